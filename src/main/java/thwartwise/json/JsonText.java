@@ -1,7 +1,9 @@
 package thwartwise.json;
 
 import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import thwartwise.measured.Property;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
@@ -59,6 +61,23 @@ public final class JsonText {
           .fault("something stands after the end of the object. Take it out.");
     }
     return tree;
+  }
+
+  /** The lines, from 1, on which the items of a list of the outermost object begin. */
+  public static List<Integer> linesOfItems(String json, String key) {
+    List<Integer> lines = new ArrayList<>();
+    try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
+      parser.nextToken();
+      for (String name = parser.nextName(); name != null; name = parser.nextName()) {
+        boolean wanted = parser.nextToken() == JsonToken.START_ARRAY && name.equals(key);
+        while (wanted && parser.nextToken() != JsonToken.END_ARRAY) {
+          lines.add(parser.currentTokenLocation().getLineNr());
+          parser.skipChildren();
+        }
+        parser.skipChildren();
+      }
+    }
+    return lines;
   }
 
   /** An empty object to be filled in the order in which it is to be read. */

@@ -157,6 +157,18 @@ public final class ObjectReader {
     return items(value(key, remedy), noun, known);
   }
 
+  /** The same, each told by the line it begins on as well. */
+  public List<ObjectReader> items(
+      String key, String noun, String remedy, List<Integer> lines, String... known) {
+    List<ObjectReader> items = new ArrayList<>();
+    for (ValueReader item : value(key, remedy).list()) {
+      int number = items.size() + 1;
+      Location onLine = spot.in("line " + lines.get(number - 1)).item(noun, number, "");
+      items.add(of(item.node(), onLine, known));
+    }
+    return items;
+  }
+
   /** The objects of a list; none when it is left out. */
   public List<ObjectReader> optionalItems(String key, String noun, String... known) {
     return optional(key).map(value -> items(value, noun, known)).orElse(List.of());

@@ -181,7 +181,7 @@ class LookCommandTest {
     assertThat(look("yes")).isEqualTo(2);
     assertThat(shell.err().strip().replaceAll("\\s+", " "))
         .endsWith(
-            "club.json: point 1: the key \"gravy\" is not known here; the nearest known one is"
+            "club.json: line 4, point 1: the key \"gravy\" is not known here; the nearest known one is"
                 + " \"grave\". Correct it or take it out.");
     assertThat(Files.readString(file)).isEqualTo(before);
   }

@@ -3,10 +3,8 @@ package thwartwise.files.rules;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointGravity;
 import thwartwise.checklist.Checklist;
@@ -138,8 +136,9 @@ public final class ChecklistFile {
             "basis",
             "source",
             "points");
+    List<Integer> lines = JsonText.linesOfItems(json, "points");
     List<ChecklistPoint> points =
-        fields.items("points", "point", POINTS, POINT_KEYS).stream()
+        fields.items("points", "point", POINTS, lines, POINT_KEYS).stream()
             .map(ChecklistFile::point)
             .toList();
     if (points.isEmpty()) {
@@ -150,7 +149,7 @@ public final class ChecklistFile {
         fields.text("when", WHEN),
         source(fields),
         fields.optional("use").map(u -> u.oneOf(USES, USE)).orElse(ChecklistUse.BOTH),
-        unlike(points, spot));
+        unlike(points, lines, spot));
   }
 
   private static String source(ObjectReader list) {
@@ -158,12 +157,18 @@ public final class ChecklistFile {
     return list.text("source", SOURCE) + " (" + basis + ")";
   }
 
-  private static List<ChecklistPoint> unlike(List<ChecklistPoint> points, Location spot) {
-    Set<String> seen = new HashSet<>();
-    for (ChecklistPoint point : points) {
-      if (!seen.add(point.id())) {
-        throw spot.fault(
-            "two points have the id %s. Give each its own.", PrintableText.quoted(point.id()));
+  private static List<ChecklistPoint> unlike(
+      List<ChecklistPoint> points, List<Integer> lines, Location spot) {
+    Map<String, Integer> seen = new HashMap<>();
+    for (int i = 0; i < points.size(); i++) {
+      String id = points.get(i).id();
+      Integer first = seen.putIfAbsent(id, lines.get(i));
+      if (first != null) {
+        throw spot.in("line " + lines.get(i))
+            .item("point", i + 1, "")
+            .fault(
+                "the point on line %d has the id %s, too. Give each its own.",
+                first, PrintableText.quoted(id));
       }
     }
     return points;

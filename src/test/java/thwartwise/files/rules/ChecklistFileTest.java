@@ -48,13 +48,13 @@ class ChecklistFileTest {
       textBlock =
           """
       checklist/1 | boat/1 | this is a boat file, wanted a checklist file. Name another file.
-      "why" | "wy" | point 1: the key "wy" is not known here; the nearest known one is "why". Correct it or take it out.
-      "No frogs" | "" | point 1: "look" is empty. Write what must be so.
-      "any boat" | "any boats" | point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats, solar panels, chambers not proven tight, kit said to be fastened, a trailer or roof rack, people named aboard; the nearest is "any boat". Write which boats it is asked of.
-      "concerns": "any boat" | "concerns": "any boat", "sets": "kit loose" | point 1: "sets" is "kit loose", which cannot be said of any boat. Let the point concern kit or batteries and chargers or solar panels or kit said to be fastened.
-      "concerns": "any boat" | "concerns": "any boat", "grave": "holds" | point 1: "grave" is "holds", wanted one of holds the launch, put right first, advice. Write how grave it is when it is not so, or leave it out.
+      "why" | "wy" | line 3, point 1: the key "wy" is not known here; the nearest known one is "why". Correct it or take it out.
+      "No frogs" | "" | line 3, point 1: "look" is empty. Write what must be so.
+      "any boat" | "any boats" | line 3, point 1: "concerns" is "any boats", wanted one of any boat, holes that something closes, hatches into chambers, air chambers, foam, kit, batteries and chargers, petrol, a motor, cleats, solar panels, chambers not proven tight, kit said to be fastened, a trailer or roof rack, people named aboard; the nearest is "any boat". Write which boats it is asked of.
+      "concerns": "any boat" | "concerns": "any boat", "sets": "kit loose" | line 3, point 1: "sets" is "kit loose", which cannot be said of any boat. Let the point concern kit or batteries and chargers or solar panels or kit said to be fastened.
+      "concerns": "any boat" | "concerns": "any boat", "grave": "holds" | line 3, point 1: "grave" is "holds", wanted one of holds the launch, put right first, advice. Write how grave it is when it is not so, or leave it out.
       "when": "each spring", | "when": "each spring", "use": "ask", | "use" is "ask", wanted one of on paper, asked, asked and on paper. Write what is done with the list, or leave it out.
-      "concerns": "any boat" } | "concerns": "any boat" }, { "look": "No frogs", "why": "w", "concerns": "kit" } | two points have the id "No frogs". Give each its own.
+      "concerns": "any boat" } | "concerns": "any boat" }, { "look": "No frogs", "why": "w", "concerns": "kit" } | line 3, point 2: the point on line 3 has the id "No frogs", too. Give each its own.
       "source": "club handbook, section 3", | `` | the key "source" is missing. Write title and section, or common practice, no source.
       """)
   void a_wrong_list_says_where(String there, String instead, String message) {
