@@ -282,6 +282,7 @@ public final class BoatProperties {
             new PropertyGroup("electrics motor", ElectricalProperties.OF_MOTOR),
             new PropertyGroup("electrics runs", ElectricalProperties.OF_RUN),
             new PropertyGroup("electrics panel", ElectricalProperties.OF_PANEL),
+            new PropertyGroup("electrics mainWire", ElectricalProperties.OF_MAIN_WIRE),
             new PropertyGroup("electrics circuits", ElectricalProperties.OF_CIRCUIT));
   }
 }
