@@ -20,9 +20,6 @@ public final class SpreadPage {
   /** The least sure of the figures; the rest are surer. */
   private static final int FIGURES = 3;
 
-  /** Nineteen values of twenty lie within so many spreads. */
-  private static final double SPREADS = 2;
-
   private final Boat boat;
   private final UnitFormat units;
   private final Page page = new Page();
@@ -130,14 +127,13 @@ public final class SpreadPage {
       return List.of(name, "lost one spread away");
     }
     double value = margin.value().getAsDouble();
-    double off = SPREADS * figure.spread();
     Side middle = margin.atLeast() ? Side.DOWN : Side.UP;
     Side limit = margin.atLeast() ? Side.UP : Side.DOWN;
     return List.of(
         name,
-        shown(margin, value - off, Side.DOWN),
+        shown(margin, figure.range().low(), Side.DOWN),
         shown(margin, value, middle),
-        shown(margin, value + off, Side.UP),
+        shown(margin, figure.range().high(), Side.UP),
         shown(margin, margin.limit(), limit),
         (int) Math.floor(100 * figure.share() + 1e-9) + " of 100");
   }

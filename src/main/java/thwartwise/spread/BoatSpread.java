@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.SeatPositions.Packing;
+import thwartwise.checks.Margin;
 import thwartwise.crew.AppliedRules;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
@@ -22,6 +23,7 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.spread.CrewMargins.Figure;
+import thwartwise.uncertainty.CoverageInterval;
 import thwartwise.uncertainty.Distribution;
 import thwartwise.uncertainty.FirstOrderPropagation;
 import thwartwise.uncertainty.MonteCarloPropagation;
@@ -277,6 +279,7 @@ public record BoatSpread(
                 figure.question(),
                 figure.margin(),
                 results.get(i).standardUncertainty(),
+                range(figure.margin(), drawn.get(1 + i).symmetricInterval(ENOUGH)),
                 drawn.get(1 + i).shareAtLeast(0));
         boolean surer =
             all.stream()
@@ -289,6 +292,13 @@ public record BoatSpread(
       }
       all.sort(Comparator.comparingDouble(FigureSpread::share).thenComparing(Draws::nearness));
       return all;
+    }
+
+    /** Of the figure itself, from that of how far it is inside its limit. */
+    private static CoverageInterval range(Margin margin, CoverageInterval room) {
+      return margin.atLeast()
+          ? new CoverageInterval(margin.limit() + room.low(), margin.limit() + room.high())
+          : new CoverageInterval(margin.limit() - room.high(), margin.limit() - room.low());
     }
 
     private static double nearness(FigureSpread figure) {

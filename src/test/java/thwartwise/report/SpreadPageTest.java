@@ -23,6 +23,7 @@ import thwartwise.spread.CrewChance;
 import thwartwise.spread.FigureSpread;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.Remeasurement;
+import thwartwise.uncertainty.CoverageInterval;
 
 class SpreadPageTest {
   private static final Boat BOAT = PlainHulls.skiff();
@@ -33,12 +34,13 @@ class SpreadPageTest {
 
   private static FigureSpread freeboard(double share) {
     Margin margin = Margin.atLeast(0.20, OptionalDouble.of(0.2449), Unit.METRE);
-    return new FigureSpread(2, FREEBOARD, margin, 0.0241, share);
+    return new FigureSpread(
+        2, FREEBOARD, margin, 0.0241, new CoverageInterval(0.1967, 0.2931), share);
   }
 
   private static FigureSpread heel(double spread) {
     Margin margin = Margin.atMost(0.4, OptionalDouble.of(0.3), Unit.DEGREE);
-    return new FigureSpread(2, HEEL, margin, spread, 0.999);
+    return new FigureSpread(2, HEEL, margin, spread, new CoverageInterval(0.26, 0.34), 0.999);
   }
 
   private static Remeasurement again(InputKind kind, String thing, int people) {

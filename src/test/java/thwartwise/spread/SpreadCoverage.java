@@ -16,8 +16,10 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.report.CheckWords;
 import thwartwise.rules.RuleSet;
+import thwartwise.uncertainty.CoverageInterval;
 import thwartwise.uncertainty.Distribution;
 import thwartwise.uncertainty.FirstOrderPropagation;
+import thwartwise.uncertainty.MonteCarloPropagation;
 import thwartwise.uncertainty.PropagatedResult;
 
 /**
@@ -38,7 +40,8 @@ final class SpreadCoverage {
 
   private SpreadCoverage() {}
 
-  private record Measured(List<Double> rooms, List<Double> spreads) {}
+  private record Measured(
+      List<Double> rooms, List<Double> spreads, List<CoverageInterval> ranges) {}
 
   /** A boat with one crew, its inputs and margins. */
   private record Crewed(Boat boat, CrewCase crew) {
@@ -70,7 +73,24 @@ final class SpreadCoverage {
       List<PropagatedResult> results = FirstOrderPropagation.of(distributions, margins(), 1);
       return new Measured(
           results.stream().map(PropagatedResult::best).toList(),
-          results.stream().map(r -> ofTheBoat(r, inputs)).toList());
+          results.stream().map(r -> ofTheBoat(r, inputs)).toList(),
+          MonteCarloPropagation.of(
+                  distributions, values -> secondOrder(results, inputs, values), 400, 9)
+              .stream()
+              .map(drawn -> drawn.symmetricInterval(0.95))
+              .toList());
+    }
+
+    /** As the answer for a boat draws it. */
+    private static double[] secondOrder(
+        List<PropagatedResult> results, List<SpreadInput> inputs, double[] values) {
+      double[] deviations = new double[values.length];
+      for (int i = 0; i < values.length; i++) {
+        SpreadInput input = inputs.get(i);
+        deviations[i] =
+            isOfTheBoat(input) ? (values[i] - input.distribution().mean()) / input.spread() : 0;
+      }
+      return results.stream().mapToDouble(r -> r.at(deviations)).toArray();
     }
 
     private static double ofTheBoat(PropagatedResult result, List<SpreadInput> inputs) {
@@ -137,12 +157,14 @@ final class SpreadCoverage {
                       Math.abs(m.rooms().get(figure) - room)
                           <= NINETY_FIVE * m.spreads().get(figure))
               .count();
+      long ranged = all.stream().filter(m -> m.ranges().get(figure).contains(room)).count();
       out.printf(
           Locale.ROOT,
-          "%-18s %-45s %5.1f %% of %d%n",
+          "%-18s %-45s first order %5.1f %%, second order %5.1f %% of %d%n",
           name,
           CheckWords.of(margins.figures().get(f).question()),
           100.0 * held / times,
+          100.0 * ranged / times,
           times);
     }
   }
