@@ -203,7 +203,7 @@ public record Boat(
 
   /** After what was found bad when somebody looked it over, which only takes from it. */
   public Boat asFound() {
-    return BoatAsFound.of(this);
+    return ChecklistEffects.of(this);
   }
 
   public Boat withOpenings(List<Opening> others) {

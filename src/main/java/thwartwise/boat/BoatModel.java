@@ -70,7 +70,7 @@ public final class BoatModel {
    */
   public static BoatModel of(Boat boat, LocalDate today) {
     HullForm form = HullForm.of(boat.hull());
-    return of(BoatAsFound.of(boat), BoatAsFound.withFewerAnswers(boat), form, today);
+    return of(ChecklistEffects.of(boat), ChecklistEffects.withFewerAnswers(boat), form, today);
   }
 
   /**
@@ -81,8 +81,8 @@ public final class BoatModel {
   public BoatModel fittedOut(Boat otherwise, LocalDate today) {
     List<Boat> fewer =
         fewerAnswers.stream()
-            .map(before -> BoatAsFound.withFewerAnswers(otherwise, boat, before))
-            .filter(before -> BoatAsFound.isChanged(otherwise, before))
+            .map(before -> ChecklistEffects.withFewerAnswers(otherwise, boat, before))
+            .filter(before -> ChecklistEffects.isChanged(otherwise, before))
             .distinct()
             .toList();
     return of(otherwise, fewer, form, today);

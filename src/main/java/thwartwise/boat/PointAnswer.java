@@ -82,6 +82,6 @@ public record PointAnswer(
 
   /** The same for things measured the same; blank for the boat as a whole. */
   public static String mark(Boat boat, String thing) {
-    return thing.isBlank() ? "" : ThingFingerprint.of(boat, thing);
+    return thing.isBlank() ? "" : ItemFingerprint.of(boat, thing);
   }
 }

@@ -357,8 +357,8 @@ public final class Inspection implements InspectedBoat {
     all.addAll(atLimit.get());
     LoadedBoat crewed = loaded.people().isEmpty() ? limit.get() : loaded;
     of(asked(crewed), checks(Role.INFORMATION))
-        .forEach(f -> all.add(LookedAtFindings.counted(f, model.boat())));
-    all.addAll(LookedAtFindings.of(model.boat()));
+        .forEach(f -> all.add(ChecklistFindings.counted(f, model.boat())));
+    all.addAll(ChecklistFindings.of(model.boat()));
     all.addAll(ElectricalFindings.of(model.boat()));
     all.addAll(ChamberVolumeComparison.findings(model));
     all.addAll(OutfitFindings.of(model, rules));

@@ -177,12 +177,12 @@ public record PassagePlan(
    * At the fastest setting against the wind and stream the boat file states; empty where it states
    * neither, or where no running time is worked out.
    */
-  public Optional<WayHome> inStatedWaters() {
+  public Optional<ReturnTrip> inStatedWaters() {
     boolean stated = boat.waters().wind().isPresent() || boat.waters().current().isPresent();
     return speeds.stream()
         .filter(speed -> stated)
         .findFirst()
-        .map(s -> WayHome.of(s.time(), s.speed(), statedWind(), statedStream()));
+        .map(s -> ReturnTrip.of(s.time(), s.speed(), statedWind(), statedStream()));
   }
 
   /** m/s; zero where none is stated. */

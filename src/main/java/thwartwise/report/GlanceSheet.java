@@ -186,7 +186,7 @@ final class GlanceSheet {
 
   /** What was found bad comes before anything that would make the boat carry more. */
   private boolean putRight(Page page) {
-    List<String> all = LookedAtWords.toPutRight(inspection);
+    List<String> all = ChecklistWords.toPutRight(inspection);
     if (all.isEmpty()) {
       return false;
     }

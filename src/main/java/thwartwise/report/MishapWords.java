@@ -104,7 +104,7 @@ final class MishapWords {
 
   private static String told(Finding finding, UnitFormat units) {
     if (!finding.question().check().hasFigure()) {
-      return Sentence.capital(LookedAtWords.of(finding));
+      return Sentence.capital(ChecklistWords.of(finding));
     }
     if (finding.outcome() == Outcome.NOT_ASSESSED) {
       return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";

@@ -160,7 +160,7 @@ final class PageSheets {
     FloatingSection.write(page, report, units);
     FormulasSection.write(page, report.capacityFigures(), sources, units);
     page.heading("Looked at by hand and eye");
-    LookedAtSection.write(page, inspection);
+    ChecklistSection.write(page, inspection);
     electrics(page, inspection);
   }
 

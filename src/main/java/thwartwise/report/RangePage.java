@@ -22,7 +22,7 @@ import thwartwise.page.Table;
 import thwartwise.passage.MotorSpeed;
 import thwartwise.passage.PassagePlan;
 import thwartwise.passage.Rowing;
-import thwartwise.passage.WayHome;
+import thwartwise.passage.ReturnTrip;
 
 /** How long motor and battery run, when to turn back, and what if the motor stops. */
 public final class RangePage {
@@ -255,7 +255,7 @@ public final class RangePage {
     List<String> row = new ArrayList<>();
     row.add(wind > 0 ? units.speed(wind, Side.UP) : "none");
     for (double stream : STREAMS) {
-      WayHome way = way(speed, wind, stream);
+      ReturnTrip way = way(speed, wind, stream);
       row.add(
           way.getsHome()
               ? duration(way.turnAfter()) + ", " + units.distance(way.distance(), Side.DOWN)
@@ -264,8 +264,8 @@ public final class RangePage {
     return row;
   }
 
-  private static WayHome way(MotorSpeed speed, double wind, double stream) {
-    return WayHome.of(speed.time(), speed.speed(), wind, stream);
+  private static ReturnTrip way(MotorSpeed speed, double wind, double stream) {
+    return ReturnTrip.of(speed.time(), speed.speed(), wind, stream);
   }
 
   private void oars() {
@@ -294,10 +294,10 @@ public final class RangePage {
               + units.pace(by.speed(), Side.DOWN)
               + " (judgement)",
           "Against a stream of "
-              + units.pace(by.speed() - WayHome.LEAST_HOME, Side.UP)
+              + units.pace(by.speed() - ReturnTrip.LEAST_HOME, Side.UP)
               + " or more nobody counts on it");
       plan.inStatedWaters()
-          .filter(WayHome::getsHome)
+          .filter(ReturnTrip::getsHome)
           .ifPresent(way -> rowedInStatedWaters(way, by));
     }
   }
@@ -306,7 +306,7 @@ public final class RangePage {
     return by == Rowing.OARS ? "rowing" : "paddling";
   }
 
-  private void rowedInStatedWaters(WayHome way, Rowing by) {
+  private void rowedInStatedWaters(ReturnTrip way, Rowing by) {
     double time = by.time(way.distance(), plan.statedWind(), plan.statedStream());
     page.paragraph(
         Double.isFinite(time)

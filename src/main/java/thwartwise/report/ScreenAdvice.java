@@ -25,7 +25,7 @@ final class ScreenAdvice {
     List<AdvicePiece> pieces =
         AdviceSection.first(inspection.report().advice()).stream().limit(detail.pieces()).toList();
     List<String> all = new ArrayList<>();
-    List<String> toPutRight = LookedAtWords.toPutRight(inspection);
+    List<String> toPutRight = ChecklistWords.toPutRight(inspection);
     toPutRight.stream().limit(MOST).forEach(words -> all.add(Sentence.of(words)));
     if (KneeDeepTrial.isAskedOf(inspection)) {
       all.add(Sentence.of(KneeDeepTrial.named()));

@@ -120,8 +120,8 @@ class LookedAtTest {
   void a_point_to_be_put_right_first_holds_back_and_advice_does_not() {
     Boat first = looked(PLAIN, "", PointGravity.PUT_RIGHT_FIRST, Optional.empty());
     Boat advice = looked(PLAIN, "", PointGravity.ADVICE, Optional.empty());
-    assertThat(LookedAtFindings.of(first)).hasSize(1).allMatch(Finding::holdsBack);
-    assertThat(LookedAtFindings.of(advice)).isEmpty();
+    assertThat(ChecklistFindings.of(first)).hasSize(1).allMatch(Finding::holdsBack);
+    assertThat(ChecklistFindings.of(advice)).isEmpty();
   }
 
   @ParameterizedTest
@@ -134,7 +134,7 @@ class LookedAtTest {
           answer("fore locker", PointGravity.HOLDS_THE_LAUNCH, Optional.of(fact), condition);
       Boat looked = PLAIN.withPointAnswers(List.of(answer));
       assertThat(BoatModel.of(looked, TODAY).boat()).isSameAs(looked);
-      assertThat(LookedAtFindings.of(looked)).isEmpty();
+      assertThat(ChecklistFindings.of(looked)).isEmpty();
     }
   }
 

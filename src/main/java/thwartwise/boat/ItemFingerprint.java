@@ -16,8 +16,8 @@ import thwartwise.geometry.Vector3;
  * below is a file format: a new component of a record is added at the end, and only where it is
  * stated, so that what was looked at before is not looked at again without a reason.
  */
-final class ThingFingerprint {
-  private ThingFingerprint() {}
+final class ItemFingerprint {
+  private ItemFingerprint() {}
 
   /** Of everything in the boat that has this name. */
   static String of(Boat boat, String name) {
@@ -25,20 +25,20 @@ final class ThingFingerprint {
         Stream.of(
                 boat.chambers().stream()
                     .filter(c -> c.name().equals(name))
-                    .map(ThingFingerprint::chamber),
+                    .map(ItemFingerprint::chamber),
                 boat.openings().stream()
                     .filter(o -> o.name().equals(name))
-                    .map(ThingFingerprint::opening),
-                boat.kit().stream().filter(k -> k.name().equals(name)).map(ThingFingerprint::kit),
+                    .map(ItemFingerprint::opening),
+                boat.kit().stream().filter(k -> k.name().equals(name)).map(ItemFingerprint::kit),
                 boat.electrics().battery().stream()
                     .filter(b -> b.kit().equals(name))
-                    .map(ThingFingerprint::battery),
+                    .map(ItemFingerprint::battery),
                 boat.cleats().stream()
                     .filter(c -> c.name().equals(name))
-                    .map(ThingFingerprint::cleat),
+                    .map(ItemFingerprint::cleat),
                 boat.aboard().stream()
                     .filter(p -> p.name().equals(name))
-                    .map(ThingFingerprint::person))
+                    .map(ItemFingerprint::person))
             .flatMap(texts -> texts)
             .collect(Collectors.joining());
     return Integer.toHexString(measured.hashCode());
@@ -57,7 +57,7 @@ final class ThingFingerprint {
         "twin="
             + text(
                 "Twin",
-                "filling=" + optional(twin.filling(), ThingFingerprint::filling),
+                "filling=" + optional(twin.filling(), ItemFingerprint::filling),
                 "measuredVolume=" + twin.measuredVolume()));
   }
 
@@ -66,7 +66,7 @@ final class ThingFingerprint {
       return text(
           "Air",
           "seal=" + air.seal().name(),
-          "test=" + optional(air.test(), ThingFingerprint::test));
+          "test=" + optional(air.test(), ItemFingerprint::test));
     }
     Filling.Foam foam = (Filling.Foam) filling;
     return text("Foam", "closedCell=" + foam.closedCell(), "fastened=" + foam.fastened());

@@ -12,14 +12,14 @@ import thwartwise.electrics.Battery;
  * nothing is recommended above the boat with fewer of its answers ({@link
  * BoatModel#withFewerAnswers()}).
  */
-final class BoatAsFound {
+final class ChecklistEffects {
   /**
    * Up to so many answers the boat is held to every selection of them, of more to none of them and
    * to each alone: each selection is a boat worked out.
    */
   private static final int MOST_COMBINED = 3;
 
-  private BoatAsFound() {}
+  private ChecklistEffects() {}
 
   static Boat of(Boat boat) {
     return with(bad(boat), asStated(boat));

@@ -12,9 +12,9 @@ import thwartwise.sampleboats.ElectricBoat;
 
 /**
  * Boat files keep these texts. Where one of them changes, everybody is asked again to look at what
- * did not change: mend {@link ThingFingerprint}, not the text here.
+ * did not change: mend {@link ItemFingerprint}, not the text here.
  */
-class ThingFingerprintTest {
+class ItemFingerprintTest {
   private static final Boat PLAIN = SampleBoats.plain();
 
   @ParameterizedTest
@@ -27,15 +27,15 @@ class ThingFingerprintTest {
     "motor, 6cd9cdaf"
   })
   void what_was_looked_at_with_an_earlier_version_is_recognised(String thing, String mark) {
-    assertThat(ThingFingerprint.of(PLAIN, thing)).isEqualTo(mark);
+    assertThat(ItemFingerprint.of(PLAIN, thing)).isEqualTo(mark);
   }
 
   /** Kit and label together. */
   @Test
   void a_battery_is_known_by_its_label_as_well() {
-    assertThat(ThingFingerprint.of(ElectricBoat.boat(), "battery")).isEqualTo("729c5a8c");
+    assertThat(ItemFingerprint.of(ElectricBoat.boat(), "battery")).isEqualTo("729c5a8c");
     Boat other = BoatFile.parse(ElectricBoat.JSON.replace("\"AGM\"", "\"gel\""), "boat.json");
-    assertThat(ThingFingerprint.of(other, "battery")).isNotEqualTo("729c5a8c");
+    assertThat(ItemFingerprint.of(other, "battery")).isNotEqualTo("729c5a8c");
   }
 
   @ParameterizedTest
@@ -57,8 +57,8 @@ class ThingFingerprintTest {
     assertThat(text).contains(there);
     Boat before = BoatFile.parse(text, "before.json");
     Boat after = BoatFile.parse(text.replace(there, instead), "after.json");
-    assertThat(ThingFingerprint.of(after, thing)).isNotEqualTo(ThingFingerprint.of(before, thing));
-    assertThat(ThingFingerprint.of(after, "motor")).isEqualTo(ThingFingerprint.of(before, "motor"));
+    assertThat(ItemFingerprint.of(after, thing)).isNotEqualTo(ItemFingerprint.of(before, thing));
+    assertThat(ItemFingerprint.of(after, "motor")).isEqualTo(ItemFingerprint.of(before, "motor"));
   }
 
   /** Where somebody sits changes nothing of the life jacket that was tried on. */
@@ -67,9 +67,9 @@ class ThingFingerprintTest {
     Boat boat = PLAIN.withAboard(List.of(new Person("Iris", 62, "stern seat", 0)));
     Boat moved = PLAIN.withAboard(List.of(new Person("Iris", 62, "midships thwart", 0.2)));
     Boat heavier = PLAIN.withAboard(List.of(new Person("Iris", 72, "stern seat", 0)));
-    String mark = ThingFingerprint.of(boat, "Iris");
-    assertThat(ThingFingerprint.of(moved, "Iris")).isEqualTo(mark);
-    assertThat(ThingFingerprint.of(heavier, "Iris")).isNotEqualTo(mark);
+    String mark = ItemFingerprint.of(boat, "Iris");
+    assertThat(ItemFingerprint.of(moved, "Iris")).isEqualTo(mark);
+    assertThat(ItemFingerprint.of(heavier, "Iris")).isNotEqualTo(mark);
   }
 
   private static String withHatchAndRing() {

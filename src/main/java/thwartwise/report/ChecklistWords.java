@@ -12,8 +12,8 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.record.InspectionRecord;
 
 /** What is not as it should be, shortly: the thing and what was seen of it. */
-final class LookedAtWords {
-  private LookedAtWords() {}
+final class ChecklistWords {
+  private ChecklistWords() {}
 
   /** What was seen; where nobody wrote that down, what must be so. */
   static String of(PointAnswer answer) {
@@ -56,11 +56,11 @@ final class LookedAtWords {
                     inspection.boat().pointAnswers().stream()
                         .filter(PointAnswer::isGrave)
                         .filter(answer -> answer.gravity() == gravity))
-            .map(LookedAtWords::of);
+            .map(ChecklistWords::of);
     Stream<String> electrical =
         inspection.report().findings().stream()
-            .filter(LookedAtWords::isElectrical)
-            .map(LookedAtWords::of);
+            .filter(ChecklistWords::isElectrical)
+            .map(ChecklistWords::of);
     Stream<String> leaks =
         inspection.report().findings().stream()
             .filter(Finding::holdsBack)

@@ -9,7 +9,7 @@ package thwartwise.passage;
  * @param turnAfter s
  * @param distance from the start where it turns, m
  */
-public record WayHome(double out, double home, double turnAfter, double distance) {
+public record ReturnTrip(double out, double home, double turnAfter, double distance) {
   /** Share of the running time that is kept in hand (common practice, no source). */
   public static final double IN_HAND = 1.0 / 3;
 
@@ -34,14 +34,14 @@ public record WayHome(double out, double home, double turnAfter, double distance
    * @param time the battery lasts, s
    * @param speed through the water, m/s
    */
-  public static WayHome of(double time, double speed, double wind, double stream) {
+  public static ReturnTrip of(double time, double speed, double wind, double stream) {
     double out = speed + stream;
     double home = home(speed, wind, stream);
     if (!(home >= LEAST_HOME)) {
-      return new WayHome(out, home, 0, 0);
+      return new ReturnTrip(out, home, 0, 0);
     }
     double turn = time * (1 - IN_HAND) * home / (out + home);
-    return new WayHome(out, home, turn, out * turn);
+    return new ReturnTrip(out, home, turn, out * turn);
   }
 
   /** Over the ground against wind and stream, m/s; zero in a wind too strong for such a speed. */

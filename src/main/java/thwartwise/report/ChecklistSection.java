@@ -17,11 +17,11 @@ import thwartwise.record.InspectionRecord;
  * What was found when somebody looked the boat over, system by system. What is not as it should be
  * stands in full, everything else as a count; what nobody looked at is always said.
  */
-final class LookedAtSection {
+final class ChecklistSection {
   private static final String NOTHING =
       "No system of this boat was looked at by hand and eye; \"look\" goes through them";
 
-  private LookedAtSection() {}
+  private ChecklistSection() {}
 
   static void write(Page page, InspectionRecord inspection) {
     Boat boat = inspection.boat();
@@ -45,7 +45,7 @@ final class LookedAtSection {
     looks.forEach(
         (look, answers) -> {
           page.paragraph(look);
-          answers.forEach(a -> page.point(Sentence.capital(LookedAtWords.of(a)), must(a)));
+          answers.forEach(a -> page.point(Sentence.capital(ChecklistWords.of(a)), must(a)));
         });
   }
 

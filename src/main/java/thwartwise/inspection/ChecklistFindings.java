@@ -15,14 +15,14 @@ import thwartwise.checks.Role;
  * What somebody who looked the boat over found, and must be put right first. What holds the launch
  * is a refusal of its own and no finding besides.
  */
-final class LookedAtFindings {
-  private LookedAtFindings() {}
+final class ChecklistFindings {
+  private ChecklistFindings() {}
 
   static List<Finding> of(Boat boat) {
     return boat.pointAnswers().stream()
         .filter(PointAnswer::isGrave)
         .filter(answer -> !answer.holdsTheLaunch())
-        .map(LookedAtFindings::finding)
+        .map(ChecklistFindings::finding)
         .toList();
   }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.geometry.Reference;
 
-class WayHomeTest {
+class ReturnTripTest {
   static Stream<Reference> lengths() {
     return Reference.of("hull-speed");
   }
@@ -24,7 +24,7 @@ class WayHomeTest {
   /** DERIVED: two thirds of three hours are two; one out, one back at 1 m/s. */
   @Test
   void in_still_water_it_turns_after_a_third() {
-    WayHome still = WayHome.of(3 * 3600, 1, 0, 0);
+    ReturnTrip still = ReturnTrip.of(3 * 3600, 1, 0, 0);
     assertThat(still.turnAfter()).isCloseTo(3600, within(1e-9));
     assertThat(still.distance()).isCloseTo(3600, within(1e-9));
   }
@@ -32,7 +32,7 @@ class WayHomeTest {
   /** DERIVED: out at 1.5 and home at 0.5 m/s, a quarter of the 7200 s is the way out. */
   @Test
   void against_a_stream_it_turns_sooner() {
-    WayHome stream = WayHome.of(3 * 3600, 1, 0, 0.5);
+    ReturnTrip stream = ReturnTrip.of(3 * 3600, 1, 0, 0.5);
     assertThat(stream.turnAfter()).isCloseTo(1800, within(1e-9));
     assertThat(stream.distance()).isCloseTo(2700, within(1e-9));
   }
@@ -40,7 +40,7 @@ class WayHomeTest {
   /** DERIVED: out and home take exactly what is not kept in hand. */
   @Test
   void the_way_out_and_home_takes_two_thirds_of_the_time() {
-    WayHome way = WayHome.of(5000, 1.3, 4, 0.3);
+    ReturnTrip way = ReturnTrip.of(5000, 1.3, 4, 0.3);
     double all = way.distance() / way.out() + way.distance() / way.home();
     assertThat(all).isCloseTo(5000 * 2 / 3.0, within(1e-6));
   }
@@ -48,23 +48,23 @@ class WayHomeTest {
   /** DERIVED from the judgement on the page: 0.15 of 4 m/s is lost on the way home alone. */
   @Test
   void a_headwind_takes_its_share_of_the_speed_and_a_wind_from_behind_adds_nothing() {
-    WayHome windy = WayHome.of(3 * 3600, 1, 4, 0);
+    ReturnTrip windy = ReturnTrip.of(3 * 3600, 1, 4, 0);
     assertThat(windy.out()).isEqualTo(1);
     assertThat(windy.home()).isCloseTo(0.4, within(1e-12));
     // DERIVED: 1 m/s less 0.75 m/s of stream leaves 0.25; 0.85 leaves less than 0.2, no way home.
-    assertThat(WayHome.of(3600, 1, 0, 0.75).getsHome()).isTrue();
-    assertThat(WayHome.of(3600, 1, 0, 0.85).getsHome()).isFalse();
-    assertThat(WayHome.of(3600, 1, 0, 0.85).turnAfter()).isZero();
+    assertThat(ReturnTrip.of(3600, 1, 0, 0.75).getsHome()).isTrue();
+    assertThat(ReturnTrip.of(3600, 1, 0, 0.85).getsHome()).isFalse();
+    assertThat(ReturnTrip.of(3600, 1, 0, 0.85).turnAfter()).isZero();
     assertThat(Rowing.OARS.time(750, 0, 0.6)).isInfinite();
     assertThat(Rowing.OARS.time(750, 2, 0)).isCloseTo(750 / 0.45, within(1e-9));
   }
 
   @Test
   void a_boat_slower_than_the_stream_never_gets_home() {
-    WayHome carried = WayHome.of(3 * 3600, 0.9, 0, 1);
+    ReturnTrip carried = ReturnTrip.of(3 * 3600, 0.9, 0, 1);
     assertThat(carried.getsHome()).isFalse();
     assertThat(carried.distance()).isZero();
-    assertThat(WayHome.of(3600, Double.NaN, 0, 0).getsHome()).isFalse();
+    assertThat(ReturnTrip.of(3600, Double.NaN, 0, 0).getsHome()).isFalse();
   }
 
   @Test
@@ -83,8 +83,8 @@ class WayHomeTest {
     double speed = MotorSpeed.UNTIMED;
     double left = balanced(speed, 4);
     assertThat(left).isCloseTo(0.473, within(0.005));
-    assertThat(WayHome.of(3600, speed, 4, 0).home()).isLessThanOrEqualTo(left);
-    assertThat(WayHome.of(3600, 1.5, 4, 0).home()).isLessThanOrEqualTo(balanced(1.5, 4));
+    assertThat(ReturnTrip.of(3600, speed, 4, 0).home()).isLessThanOrEqualTo(left);
+    assertThat(ReturnTrip.of(3600, 1.5, 4, 0).home()).isLessThanOrEqualTo(balanced(1.5, 4));
   }
 
   /**
@@ -94,9 +94,9 @@ class WayHomeTest {
   @Test
   void a_wind_of_more_than_four_times_its_speed_lets_nothing_home() {
     assertThat(balanced(1.5, 7.4)).isLessThan(0.02);
-    assertThat(WayHome.of(3600, 1.5, 6, 0).getsHome()).isTrue();
-    assertThat(WayHome.of(3600, 1.5, 6.1, 0).getsHome()).isFalse();
-    assertThat(WayHome.of(3600, 1.5, 6.1, 0).turnAfter()).isZero();
+    assertThat(ReturnTrip.of(3600, 1.5, 6, 0).getsHome()).isTrue();
+    assertThat(ReturnTrip.of(3600, 1.5, 6.1, 0).getsHome()).isFalse();
+    assertThat(ReturnTrip.of(3600, 1.5, 6.1, 0).turnAfter()).isZero();
     assertThat(Rowing.OARS.time(100, 3.1, -1)).isInfinite();
   }
 
