@@ -220,7 +220,7 @@ public final class RecordFile {
           .put("number", correction.number())
           .put("record", correction.record())
           .put("hash", correction.hash())
-          .put("because", correction.because());
+          .put("because", correction.reason());
     }
   }
 }

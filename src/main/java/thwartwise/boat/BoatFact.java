@@ -70,13 +70,13 @@ public enum BoatFact {
   public static List<String> bungsLost(Boat boat) {
     return boat.pointAnswers().stream()
         .filter(a -> a.sets(BUNG_LOST))
-        .map(PointAnswer::thing)
+        .map(PointAnswer::item)
         .toList();
   }
 
   /** Whether somebody found it so of a thing of that name. */
   public boolean isFound(Boat boat, String thing) {
-    return boat.pointAnswers().stream().anyMatch(a -> a.sets(this) && a.thing().equals(thing));
+    return boat.pointAnswers().stream().anyMatch(a -> a.sets(this) && a.item().equals(thing));
   }
 
   // A hatch or pocket may be named instead of the chamber behind it.

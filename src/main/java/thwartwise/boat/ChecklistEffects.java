@@ -27,14 +27,14 @@ final class ChecklistEffects {
 
   private static List<PointAnswer> bad(Boat boat) {
     return boat.pointAnswers().stream()
-        .filter(answer -> answer.isBad() && answer.fact().isPresent())
+        .filter(answer -> answer.isFault() && answer.fact().isPresent())
         .toList();
   }
 
   private static Boat with(List<PointAnswer> answers, Boat stated) {
     Boat found = stated;
     for (PointAnswer answer : answers) {
-      found = answer.fact().orElseThrow().in(found, answer.thing());
+      found = answer.fact().orElseThrow().in(found, answer.item());
     }
     return found;
   }

@@ -10,47 +10,47 @@ import java.util.Optional;
  *
  * @param point the identity of the point, the same in every edition of its list
  * @param system the list the point is from
- * @param thing the name of the chamber, opening or piece of kit it is about; blank of the boat
- * @param must what must be so, in words
+ * @param item the name of the chamber, opening or piece of kit it is about; blank of the boat
+ * @param requirement what must be so, in words
  * @param fact what is so when it is not as it should be
- * @param againAfter days after which it is asked again; zero for never
+ * @param repeatAfterDays days after which it is asked again; zero for never
  * @param note what whoever looked wants to say; may be blank
  * @param mark of the thing as it was then
  */
 public record PointAnswer(
     String point,
     String system,
-    String thing,
-    String must,
+    String item,
+    String requirement,
     PointCondition condition,
     PointGravity gravity,
     Optional<BoatFact> fact,
-    int againAfter,
+    int repeatAfterDays,
     String note,
     String by,
     LocalDate date,
     String mark) {
 
-  public boolean isBad() {
+  public boolean isFault() {
     return condition == PointCondition.NOT_AS_IT_SHOULD_BE;
   }
 
   /** Whether something must be done about it before anybody goes. */
   public boolean isGrave() {
-    return isBad() && gravity != PointGravity.ADVICE;
+    return isFault() && gravity != PointGravity.ADVICE;
   }
 
   public boolean holdsTheLaunch() {
-    return isBad() && gravity == PointGravity.HOLDS_THE_LAUNCH;
+    return isFault() && gravity == PointGravity.HOLDS_THE_LAUNCH;
   }
 
   boolean sets(BoatFact wanted) {
-    return isBad() && fact.equals(Optional.of(wanted));
+    return isFault() && fact.equals(Optional.of(wanted));
   }
 
   /** Whether it answers the same point about the same thing. */
   public boolean isOf(String otherPoint, String otherThing) {
-    return point.equals(otherPoint) && thing.equals(otherThing);
+    return point.equals(otherPoint) && item.equals(otherThing);
   }
 
   /**
@@ -62,22 +62,22 @@ public record PointAnswer(
       case NOT_AS_IT_SHOULD_BE -> false;
       case NOT_LOOKED_AT -> true;
       case AS_IT_SHOULD_BE, DOES_NOT_APPLY ->
-          againAfter > 0 && !today.isBefore(date.plusDays(againAfter))
+          repeatAfterDays > 0 && !today.isBefore(date.plusDays(repeatAfterDays))
               || date.isAfter(today)
-              || !mark.equals(mark(boat, thing));
+              || !mark.equals(mark(boat, item));
     };
   }
 
   /** The words of the point with the name of the thing. */
-  public String mustOfThing() {
-    return thing.isBlank() ? must : must + " (" + thing + ")";
+  public String requirement() {
+    return item.isBlank() ? requirement : requirement + " (" + item + ")";
   }
 
   /** What it is about: the thing by its name, or the system it belongs to. */
-  public String thingOrSystem() {
-    return thing.isBlank()
+  public String itemOrSystem() {
+    return item.isBlank()
         ? system.substring(0, 1).toLowerCase(Locale.ROOT) + system.substring(1)
-        : thing;
+        : item;
   }
 
   /** The same for things measured the same; blank for the boat as a whole. */

@@ -16,7 +16,7 @@ import thwartwise.boat.PointGravity;
  * @param concerns which boats it is asked of
  * @param gravity how grave it is otherwise
  * @param fact what is then so of the boat
- * @param againAfter days after which it is asked again; zero for never
+ * @param repeatAfterDays days after which it is asked again; zero for never
  */
 public record ChecklistPoint(
     String id,
@@ -26,7 +26,7 @@ public record ChecklistPoint(
     Concern concerns,
     PointGravity gravity,
     Optional<BoatFact> fact,
-    int againAfter) {
+    int repeatAfterDays) {
 
   /** One that says nothing of how, and is advice alone. */
   public ChecklistPoint(String look, String why, Concern concerns) {

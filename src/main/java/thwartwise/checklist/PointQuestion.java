@@ -12,9 +12,9 @@ import thwartwise.boat.PointCondition;
 /**
  * A point of a checklist as it is asked of one boat, about one thing of it.
  *
- * @param thing the name of the chamber, opening or piece of kit; blank for the boat
+ * @param item the name of the chamber, opening or piece of kit; blank for the boat
  */
-public record PointQuestion(String system, ChecklistPoint point, String thing) {
+public record PointQuestion(String system, ChecklistPoint point, String item) {
 
   /**
    * Everything that is asked of a boat, system by system. A point is asked of each thing it names
@@ -31,7 +31,7 @@ public record PointQuestion(String system, ChecklistPoint point, String thing) {
       }
     }
     boat.pointAnswers().stream()
-        .filter(PointAnswer::isBad)
+        .filter(PointAnswer::isFault)
         .filter(answer -> all.stream().noneMatch(q -> q.isAnsweredBy(answer)))
         .map(PointQuestion::stillBad)
         .forEach(all::add);
@@ -48,18 +48,18 @@ public record PointQuestion(String system, ChecklistPoint point, String thing) {
     ChecklistPoint point =
         new ChecklistPoint(
             answer.point(),
-            answer.must(),
+            answer.requirement(),
             "",
             "it was found bad on " + answer.date() + " and nobody said since that it is put right",
             Concern.ANY_BOAT,
             answer.gravity(),
             answer.fact(),
-            answer.againAfter());
-    return new PointQuestion(answer.system(), point, answer.thing());
+            answer.repeatAfterDays());
+    return new PointQuestion(answer.system(), point, answer.item());
   }
 
   public boolean isAnsweredBy(PointAnswer answer) {
-    return answer.isOf(point.id(), thing);
+    return answer.isOf(point.id(), item);
   }
 
   /** What was answered to it, if anything. */
@@ -77,16 +77,16 @@ public record PointQuestion(String system, ChecklistPoint point, String thing) {
     return new PointAnswer(
         point.id(),
         system,
-        thing,
+        item,
         point.look(),
         condition,
         point.gravity(),
         point.fact(),
-        point.againAfter(),
+        point.repeatAfterDays(),
         note,
         by,
         today,
-        PointAnswer.mark(boat, thing));
+        PointAnswer.mark(boat, item));
   }
 
   /** The boat with this answer in the place of an earlier one to the same question. */
@@ -94,7 +94,7 @@ public record PointQuestion(String system, ChecklistPoint point, String thing) {
     List<PointAnswer> all = new ArrayList<>(boat.pointAnswers());
     int there = -1;
     for (int i = 0; i < all.size(); i++) {
-      there = all.get(i).isOf(answer.point(), answer.thing()) ? i : there;
+      there = all.get(i).isOf(answer.point(), answer.item()) ? i : there;
     }
     if (there < 0) {
       all.add(answer);

@@ -68,7 +68,7 @@ public final class CautiousChecks {
    * A check about the swamped boat that asks nothing of people who were seen in it full of water:
    * with the kit as listed and nothing else aboard, what was seen comes before what is worked out.
    */
-  private record ObservedTrialExemption(Check check, ObservedTrial seen) implements Check {
+  private record ObservedTrialExemption(Check check, ObservedTrial trial) implements Check {
     @Override
     public Role role() {
       return check.role();
@@ -87,7 +87,7 @@ public final class CautiousChecks {
     @Override
     public List<CheckReading> readings(LoadedBoat boat) {
       Loading loading = boat.loading();
-      return loading.extra().isEmpty() && seen.covers(loading.people())
+      return loading.extra().isEmpty() && trial.covers(loading.people())
           ? List.of()
           : check.readings(boat);
     }

@@ -55,15 +55,15 @@ public record CheckQuestion(CheckId check, Measure measure, List<String> things)
    *
    * @param check the first of those that share it
    */
-  public record Subject(CheckId check, List<String> things) implements Comparable<Subject> {
+  public record Subject(CheckId check, List<String> names) implements Comparable<Subject> {
     public Subject {
-      things = List.copyOf(things);
+      names = List.copyOf(names);
     }
 
     @Override
     public int compareTo(Subject other) {
       int difference = check.compareTo(other.check);
-      return difference != 0 ? difference : compare(things, other.things);
+      return difference != 0 ? difference : compare(names, other.names);
     }
   }
 }

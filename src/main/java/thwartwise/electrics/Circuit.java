@@ -58,7 +58,7 @@ public record Circuit(
     }
 
     /** Whether it draws besides the motor. */
-    public boolean drawsBesides() {
+    public boolean isOtherDraw() {
       return this != MOTOR && this != CHARGE;
     }
   }

@@ -102,9 +102,9 @@ public record ElectricalSystem(
   }
 
   /** What lamps, sockets and the rest draw together, all of them on, A. */
-  public double besidesMotor() {
+  public double otherDraw() {
     return circuits.stream()
-        .filter(c -> c.use().drawsBesides())
+        .filter(c -> c.use().isOtherDraw())
         .mapToDouble(Circuit::current)
         .sum();
   }

@@ -35,7 +35,7 @@ final class ChecklistFindings {
 
   /** What must be so, and of what. */
   private static List<String> things(PointAnswer answer) {
-    return List.of(answer.must(), answer.thingOrSystem());
+    return List.of(answer.requirement(), answer.itemOrSystem());
   }
 
   /**

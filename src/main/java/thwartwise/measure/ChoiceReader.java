@@ -13,7 +13,7 @@ public final class ChoiceReader<T> {
   /** What may be chosen: the value, the word shown for it, other spellings. */
   private record Choice<T>(T value, String word, List<String> spellings) {
 
-    boolean isSpelt(String typed) {
+    boolean matches(String typed) {
       return NormalizedInput.of(word).equals(typed) || spellings.contains(typed);
     }
 
@@ -69,7 +69,7 @@ public final class ChoiceReader<T> {
   }
 
   private Optional<Choice<T>> exact(String plain) {
-    return choices.stream().filter(choice -> choice.isSpelt(plain)).findFirst();
+    return choices.stream().filter(choice -> choice.matches(plain)).findFirst();
   }
 
   private Optional<Choice<T>> onlyBeginning(String plain) {

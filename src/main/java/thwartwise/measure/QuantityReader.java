@@ -168,7 +168,7 @@ public final class QuantityReader {
   private Reading<Sum> two(String typed, NumberPart large, TypedUnit unit, NumberPart small) {
     Optional<TypedUnit> smaller =
         unit.smaller()
-            .filter(s -> small.isBare() ? unit.takesSmallerUnit() : s.isSpelt(small.word()));
+            .filter(s -> small.isBare() ? unit.takesSmallerUnit() : s.matches(small.word()));
     if (smaller.isEmpty()) {
       return notUnderstood(typed);
     }

@@ -85,10 +85,10 @@ public enum TypedUnit {
   }
 
   static Optional<TypedUnit> parse(String word) {
-    return Arrays.stream(values()).filter(unit -> unit.isSpelt(word)).findFirst();
+    return Arrays.stream(values()).filter(unit -> unit.matches(word)).findFirst();
   }
 
-  boolean isSpelt(String word) {
+  boolean matches(String word) {
     return spellings.contains(word);
   }
 

@@ -119,7 +119,7 @@ public record PassagePlan(
 
   private static List<MotorSpeed> speeds(
       ElectricalSystem electrics, UsableCharge usable, Optional<Double> full, double hullSpeed) {
-    double besides = electrics.besidesMotor();
+    double besides = electrics.otherDraw();
     Stream<MotorSpeed> timed =
         electrics.runs().stream()
             .flatMap(run -> timed(run, usable, full, besides, hullSpeed).stream())
@@ -170,7 +170,7 @@ public record PassagePlan(
 
   /** At full power with lamps and sockets on, A. */
   public Optional<Double> fullDraw() {
-    return fullCurrent.map(a -> a + boat.electrics().besidesMotor());
+    return fullCurrent.map(a -> a + boat.electrics().otherDraw());
   }
 
   /**
@@ -210,7 +210,7 @@ public record PassagePlan(
   /** What lamps and sockets take out a day, C. */
   public double usedADay() {
     return boat.electrics().circuits().stream()
-        .filter(c -> c.use().drawsBesides())
+        .filter(c -> c.use().isOtherDraw())
         .mapToDouble(PassagePlan::usedADay)
         .sum();
   }

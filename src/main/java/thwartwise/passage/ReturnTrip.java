@@ -4,12 +4,12 @@ package thwartwise.passage;
  * Out and back against wind and stream. The worst way round counts: out with the stream, home
  * against stream and wind. A wind from behind adds nothing.
  *
- * @param out speed over the ground on the way out, m/s
- * @param home speed over the ground on the way home, m/s; not over zero when it is carried away
+ * @param outwardSpeed speed over the ground on the way out, m/s
+ * @param homewardSpeed speed over the ground on the way home, m/s; not over zero when it is carried away
  * @param turnAfter s
  * @param distance from the start where it turns, m
  */
-public record ReturnTrip(double out, double home, double turnAfter, double distance) {
+public record ReturnTrip(double outwardSpeed, double homewardSpeed, double turnAfter, double distance) {
   /** Share of the running time that is kept in hand (common practice, no source). */
   public static final double IN_HAND = 1.0 / 3;
 
@@ -36,7 +36,7 @@ public record ReturnTrip(double out, double home, double turnAfter, double dista
    */
   public static ReturnTrip of(double time, double speed, double wind, double stream) {
     double out = speed + stream;
-    double home = home(speed, wind, stream);
+    double home = homewardSpeed(speed, wind, stream);
     if (!(home >= LEAST_HOME)) {
       return new ReturnTrip(out, home, 0, 0);
     }
@@ -45,12 +45,12 @@ public record ReturnTrip(double out, double home, double turnAfter, double dista
   }
 
   /** Over the ground against wind and stream, m/s; zero in a wind too strong for such a speed. */
-  static double home(double speed, double wind, double stream) {
+  static double homewardSpeed(double speed, double wind, double stream) {
     return wind > MOST_WIND * speed ? 0 : speed - stream - WIND_LOSS * wind;
   }
 
   /** Whether it gets home at all. */
   public boolean getsHome() {
-    return home >= LEAST_HOME;
+    return homewardSpeed >= LEAST_HOME;
   }
 }

@@ -20,7 +20,7 @@ public enum Rowing {
 
   /** s for that way against wind and stream; without end when no way is made. */
   public double time(double distance, double wind, double stream) {
-    double home = ReturnTrip.home(speed, wind, stream);
+    double home = ReturnTrip.homewardSpeed(speed, wind, stream);
     return home >= ReturnTrip.LEAST_HOME ? distance / home : Double.POSITIVE_INFINITY;
   }
 }

@@ -56,11 +56,11 @@ final class OutlinePlausibility {
    * A station narrower than one aft of it and one forward of it.
    *
    * @param read half breadth there, m
-   * @param beside the lesser of the greatest aft and the greatest forward of it, m
+   * @param neighbours the lesser of the greatest aft and the greatest forward of it, m
    */
-  private record Waist(int station, int point, double read, double beside) {
+  private record Waist(int station, int point, double read, double neighbours) {
     double depth() {
-      return beside - read;
+      return neighbours - read;
     }
   }
 
@@ -88,7 +88,7 @@ final class OutlinePlausibility {
         new PlausibilityQuestion("station \"" + station + "\", waist of the outline", Unit.METRE)
             .atLeast(
                 waist.read(),
-                waist.beside(),
+                waist.neighbours(),
                 limits.source("waist"),
                 String.format(
                     Locale.ROOT,

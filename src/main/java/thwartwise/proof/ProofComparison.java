@@ -45,7 +45,7 @@ public record ProofComparison(
    * @param bySpreads how many of its spreads it would have to be off, with its sign
    * @param explains what part of the distance goes then
    */
-  public record LikelySlip(InputKind kind, String thing, double bySpreads, double explains) {}
+  public record LikelySlip(InputKind kind, String item, double bySpreads, double explains) {}
 
   /** Whether the boat agrees with what was measured of it. */
   public boolean agrees() {
@@ -107,7 +107,7 @@ public record ProofComparison(
     }
     double by = weighted.dotProduct(off) / stiffness;
     return Optional.of(
-        new LikelySlip(source.kind(), source.thing(), by, by * by * stiffness / distance));
+        new LikelySlip(source.kind(), source.item(), by, by * by * stiffness / distance));
   }
 
   /**

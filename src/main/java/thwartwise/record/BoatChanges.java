@@ -53,8 +53,8 @@ final class BoatChanges {
   /** What was found good, or not looked at, moves nothing. */
   private static Set<List<String>> bad(InspectionRecord record) {
     return record.boat().pointAnswers().stream()
-        .filter(PointAnswer::isBad)
-        .map(a -> List.of(a.point(), a.thing()))
+        .filter(PointAnswer::isFault)
+        .map(a -> List.of(a.point(), a.item()))
         .collect(Collectors.toSet());
   }
 

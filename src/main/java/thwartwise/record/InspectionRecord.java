@@ -26,7 +26,7 @@ public record InspectionRecord(
    * @param number of the older record in the chain of the boat
    * @param record name of its file, without the ending
    * @param hash of its content
-   * @param because why, in the words of whoever corrects it
+   * @param reason why, in the words of whoever corrects it
    */
-  public record Correction(int number, String record, String hash, String because) {}
+  public record Correction(int number, String record, String hash, String reason) {}
 }

@@ -50,7 +50,7 @@ final class Card {
   private static String[] ifItFills(InspectionRecord inspection) {
     Report report = inspection.report();
     return ObservedTrialWords.counting(inspection).isPresent()
-        ? SwampedWords.asSeen()
+        ? SwampedWords.observedTrial()
         : SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo());
   }
 
@@ -98,7 +98,7 @@ final class Card {
     }
 
     /** Of a boat that was seen to float level, whatever was worked out. */
-    static String[] asSeen() {
+    static String[] observedTrial() {
       return new String[] {
         STAY,
         "Sit low in it as in the trial, keep still and bail; if it sinks, hold on to whatever"

@@ -63,24 +63,24 @@ public final class CheckWords {
       case WIND_ON_THE_BEAM -> "wind on the beam";
       case MOTOR_HARD_OVER -> "motor hard over";
       case LOOSE_WATER ->
-          subject.things().isEmpty() ? "loose water" : "loose water in " + thing(subject);
+          subject.names().isEmpty() ? "loose water" : "loose water in " + thing(subject);
       case RAIN_AT_THE_MOORING -> "rain at the mooring";
-      case DRAIN_OPEN -> thing(subject) + " without its " + subject.things().get(1);
+      case DRAIN_OPEN -> thing(subject) + " without its " + subject.names().get(1);
       case TURNING_BACK -> "swamped and turned over";
       case BATTERY_COVERED -> "the battery's terminals are covered";
       case BATTERY_HELD -> "the battery is held by tray and strap";
       case PANEL_FUSED -> "a fuse on both sides of the panel's controller";
       case CIRCUIT_GUARDED -> "circuit of the " + thing(subject);
       case LOOKED_AT ->
-          subject.things().size() > 1
-              ? thing(subject) + " (" + subject.things().get(1) + ")"
+          subject.names().size() > 1
+              ? thing(subject) + " (" + subject.names().get(1) + ")"
               : thing(subject);
       case LITRES_POURED, PLAUSIBILITY, NO_LONGER_ASKED -> thing(subject);
     };
   }
 
   private static String thing(Subject subject) {
-    return subject.things().get(0);
+    return subject.names().get(0);
   }
 
   /** Which figure of its subject it is; blank where it has only one, or where it is the first. */

@@ -40,7 +40,7 @@ final class ChecklistSection {
   private static void bad(Page page, Boat boat) {
     Map<String, List<PointAnswer>> looks = new LinkedHashMap<>();
     boat.pointAnswers().stream()
-        .filter(PointAnswer::isBad)
+        .filter(PointAnswer::isFault)
         .forEach(a -> looks.computeIfAbsent(found(a), f -> new ArrayList<>()).add(a));
     looks.forEach(
         (look, answers) -> {
@@ -55,7 +55,7 @@ final class ChecklistSection {
 
   private static String must(PointAnswer answer) {
     return Sentence.capital(answer.gravity().word())
-        + (answer.note().isBlank() ? "" : ": " + answer.must());
+        + (answer.note().isBlank() ? "" : ": " + answer.requirement());
   }
 
   private static Map<String, List<PointAnswer>> bySystem(Boat boat) {
@@ -68,7 +68,7 @@ final class ChecklistSection {
   // A look too long ago, or at a thing that was changed since, is none.
   private static String counts(List<PointAnswer> answers, Boat boat, LocalDate day) {
     long open = answers.stream().filter(a -> a.isDue(boat, day)).count();
-    long bad = answers.stream().filter(PointAnswer::isBad).count();
+    long bad = answers.stream().filter(PointAnswer::isFault).count();
     long good =
         answers.stream()
             .filter(a -> !a.isDue(boat, day))

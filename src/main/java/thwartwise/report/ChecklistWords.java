@@ -17,7 +17,7 @@ final class ChecklistWords {
 
   /** What was seen; where nobody wrote that down, what must be so. */
   static String of(PointAnswer answer) {
-    return seen(answer.note(), answer.must(), answer.thingOrSystem());
+    return seen(answer.note(), answer.requirement(), answer.itemOrSystem());
   }
 
   /** The same of a finding: a point of a checklist, or of battery, panel and wires. */

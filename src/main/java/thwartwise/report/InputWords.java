@@ -29,7 +29,7 @@ public final class InputWords {
   }
 
   static String betterWay(Remeasurement again, Boat boat) {
-    String thing = again.thing();
+    String thing = again.item();
     return switch (again.kind()) {
       case HULL_MASS ->
           "weigh the bare hull, one end after the other on bathroom scales on hard ground";

@@ -230,7 +230,7 @@ public final class RangePage {
   }
 
   private String draws(MotorSpeed speed) {
-    double besides = plan.boat().electrics().besidesMotor();
+    double besides = plan.boat().electrics().otherDraw();
     String motor =
         "The motor draws "
             + amperes(speed.current())

@@ -92,7 +92,7 @@ public final class RecordsPage {
         + " ("
         + correction.record()
         + "), because: "
-        + correction.because();
+        + correction.reason();
   }
 
   /** What the page of a correction says before its foot. */

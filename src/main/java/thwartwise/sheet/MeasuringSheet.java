@@ -257,7 +257,7 @@ public final class MeasuringSheet {
   }
 
   private static List<String> single(SheetSection section, SheetField field) {
-    String known = section.things().get(0).getOrDefault(field.key(), "");
+    String known = section.rows().get(0).getOrDefault(field.key(), "");
     return List.of(field.label(), known.isEmpty() ? choices(field) : known);
   }
 
@@ -275,7 +275,7 @@ public final class MeasuringSheet {
       return 1;
     }
     int room = ROOM.getOrDefault(section.kind(), 3);
-    int known = (int) section.things().stream().filter(t -> !t.isEmpty()).count();
+    int known = (int) section.rows().stream().filter(t -> !t.isEmpty()).count();
     return boat.isEmpty() ? room : section.kind().equals("hull.station") ? known : known + 2;
   }
 
@@ -309,8 +309,8 @@ public final class MeasuringSheet {
   }
 
   private static String cell(SheetSection section, SheetField field, int thing) {
-    return thing < section.things().size()
-        ? Optional.ofNullable(section.things().get(thing).get(field.key())).orElse("")
+    return thing < section.rows().size()
+        ? Optional.ofNullable(section.rows().get(thing).get(field.key())).orElse("")
         : "";
   }
 }

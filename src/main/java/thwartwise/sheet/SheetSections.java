@@ -47,7 +47,7 @@ final class SheetSections {
       String kind,
       Map<String, SheetField> fields,
       Set<Neighbours> neighbours,
-      List<Map<String, String>> things) {
+      List<Map<String, String>> rows) {
 
     /** What any thing was asked earlier stands earlier; two that never meet, as they turned up. */
     List<SheetField> ordered() {
@@ -75,7 +75,7 @@ final class SheetSections {
     SheetSections all = new SheetSections();
     runs.forEach(all::add);
     return all.sections.stream()
-        .map(s -> new SheetSection(s.kind(), s.ordered(), s.things()))
+        .map(s -> new SheetSection(s.kind(), s.ordered(), s.rows()))
         .toList();
   }
 
@@ -106,10 +106,10 @@ final class SheetSections {
       before = field;
       ofThing = one;
       int number = thing ? Integer.parseInt(numbered.group(2)) : 1;
-      while (open.things().size() < number) {
-        open.things().add(new HashMap<>());
+      while (open.rows().size() < number) {
+        open.rows().add(new HashMap<>());
       }
-      asked.known().ifPresent(typed -> open.things().get(number - 1).put(field, typed));
+      asked.known().ifPresent(typed -> open.rows().get(number - 1).put(field, typed));
     }
   }
 
@@ -153,12 +153,12 @@ final class SheetSections {
    *
    * @param kind what the keys of its questions begin with; blank for single answers
    * @param fields what is asked, in the order of the walk
-   * @param things what is known, by field; of single answers there is one
+   * @param rows what is known, by field; of single answers there is one
    */
-  record SheetSection(String kind, List<SheetField> fields, List<Map<String, String>> things) {
+  record SheetSection(String kind, List<SheetField> fields, List<Map<String, String>> rows) {
     SheetSection {
       fields = List.copyOf(fields);
-      things = List.copyOf(things);
+      rows = List.copyOf(rows);
     }
 
     boolean isTable() {

@@ -100,7 +100,7 @@ final class InspectionOutput {
   }
 
   /** One screen, where everything is kept, and what to do next. */
-  static void kept(Inspector.SavedInspection kept, CommandInput given) {
+  static void printSaved(Inspector.SavedInspection kept, CommandInput given) {
     new InspectionOutput(given).all(kept);
   }
 

@@ -75,7 +75,7 @@ final class LookCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = BoatFile.read(file);
-    List<Checklist> lists = ChecklistFile.shippedAnd(given.workspace().checklistFiles());
+    List<Checklist> lists = ChecklistFile.bundledWith(given.workspace().checklistFiles());
     LookConversation look =
         new LookConversation(
             conversation(context, given), inspector.today(), file, lists, given.has(ALL));

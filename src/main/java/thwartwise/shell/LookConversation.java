@@ -78,7 +78,7 @@ final class LookConversation {
   /** What was found bad is asked each time: somebody may have put it right. */
   private boolean asksAgain(PointQuestion question, Boat boat) {
     return question.isDue(boat, today)
-        || question.answerOf(boat).filter(PointAnswer::isBad).isPresent();
+        || question.answerOf(boat).filter(PointAnswer::isFault).isPresent();
   }
 
   private Optional<String> askedWho() {
@@ -119,14 +119,14 @@ final class LookConversation {
     if (at == 0 || !open.get(at - 1).system().equals(question.system())) {
       conversation.print(PrintableText.of(question.system()).toUpperCase(Locale.ROOT));
     }
-    String thing = question.thing().isBlank() ? "" : " (" + question.thing() + ")";
+    String thing = question.item().isBlank() ? "" : " (" + question.item() + ")";
     wrapped((at + 1) + "/" + open.size() + "  " + question.point().look() + thing + ".");
     if (!question.point().how().isBlank()) {
       wrapped("How: " + question.point().how() + ".");
     }
     question
         .answerOf(BoatFile.read(file))
-        .filter(PointAnswer::isBad)
+        .filter(PointAnswer::isFault)
         .ifPresent(
             a ->
                 wrapped(
@@ -208,7 +208,7 @@ final class LookConversation {
         fresh -> {
           boolean stays =
               condition == PointCondition.NOT_LOOKED_AT
-                  && question.answerOf(fresh).filter(PointAnswer::isBad).isPresent();
+                  && question.answerOf(fresh).filter(PointAnswer::isFault).isPresent();
           return stays
               ? fresh
               : PointQuestion.with(fresh, question.answered(condition, note, by, today, fresh));
@@ -272,12 +272,12 @@ final class LookConversation {
   }
 
   private void summary(Boat boat, int points) {
-    List<PointAnswer> bad = boat.pointAnswers().stream().filter(PointAnswer::isBad).toList();
+    List<PointAnswer> bad = boat.pointAnswers().stream().filter(PointAnswer::isFault).toList();
     long left = boat.pointAnswers().stream().filter(a -> a.isDue(boat, today)).count();
     conversation.print("");
     wrapped(
         left + " of " + points + " points not looked at, " + bad.size() + " not as it should be.");
-    bad.forEach(a -> wrapped("- " + a.gravity().word() + ": " + a.mustOfThing()));
+    bad.forEach(a -> wrapped("- " + a.gravity().word() + ": " + a.requirement()));
     wrapped("The answers are in " + PrintableText.of(file.toString()) + ".");
     wrapped("\"inspect\" works the boat out again as it was found.");
   }

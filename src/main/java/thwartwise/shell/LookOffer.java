@@ -31,7 +31,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
 
   /** The boat as it was found, or empty where nobody looked. */
   Optional<Boat> made(Path file) {
-    List<Checklist> lists = ChecklistFile.shippedAnd(workspace.checklistFiles());
+    List<Checklist> lists = ChecklistFile.bundledWith(workspace.checklistFiles());
     Boat boat = BoatFile.read(file);
     long due = PointQuestion.of(lists, boat).stream().filter(q -> q.isDue(boat, today)).count();
     if (due == 0) {

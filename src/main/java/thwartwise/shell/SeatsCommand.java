@@ -78,7 +78,7 @@ final class SeatsCommand implements ShellCommand {
 
   private List<NamedPerson> members(String typed, UnitSystem units) {
     PlannedMasses planned = PlannedMasses.of(RuleSetFile.cautiousDefault());
-    Reading<List<NamedPerson>> read = PeopleText.answeredAtOnce(planned, units).read(typed);
+    Reading<List<NamedPerson>> read = PeopleText.forOneLine(planned, units).read(typed);
     if (read instanceof Reading.Understood<List<NamedPerson>> understood) {
       return understood.value();
     }

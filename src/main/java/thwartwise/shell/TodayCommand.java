@@ -164,7 +164,7 @@ final class TodayCommand implements ShellCommand {
         workspace.saveToday(
             inspection.boat().name(),
             inspection.date(),
-            TodayPage.kept(inspection, answers, ending));
+            TodayPage.savedText(inspection, answers, ending));
     conversation.print("");
     kept.warnings()
         .forEach(warning -> conversation.print(InspectionOutput.NOTE + PrintableText.of(warning)));

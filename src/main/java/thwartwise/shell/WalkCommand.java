@@ -200,7 +200,7 @@ final class WalkCommand implements ShellCommand {
   private Exit told(Finished finished, CommandContext context, Conversation conversation) {
     Workspace workspace = new CommandInput(context).workspace();
     compared(finished, workspace).ifPresent(page -> context.outputWriter().println(page));
-    InspectionOutput.kept(finished.saved(), new CommandInput(context));
+    InspectionOutput.printSaved(finished.saved(), new CommandInput(context));
     Optional<Boat> found =
         new LookOffer(conversation, inspector.today(), workspace).made(finished.boat());
     return found.filter(LookOffer::isGrave).isPresent()

@@ -327,7 +327,7 @@ public record BoatSpread(
               i ->
                   new Remeasurement(
                       inputs.get(i).kind(),
-                      inputs.get(i).thing(),
+                      inputs.get(i).item(),
                       figures.get(governs).question(),
                       result.share(i),
                       reached(new Again(i, Math.signum(result.contribution(i))), wanted)));

@@ -30,10 +30,10 @@ public record PredictionSpread(List<Source> sources, int figures) {
   /**
    * One measurement.
    *
-   * @param thing the name of what was measured; empty where it is the boat's
+   * @param item the name of what was measured; empty where it is the boat's
    * @param moves by how much each figure changes when it is one spread up
    */
-  public record Source(InputKind kind, String thing, List<Double> moves) {
+  public record Source(InputKind kind, String item, List<Double> moves) {
     public Source {
       moves = List.copyOf(moves);
     }
@@ -62,7 +62,7 @@ public record PredictionSpread(List<Source> sources, int figures) {
 
   private static Source source(SpreadInput input, int at, List<PropagatedResult> results) {
     return new Source(
-        input.kind(), input.thing(), results.stream().map(r -> r.contribution(at)).toList());
+        input.kind(), input.item(), results.stream().map(r -> r.contribution(at)).toList());
   }
 
   private static MeasurementModel varied(

@@ -5,7 +5,7 @@ import thwartwise.uncertainty.Distribution;
 /**
  * One measurement of a boat that may be off, by itself.
  *
- * @param thing the name of what was measured, as somebody typed it; empty where it is the boat's
+ * @param item the name of what was measured, as somebody typed it; empty where it is the boat's
  * @param distribution about the value as measured, SI
  * @param betterSpread one standard deviation once it is measured again the better way; that of the
  *     distribution where there is none, or it was taken so
@@ -13,7 +13,7 @@ import thwartwise.uncertainty.Distribution;
  */
 record SpreadInput(
     InputKind kind,
-    String thing,
+    String item,
     Distribution distribution,
     double betterSpread,
     Variation variation) {

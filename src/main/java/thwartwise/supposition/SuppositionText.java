@@ -49,7 +49,7 @@ public final class SuppositionText {
   private final List<Place> seats;
 
   public SuppositionText(Boat boat, PlannedMasses planned) {
-    this.people = PeopleText.answeredAtOnce(planned, boat.units());
+    this.people = PeopleText.forOneLine(planned, boat.units());
     this.seats = boat.places();
     this.kit = new NameMatch("kit", boat.kit().stream().map(Kit::name).toList());
     this.places = new NameMatch("place", seats.stream().map(Place::name).toList());

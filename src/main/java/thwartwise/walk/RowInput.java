@@ -70,7 +70,7 @@ record RowInput(Walk walk, AnswerGroup group) {
   private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
     String open = openKey(answers).orElse("");
     boolean another = open.endsWith(ANY) && YesOrNo.read(value).refusal().isPresent();
-    boolean unnamed = open.endsWith(".name") && isMeasuredOrSaid(value);
+    boolean unnamed = open.endsWith(".name") && isFigureOrWord(value);
     if (!another && !unnamed) {
       return answers;
     }
@@ -79,7 +79,7 @@ record RowInput(Walk walk, AnswerGroup group) {
         : answers;
   }
 
-  static boolean isMeasuredOrSaid(String value) {
+  static boolean isFigureOrWord(String value) {
     return YesOrNo.read(value).refusal().isEmpty()
         || new QuantityReader(Dimension.LENGTH, UnitSystem.METRIC).read(value).refusal().isEmpty();
   }

@@ -143,7 +143,7 @@ public final class Walk {
 
   private static boolean isUnnamedStation(String question, String typed) {
     return AnswerGroup.of(question).filter(g -> g.isNameOfStation(question)).isPresent()
-        && RowInput.isMeasuredOrSaid(typed);
+        && RowInput.isFigureOrWord(typed);
   }
 
   private static boolean isNamed(Entry<?> any, String typed) {

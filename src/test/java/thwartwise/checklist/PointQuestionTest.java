@@ -35,7 +35,7 @@ class PointQuestionTest {
 
   private static PointAnswer answered(Boat boat, String thing, PointCondition condition) {
     return PointQuestion.of(List.of(LIST), boat).stream()
-        .filter(question -> question.thing().equals(thing))
+        .filter(question -> question.item().equals(thing))
         .findFirst()
         .orElseThrow()
         .answered(condition, "the lid is at home", "Iris", TODAY, boat);
@@ -44,7 +44,7 @@ class PointQuestionTest {
   @Test
   void a_point_is_asked_of_each_thing_by_itself_and_its_answer_carries_all_of_it() {
     assertThat(PointQuestion.of(List.of(LIST), PLAIN))
-        .extracting(PointQuestion::thing)
+        .extracting(PointQuestion::item)
         .containsExactly("fore locker", "midships thwart");
     PointAnswer answer = answered(PLAIN, "fore locker", PointCondition.NOT_AS_IT_SHOULD_BE);
     assertThat(answer)
@@ -74,7 +74,7 @@ class PointQuestionTest {
         SampleBoats.with("\"name\": \"fore locker\"", "\"name\": \"bow box\"")
             .withPointAnswers(List.of(bad));
     assertThat(PointQuestion.of(List.of(LIST), renamed))
-        .extracting(PointQuestion::thing)
+        .extracting(PointQuestion::item)
         .containsExactly("bow box", "midships thwart", "fore locker");
     List<PointQuestion> alone = PointQuestion.of(List.of(), renamed);
     assertThat(alone).hasSize(1).allMatch(question -> question.isAnsweredBy(bad));
@@ -86,7 +86,7 @@ class PointQuestionTest {
         .isEqualTo("it was found bad on 2026-06-01 and nobody said since that it is put right");
     assertThat(again.point().gravity()).isEqualTo(PointGravity.HOLDS_THE_LAUNCH);
     assertThat(again.point().fact()).contains(BoatFact.CHAMBER_OPEN);
-    assertThat(again.point().againAfter()).isEqualTo(180);
+    assertThat(again.point().repeatAfterDays()).isEqualTo(180);
     assertThat(PointQuestion.withAll(renamed, alone, "Iris", TODAY).pointAnswers())
         .containsExactly(bad);
   }

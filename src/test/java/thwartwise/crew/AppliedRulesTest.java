@@ -86,7 +86,7 @@ class AppliedRulesTest {
       }
     }
     RuleSet caps =
-        RuleSetFile.beside(caps(1 + random.nextInt(4), 60 + random.nextInt(250)), "dice", OWN);
+        RuleSetFile.alternative(caps(1 + random.nextInt(4), 60 + random.nextInt(250)), "dice", OWN);
     return new RuleSet(
         "set " + number, "1", "", "all", caps.applies(), true, limits, caps.formulas());
   }
@@ -154,7 +154,7 @@ class AppliedRulesTest {
           "formulas": [
             { "formula": "people at most", "people": 1, "basis": "READ", "source": "a board" } ] }
         """;
-    RuleBook book = ALONE.and(List.of(RuleSetFile.beside(heads, "board", OWN)));
+    RuleBook book = ALONE.and(List.of(RuleSetFile.alternative(heads, "board", OWN)));
     Recommendation r = recommended(PlainHulls.skiff(), book);
     assertThat(r.load()).isLessThanOrEqualTo(before(PlainHulls.skiff()).load());
     assertThat(r.load()).isGreaterThanOrEqualTo(r.crew());
@@ -190,7 +190,7 @@ class AppliedRulesTest {
 
   @Test
   void a_cap_on_heads_governs_and_says_whose_it_is() {
-    RuleSet one = RuleSetFile.beside(caps(1, 900), "board", OWN);
+    RuleSet one = RuleSetFile.alternative(caps(1, 900), "board", OWN);
     Recommendation r = recommended(PlainHulls.skiff(), ALONE.and(List.of(one)));
     assertThat(before(PlainHulls.skiff()).people()).isGreaterThan(1);
     assertThat(r.people()).isEqualTo(1);

@@ -41,7 +41,7 @@ class ReturnTripTest {
   @Test
   void the_way_out_and_home_takes_two_thirds_of_the_time() {
     ReturnTrip way = ReturnTrip.of(5000, 1.3, 4, 0.3);
-    double all = way.distance() / way.out() + way.distance() / way.home();
+    double all = way.distance() / way.outwardSpeed() + way.distance() / way.homewardSpeed();
     assertThat(all).isCloseTo(5000 * 2 / 3.0, within(1e-6));
   }
 
@@ -49,8 +49,8 @@ class ReturnTripTest {
   @Test
   void a_headwind_takes_its_share_of_the_speed_and_a_wind_from_behind_adds_nothing() {
     ReturnTrip windy = ReturnTrip.of(3 * 3600, 1, 4, 0);
-    assertThat(windy.out()).isEqualTo(1);
-    assertThat(windy.home()).isCloseTo(0.4, within(1e-12));
+    assertThat(windy.outwardSpeed()).isEqualTo(1);
+    assertThat(windy.homewardSpeed()).isCloseTo(0.4, within(1e-12));
     // DERIVED: 1 m/s less 0.75 m/s of stream leaves 0.25; 0.85 leaves less than 0.2, no way home.
     assertThat(ReturnTrip.of(3600, 1, 0, 0.75).getsHome()).isTrue();
     assertThat(ReturnTrip.of(3600, 1, 0, 0.85).getsHome()).isFalse();
@@ -83,8 +83,8 @@ class ReturnTripTest {
     double speed = MotorSpeed.UNTIMED;
     double left = balanced(speed, 4);
     assertThat(left).isCloseTo(0.473, within(0.005));
-    assertThat(ReturnTrip.of(3600, speed, 4, 0).home()).isLessThanOrEqualTo(left);
-    assertThat(ReturnTrip.of(3600, 1.5, 4, 0).home()).isLessThanOrEqualTo(balanced(1.5, 4));
+    assertThat(ReturnTrip.of(3600, speed, 4, 0).homewardSpeed()).isLessThanOrEqualTo(left);
+    assertThat(ReturnTrip.of(3600, 1.5, 4, 0).homewardSpeed()).isLessThanOrEqualTo(balanced(1.5, 4));
   }
 
   /**

@@ -81,12 +81,12 @@ class RuleBookTest {
 
   @Test
   void sets_given_later_stand_behind_those_there_were() {
-    RuleSet pond = RuleSetFile.beside(pond("", 0.3), "pond", OWN);
+    RuleSet pond = RuleSetFile.alternative(pond("", 0.3), "pond", OWN);
     assertThat(RuleSetFile.bundledRuleBook().and(List.of(pond)).others()).endsWith(pond).hasSize(6);
   }
 
   private static RuleBook book(String json) {
-    return RuleBook.of(OWN).and(List.of(RuleSetFile.beside(json, "pond", OWN)));
+    return RuleBook.of(OWN).and(List.of(RuleSetFile.alternative(json, "pond", OWN)));
   }
 
   private static String pond(String more, double freeboard) {

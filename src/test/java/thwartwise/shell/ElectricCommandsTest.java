@@ -292,7 +292,7 @@ class ElectricCommandsTest {
   private static String looked(String json, String id) {
     Boat boat = BoatFile.parse(json, "boat.json");
     return BoatFile.write(
-        PointQuestion.of(ChecklistFile.shippedAnd(List.of()), boat).stream()
+        PointQuestion.of(ChecklistFile.bundledWith(List.of()), boat).stream()
             .filter(q -> q.point().id().equals(id))
             .findFirst()
             .map(

@@ -73,7 +73,7 @@ class InspectionOutputTest {
 
   @Test
   void where_no_pdf_could_be_made_a_note_says_what_to_print_instead() {
-    InspectionOutput.kept(kept(), given());
+    InspectionOutput.printSaved(kept(), given());
 
     assertThat(printed())
         .contains(

@@ -123,9 +123,9 @@ class LookCommandTest {
     look("", "leave");
     assertThat(shell.out())
         .contains("On 2026-06-01 Iris found it not as it should be: soft. Enter leaves that.");
-    assertThat(boat().pointAnswers().get(0).isBad()).isTrue();
+    assertThat(boat().pointAnswers().get(0).isFault()).isTrue();
     assertThat(look("yes", "leave")).isZero();
-    assertThat(boat().pointAnswers().get(0).isBad()).isFalse();
+    assertThat(boat().pointAnswers().get(0).isFault()).isFalse();
   }
 
   @Test

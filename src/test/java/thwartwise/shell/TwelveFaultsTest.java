@@ -54,13 +54,13 @@ class TwelveFaultsTest {
   void what_holds_the_launch_withholds_the_recommendation(String thing) {
     PointAnswer answer =
         BOAT.pointAnswers().stream()
-            .filter(a -> a.holdsTheLaunch() && a.thing().equals(thing))
+            .filter(a -> a.holdsTheLaunch() && a.item().equals(thing))
             .findFirst()
             .orElseThrow();
     assertThat(report.recommendation().withheld()).isTrue();
     assertThat(report.recommendation().reasons())
         .contains(
-            new Refusal.LookedAt(answer.date().toString(), answer.by(), answer.mustOfThing()));
+            new Refusal.LookedAt(answer.date().toString(), answer.by(), answer.requirement()));
   }
 
   /** 4 a torn seal, 5 a pipe out of a chamber, 6 a loose battery, 7 a bung without a line. */
@@ -132,7 +132,7 @@ class TwelveFaultsTest {
   /** Answers kept in its file are graded as the shipped lists have them. */
   @Test
   void its_answers_weigh_what_the_shipped_lists_say() {
-    List<PointQuestion> asked = PointQuestion.of(ChecklistFile.shippedAnd(List.of()), BOAT);
+    List<PointQuestion> asked = PointQuestion.of(ChecklistFile.bundledWith(List.of()), BOAT);
     assertThat(BOAT.pointAnswers()).hasSize(7);
     for (PointAnswer answer : BOAT.pointAnswers()) {
       assertThat(asked)

@@ -65,10 +65,10 @@ class SpreadInputsTest {
 
     assertThat(inputs.stream().filter(i -> i.kind() == InputKind.PERSON_MASS)).hasSize(2);
     assertThat(inputs.stream().filter(i -> i.kind() == InputKind.CHAMBER_VOLUME))
-        .extracting(SpreadInput::thing)
+        .extracting(SpreadInput::item)
         .containsExactly("bow locker", "stern tank", "thwart");
     assertThat(inputs.stream().filter(i -> i.kind() == InputKind.SEAT_HEIGHT))
-        .extracting(SpreadInput::thing)
+        .extracting(SpreadInput::item)
         .containsExactly("middle thwart", "stern seat", "bow seat");
     assertThat(inputs.stream().filter(i -> i.kind() == InputKind.HALF_BREADTHS)).hasSize(5);
   }
@@ -99,7 +99,7 @@ class SpreadInputsTest {
     for (SpreadInput input : of(boat)) {
       double off = input.distribution().mean() + input.spread();
       assertThat(input.variation().of(measured, off))
-          .as("%s %s", input.kind(), input.thing())
+          .as("%s %s", input.kind(), input.item())
           .isNotEqualTo(measured);
     }
   }

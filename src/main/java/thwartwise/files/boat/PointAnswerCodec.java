@@ -59,13 +59,13 @@ final class PointAnswerCodec {
 
   static ObjectNode write(PointAnswer answer) {
     ObjectNode node = JsonText.object().put("point", answer.point()).put("system", answer.system());
-    said(node, "thing", answer.thing());
-    node.put("must", answer.must())
+    said(node, "thing", answer.item());
+    node.put("must", answer.requirement())
         .put("found", answer.condition().word())
         .put("grave", answer.gravity().word());
     answer.fact().ifPresent(fact -> node.put("sets", fact.word()));
-    if (answer.againAfter() > 0) {
-      node.put("againAfterDays", answer.againAfter());
+    if (answer.repeatAfterDays() > 0) {
+      node.put("againAfterDays", answer.repeatAfterDays());
     }
     said(node, "note", answer.note());
     node.put("by", answer.by()).put("date", answer.date().toString());

@@ -78,7 +78,7 @@ final class QuestionCodec {
         JsonText.object()
             .put("words", CheckWords.subject(subject))
             .put("check", subject.check().name());
-    node.set("things", JsonText.texts(subject.things()));
+    node.set("things", JsonText.texts(subject.names()));
     return node;
   }
 

@@ -69,17 +69,17 @@ public final class ChecklistFile {
   private ChecklistFile() {}
 
   /** The lists that come with the program. */
-  public static List<Checklist> shipped() {
-    return SHIPPED.stream().map(ChecklistFile::shipped).toList();
+  public static List<Checklist> bundled() {
+    return SHIPPED.stream().map(ChecklistFile::bundled).toList();
   }
 
   /** Those that are printed to be ticked. */
   public static List<Checklist> onPaper() {
-    return shipped().stream().filter(list -> list.use().isPrinted()).toList();
+    return bundled().stream().filter(list -> list.use().isPrinted()).toList();
   }
 
   /** The lists that come with the program, with those in these files in their place or added. */
-  public static List<Checklist> shippedAnd(List<Path> files) {
+  public static List<Checklist> bundledWith(List<Path> files) {
     List<Checklist> own = new ArrayList<>();
     Map<String, Path> firstIn = new HashMap<>();
     for (Path file : files) {
@@ -87,7 +87,7 @@ public final class ChecklistFile {
       list.points().forEach(point -> refuseTwice(point.id(), file, firstIn));
       own.add(list);
     }
-    return Checklist.replaced(shipped(), own);
+    return Checklist.replaced(bundled(), own);
   }
 
   /** Which of the two counts would hang on the names of their files. */
@@ -112,7 +112,7 @@ public final class ChecklistFile {
     return parse(json, file.toString());
   }
 
-  private static Checklist shipped(String name) {
+  private static Checklist bundled(String name) {
     String resource = "/thwartwise/checklists/" + name + ".json";
     return parse(BundledFile.text(resource, "checklist"), resource);
   }

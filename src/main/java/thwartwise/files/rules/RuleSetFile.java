@@ -106,11 +106,11 @@ public final class RuleSetFile {
    */
   public static RuleSet read(Path file, RuleSet own) {
     String json = InputFile.text(file, Format.RULES.noun(), InputFile.BOAT_BYTES);
-    return beside(json, file.toString(), own);
+    return alternative(json, file.toString(), own);
   }
 
   /** The same from text. */
-  public static RuleSet beside(String json, String where, RuleSet own) {
+  public static RuleSet alternative(String json, String where, RuleSet own) {
     return LimitRules.checked(parse(json, where), own, Location.whole(where));
   }
 

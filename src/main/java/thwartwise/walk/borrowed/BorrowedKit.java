@@ -29,7 +29,7 @@ record BorrowedKit(Replay replay, Tape tape, Outline outline, List<Assumption> a
                 .why("A motor weighs on the stern, and rules ask for its power.")
                 .within(tape.usual(BoatQuantity.KILOWATTS))
                 .orNone("none")
-                .toBeSaid()
+                .withoutDefault()
                 .row("Motor and kit", List.of("its power or no", "all else together")));
     return power.<Propulsion>map(Propulsion.Outboard::new).orElseGet(Propulsion.Manual::new);
   }

@@ -306,7 +306,7 @@ public record Entry<T>(
                 typed.strip().equalsIgnoreCase(word) || typed.strip().equalsIgnoreCase(means)
                     ? left.empty()
                     : left.reader.apply(typed))
-        .toBeSaid();
+        .withoutDefault();
   }
 
   public boolean hasRow() {
@@ -319,7 +319,7 @@ public record Entry<T>(
   }
 
   /** Enter alone is refused, since what it would mean flatters. */
-  public Entry<T> toBeSaid() {
+  public Entry<T> withoutDefault() {
     return empty(Optional.empty());
   }
 

@@ -86,7 +86,7 @@ public record RepeatedQuestion(
     Entry<Boolean> another =
         explanation.apply(WordQuestions.yesNo(anyKey(number), "Another " + noun + "?"));
     return replay.ask(
-        inRow(number, endsAtEnter ? another.orElse(false, NO_MORE) : another.toBeSaid()));
+        inRow(number, endsAtEnter ? another.orElse(false, NO_MORE) : another.withoutDefault()));
   }
 
   private String anyKey(int number) {

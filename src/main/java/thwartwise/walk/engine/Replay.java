@@ -49,7 +49,7 @@ public final class Replay {
   }
 
   /** Whether an answer is kept for this question, asked or not. */
-  public boolean isKept(String key) {
+  public boolean hasAnswer(String key) {
     return kept.containsKey(key);
   }
 

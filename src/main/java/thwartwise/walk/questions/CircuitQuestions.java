@@ -68,7 +68,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
         fuse.filter(amperes -> amperes > 0).flatMap(amperes -> fuseDistance(key, subject)),
         Optional.of(lie.sheathed),
         use == Use.CHARGE ? Optional.empty() : switched(key, subject),
-        use.drawsBesides() ? hours(key, subject) : Optional.empty());
+        use.isOtherDraw() ? hours(key, subject) : Optional.empty());
   }
 
   /** What carries them all; empty where nobody knows of a fuse in it. */

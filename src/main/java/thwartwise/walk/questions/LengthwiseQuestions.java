@@ -32,7 +32,7 @@ record LengthwiseQuestions(
   /** Asked of the ends; a station between is taped along one line. */
   boolean upright() {
     boolean end = slips.isFirst() || last;
-    if (!end && !replay.isKept(key + ".upright")) {
+    if (!end && !replay.hasAnswer(key + ".upright")) {
       return true;
     }
     Entry<Boolean> plumb =

@@ -179,7 +179,7 @@ record LimitQuestions(
                 figure
                     .orWord(word, word.equals(HULL) ? TO_THE_HULL : "up to the rails")
                     .or(typed -> hull(typed)))
-        .orElseGet(() -> figure.optional("").toBeSaid());
+        .orElseGet(() -> figure.optional("").withoutDefault());
   }
 
   /** The hull is what is above a deck from rail to rail, too. */

@@ -66,7 +66,7 @@ public final class PeopleText {
    * For a line that is answered at once: in a boat in feet a bare weight is refused, because pounds
    * and kilograms are both near at hand and one of them flatters.
    */
-  public static PeopleText answeredAtOnce(PlannedMasses planned, UnitSystem units) {
+  public static PeopleText forOneLine(PlannedMasses planned, UnitSystem units) {
     return new PeopleText(planned, units, !units.isMetric());
   }
 

@@ -94,19 +94,19 @@ class ChecklistFileTest {
     ChecklistPoint two = clubs.points().get(0);
     assertThat(two.gravity()).isEqualTo(PointGravity.HOLDS_THE_LAUNCH);
     assertThat(two.fact()).contains(BoatFact.KIT_LOOSE);
-    assertThat(two.againAfter()).isEqualTo(30);
+    assertThat(two.repeatAfterDays()).isEqualTo(30);
   }
 
   @Test
   void every_point_that_ships_has_an_id_of_its_own_and_says_how_to_look_where_it_is_asked() {
     List<ChecklistPoint> points =
-        ChecklistFile.shipped().stream().flatMap(list -> list.points().stream()).toList();
+        ChecklistFile.bundled().stream().flatMap(list -> list.points().stream()).toList();
     assertThat(points)
         .extracting(ChecklistPoint::id)
         .doesNotHaveDuplicates()
         .hasSizeGreaterThan(60);
     assertThat(points).noneMatch(point -> point.id().equals(point.look()));
-    assertThat(ChecklistFile.shipped().stream().filter(list -> list.use().isAsked()))
+    assertThat(ChecklistFile.bundled().stream().filter(list -> list.use().isAsked()))
         .allSatisfy(list -> assertThat(list.points()).noneMatch(p -> p.how().isBlank()));
   }
 
@@ -125,11 +125,11 @@ class ChecklistFileTest {
     assertThat(asked())
         .filteredOn(p -> NAMELESS.contains(p.concerns()))
         .hasSizeGreaterThan(20)
-        .allMatch(p -> p.againAfter() > 0, "is asked again");
+        .allMatch(p -> p.repeatAfterDays() > 0, "is asked again");
   }
 
   private static List<ChecklistPoint> asked() {
-    return ChecklistFile.shipped().stream()
+    return ChecklistFile.bundled().stream()
         .filter(list -> list.use().isAsked())
         .flatMap(list -> list.points().stream())
         .toList();
@@ -142,7 +142,7 @@ class ChecklistFileTest {
           .containsExactlyInAnyOrderElementsOf(
               ChecklistFile.SHIPPED.stream().map(name -> name + ".json").toList());
     }
-    assertThat(ChecklistFile.shipped())
+    assertThat(ChecklistFile.bundled())
         .extracting(Checklist::name)
         .startsWith("Before each launch", "Trial in knee-deep water", "Hull and fastenings");
     assertThat(ChecklistFile.onPaper())

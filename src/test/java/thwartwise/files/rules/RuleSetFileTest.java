@@ -161,6 +161,6 @@ class RuleSetFileTest {
   }
 
   private static RuleSet beside(String json) {
-    return RuleSetFile.beside(json, "pond.json", RuleSetFile.cautiousDefault());
+    return RuleSetFile.alternative(json, "pond.json", RuleSetFile.cautiousDefault());
   }
 }

@@ -156,13 +156,13 @@ class PeopleTextTest {
 
   @Test
   void where_it_is_answered_at_once_a_bare_weight_in_a_boat_in_feet_is_refused() {
-    PeopleText atOnce = PeopleText.answeredAtOnce(PLANNED, UnitSystem.FEET_INCHES_POUNDS);
+    PeopleText atOnce = PeopleText.forOneLine(PLANNED, UnitSystem.FEET_INCHES_POUNDS);
     assertThat(atOnce.read("Iris 137 lb, Tom 80").refusal())
         .hasValue(
             "\"Tom 80\" may be pounds or kilograms. Type lb or kg behind the weight, such as"
                 + " \"Iris 137 lb, boy 12, girl 10, adult\".");
     assertThat(atOnce.read("Iris 137 lb, Tom 80 kg").refusal()).isEmpty();
-    assertThat(PeopleText.answeredAtOnce(PLANNED, UnitSystem.METRIC).read("Tom 80").refusal())
+    assertThat(PeopleText.forOneLine(PLANNED, UnitSystem.METRIC).read("Tom 80").refusal())
         .isEmpty();
   }
 }
