@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
@@ -19,6 +20,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -455,6 +457,37 @@ class ArchitectureTest {
     assertThat(topLevel().map(JavaClass::getSimpleName))
         .isNotEmpty()
         .doesNotContainAnyElementsOf(NO_NAMES);
+  }
+
+  /**
+   * Words that say nothing to somebody who looks for a method; {@code report}, {@code save}, {@code
+   * isEmpty} and their like do.
+   */
+  private static final Set<String> NO_WORDS =
+      Set.of(
+          ("anew apart because beside besides heard kept lying mind nobody nought once said seen"
+                  + " shelved somebody spelt spoilt stray telling thing things told unkept"
+                  + " vouches whatever whereabouts")
+              .split(" "));
+
+  /** The name of a component that records keep. */
+  private static final String KEPT_IN_RECORDS = "thwartwise.checks.CheckQuestion.things(";
+
+  @Test
+  void a_method_is_called_what_a_reader_would_search_for() {
+    assertThat(
+            CLASSES.stream()
+                .flatMap(each -> each.getMethods().stream())
+                .filter(method -> !method.getModifiers().contains(JavaModifier.PRIVATE))
+                .filter(method -> !method.getModifiers().contains(JavaModifier.SYNTHETIC))
+                .filter(method -> !method.getFullName().startsWith(KEPT_IN_RECORDS))
+                .filter(method -> words(method.getName()).anyMatch(NO_WORDS::contains))
+                .map(method -> method.getOwner().getSimpleName() + "." + method.getName()))
+        .isEmpty();
+  }
+
+  private static Stream<String> words(String name) {
+    return Stream.of(name.split("(?=[A-Z])")).map(word -> word.toLowerCase(Locale.ROOT));
   }
 
   @Test

@@ -84,4 +84,39 @@ public record PointAnswer(
   public static String mark(Boat boat, String thing) {
     return thing.isBlank() ? "" : ItemFingerprint.of(boat, thing);
   }
+
+  /** What was found at a point of a checklist. */
+  public enum PointCondition {
+    AS_IT_SHOULD_BE("as it should be"),
+    NOT_AS_IT_SHOULD_BE("not as it should be"),
+    NOT_LOOKED_AT("not looked at"),
+    DOES_NOT_APPLY("does not apply");
+
+    private final String word;
+
+    PointCondition(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /** How grave it is when a point is not as it should be. */
+  public enum PointGravity {
+    HOLDS_THE_LAUNCH("holds the launch"),
+    PUT_RIGHT_FIRST("put right first"),
+    ADVICE("advice");
+
+    private final String word;
+
+    PointGravity(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
 }

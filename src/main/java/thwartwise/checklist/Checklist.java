@@ -62,4 +62,31 @@ public record Checklist(
   private Checklist with(List<ChecklistPoint> others) {
     return new Checklist(name, when, source, use, others);
   }
+
+  /** What is done with a checklist. */
+  public enum ChecklistUse {
+    /** Printed with the page, to be ticked with a pen on its occasion. */
+    ON_PAPER("on paper"),
+    /** Asked one by one, each answer kept with the boat. */
+    ASKED("asked"),
+    BOTH("asked and on paper");
+
+    private final String word;
+
+    ChecklistUse(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+
+    public boolean isAsked() {
+      return this != ON_PAPER;
+    }
+
+    public boolean isPrinted() {
+      return this != ASKED;
+    }
+  }
 }

@@ -3,7 +3,7 @@ package thwartwise.checklist;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatFact;
-import thwartwise.boat.PointGravity;
+import thwartwise.boat.PointAnswer.PointGravity;
 
 /**
  * One thing to look at, by hand and eye.

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointAnswer.PointCondition;
 
 /**
  * A point of a checklist as it is asked of one boat, about one thing of it.

@@ -103,10 +103,7 @@ public record ElectricalSystem(
 
   /** What lamps, sockets and the rest draw together, all of them on, A. */
   public double otherDraw() {
-    return circuits.stream()
-        .filter(c -> c.use().isOtherDraw())
-        .mapToDouble(Circuit::current)
-        .sum();
+    return circuits.stream().filter(c -> c.use().isOtherDraw()).mapToDouble(Circuit::current).sum();
   }
 
   /** What is drawn with everything on, A; the motor, too, where nobody spoke of its wires. */

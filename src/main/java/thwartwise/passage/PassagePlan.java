@@ -18,6 +18,7 @@ import thwartwise.electrics.SolarDay;
 import thwartwise.electrics.TimedRun;
 import thwartwise.electrics.UsableCharge;
 import thwartwise.geometry.Vector3;
+import thwartwise.passage.MotorSpeed.HullSpeed;
 
 /**
  * How long and how far motor and battery take a boat on a day.

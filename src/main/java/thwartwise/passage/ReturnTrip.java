@@ -5,11 +5,13 @@ package thwartwise.passage;
  * against stream and wind. A wind from behind adds nothing.
  *
  * @param outwardSpeed speed over the ground on the way out, m/s
- * @param homewardSpeed speed over the ground on the way home, m/s; not over zero when it is carried away
+ * @param homewardSpeed speed over the ground on the way home, m/s; not over zero when it is carried
+ *     away
  * @param turnAfter s
  * @param distance from the start where it turns, m
  */
-public record ReturnTrip(double outwardSpeed, double homewardSpeed, double turnAfter, double distance) {
+public record ReturnTrip(
+    double outwardSpeed, double homewardSpeed, double turnAfter, double distance) {
   /** Share of the running time that is kept in hand (common practice, no source). */
   public static final double IN_HAND = 1.0 / 3;
 

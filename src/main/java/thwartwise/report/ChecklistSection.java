@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointAnswer.PointCondition;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;

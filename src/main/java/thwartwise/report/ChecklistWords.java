@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointGravity;
+import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;

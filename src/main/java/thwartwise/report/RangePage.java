@@ -21,8 +21,8 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.passage.MotorSpeed;
 import thwartwise.passage.PassagePlan;
-import thwartwise.passage.Rowing;
 import thwartwise.passage.ReturnTrip;
+import thwartwise.passage.Rowing;
 
 /** How long motor and battery run, when to turn back, and what if the motor stops. */
 public final class RangePage {

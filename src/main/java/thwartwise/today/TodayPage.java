@@ -125,7 +125,8 @@ public final class TodayPage {
           "Never rely on this list alone: with any doubt stay ashore");
 
   /** What is kept of it: everything asked and answered. */
-  public static String savedText(InspectionRecord inspection, List<Answered> answers, String ending) {
+  public static String savedText(
+      InspectionRecord inspection, List<Answered> answers, String ending) {
     Page page = new Page();
     for (Answered answer : answers) {
       page.point(answer.point().question(), "Answer: " + answer.words());

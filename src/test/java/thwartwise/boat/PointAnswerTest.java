@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.boat.PointAnswer.PointCondition;
+import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.record.SampleBoats;
 
 /** What follows from an answer, and when it is asked for again. */

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
-import thwartwise.boat.PointGravity;
+import thwartwise.boat.PointAnswer.PointCondition;
+import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.record.SampleBoats;
 
 /** What is asked of a boat, and again. */

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.electrics.UsableCharge.Peukert;
 import thwartwise.geometry.Reference;
 
 /** Every row of electrics.csv, put to the sums. */

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.geometry.Reference;
+import thwartwise.passage.MotorSpeed.HullSpeed;
 
 class ReturnTripTest {
   static Stream<Reference> lengths() {
@@ -84,7 +85,8 @@ class ReturnTripTest {
     double left = balanced(speed, 4);
     assertThat(left).isCloseTo(0.473, within(0.005));
     assertThat(ReturnTrip.of(3600, speed, 4, 0).homewardSpeed()).isLessThanOrEqualTo(left);
-    assertThat(ReturnTrip.of(3600, 1.5, 4, 0).homewardSpeed()).isLessThanOrEqualTo(balanced(1.5, 4));
+    assertThat(ReturnTrip.of(3600, 1.5, 4, 0).homewardSpeed())
+        .isLessThanOrEqualTo(balanced(1.5, 4));
   }
 
   /**

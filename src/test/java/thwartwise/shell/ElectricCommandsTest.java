@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
-import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointAnswer.PointCondition;
 import thwartwise.checklist.PointQuestion;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointAnswer.PointCondition;
 import thwartwise.files.boat.BoatFile;
 
 class LookCommandTest {

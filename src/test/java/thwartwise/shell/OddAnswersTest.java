@@ -15,6 +15,7 @@ import thwartwise.boat.PointAnswer;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.measure.PrintableText;
 import thwartwise.record.SampleRecords;
+import thwartwise.shell.TodayCommand.TodayQuestions;
 import thwartwise.today.TodayPage.Answered;
 import thwartwise.today.TodayVerdict;
 import thwartwise.today.TodayVerdict.Point;

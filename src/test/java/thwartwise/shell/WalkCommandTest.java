@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
+import thwartwise.boat.PointAnswer.PointCondition;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.files.boat.BoatFile;

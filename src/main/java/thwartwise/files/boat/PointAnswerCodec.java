@@ -2,8 +2,8 @@ package thwartwise.files.boat;
 
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.PointAnswer;
-import thwartwise.boat.PointCondition;
-import thwartwise.boat.PointGravity;
+import thwartwise.boat.PointAnswer.PointCondition;
+import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;

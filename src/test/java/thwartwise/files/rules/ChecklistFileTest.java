@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.BoatFact;
-import thwartwise.boat.PointGravity;
+import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.checklist.Checklist;
 import thwartwise.checklist.ChecklistPoint;
 import thwartwise.checklist.Concern;
