@@ -171,6 +171,47 @@ class CircuitSumsTest {
         .containsExactly(0.7, 0.6, 0.6, 1.0);
   }
 
+  /** A charger is not behind the main fuse: its wire begins at the battery. */
+  @Test
+  void behind_a_main_fuse_a_lamp_counts_from_the_block_and_a_charger_from_the_battery() {
+    Circuit lamp = fusedAt(Use.LAMP, 0.6);
+    Circuit charger = fusedAt(Use.CHARGE, 0.6);
+    MainWire main =
+        new MainWire(
+            Optional.of(30.0),
+            Optional.of(0.1),
+            Optional.of(0.5),
+            Optional.of(10e-6),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(true),
+            Optional.of(false));
+    List<CircuitSums> sums =
+        CircuitSums.of(
+            ElectricalSystem.NONE.withCircuits(
+                List.of(lamp, charger), Optional.of("key"), Optional.of(main)));
+    assertThat(sums.get(0).faults()).isEmpty();
+    assertThat(sums.get(0).fuseWithin()).isCloseTo(0.5 + 0.1778, within(1e-9));
+    assertThat(sums.get(1).faults()).containsExactly(Fault.FUSE_TOO_FAR);
+  }
+
+  private static Circuit fusedAt(Use use, double at) {
+    return new Circuit(
+        use.word(),
+        use,
+        1,
+        2,
+        Optional.of(10e-6),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(true),
+        Optional.of(5.0),
+        Optional.of(at),
+        Optional.empty(),
+        Optional.of("toggle"),
+        Optional.empty());
+  }
+
   private static ElectricalSystem system(List<Circuit> circuits) {
     return ElectricalSystem.NONE.withCircuits(circuits, Optional.of("key"), Optional.empty());
   }
