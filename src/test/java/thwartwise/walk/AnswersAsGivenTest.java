@@ -51,6 +51,7 @@ class AnswersAsGivenTest {
           chamber.3.closed       | don't know         | Chamber "side foam", is the foam closed-cell? no (such foam counts for nothing)
           chamber.1.litres       | not measured       | Chamber "fore locker", it holds: not measured
           kit.1.fastened         | not sure           | Kit "battery", is it fastened? no
+          kit.1.litres           | no                 | Kit "battery", its own volume: gives no lift
           bailer                 | bucket             | Bailer or bucket aboard, it holds: 10 l, a guess, counted as 7.5 l
           bailer                 | none               | Bailer or bucket aboard, it holds: none aboard
           propulsion.power       | 55 lb thrust       | Power of the motor: 660 W (55 lb of thrust at 12 W a pound, a rule of thumb for motors of 12 V), a guess, counted as 825 W

@@ -103,6 +103,10 @@ class OpeningsInTheWalkTest {
     for (String word : List.of("pocket", "screw-in pocket", "deck plate", "hatch in the deck")) {
       assertThat(DEMO.accepted("opening.3.kind", word)).isEqualTo("Opening: deck hatch");
     }
+    assertThat(DEMO.refused("opening.3.kind", "hatch"))
+        .isEqualTo(
+            "A hatch lies in a deck or a seat top (deck hatch) or stands in an upright face (face"
+                + " hatch). Type which of the two.");
     Boat cut =
         ChangedSheet.of(DEMO.boat())
             .with("changed.1", "pocket")

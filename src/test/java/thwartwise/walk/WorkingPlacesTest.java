@@ -31,7 +31,8 @@ class WorkingPlacesTest {
   void a_place_out_of_reach_is_asked_about_and_may_be_kept() {
     assertThat(FULL.refused(MOTOR, "midships thwart"))
         .isEqualTo(
-            "The motor is 1.778 m from there; an arm and a tiller reach 1.00 m. Has it an extension?");
+            "The motor is 1.778 m from there: more than an arm and a tiller (1.00 m), so only with an"
+                + " extension. Did you mean the stern seat?");
     assertThat(motor(FULL.with(MOTOR, "midships thwart indeed").boat()).workedFrom())
         .contains("midships thwart");
   }

@@ -296,7 +296,7 @@ public final class KitQuestions {
                 "Length times breadth times height in cm, by 1000; what it pushes out of a full",
                 "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
             .or(typed -> ofItsStuff(typed, mass))
-            .optional(BoatProperties.KIT_LITRES.whenOmitted()));
+            .orNone(BoatProperties.KIT_LITRES.whenOmitted()));
   }
 
   private boolean fastened(String key, String subject) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Opening;
+import thwartwise.measure.Reading;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.RepeatedQuestion;
@@ -72,6 +73,7 @@ public final class OpeningQuestions {
   private OpeningKind kind(String key) {
     return replay.ask(
         WordQuestions.choice(key + ".kind", "Opening", OpeningKind.choices())
+            .or(OpeningQuestions::whichHatch)
             .how(
                 "notch: cut into the transom. oar notch: into a side. drain: a round hole with",
                 "a bung. deck hatch: lies in a deck or a seat top, as a pocket or deck plate.",
@@ -80,6 +82,15 @@ public final class OpeningQuestions {
                 "line, with ; between, in the order asked.")
             .show(Sketches.OPENINGS)
             .why("Each has its own two or three measurements."));
+  }
+
+  private static Optional<Reading<OpeningKind>> whichHatch(String typed) {
+    return typed.strip().equalsIgnoreCase("hatch")
+        ? Optional.of(
+            Reading.refused(
+                "A hatch lies in a deck or a seat top (deck hatch) or stands in an upright face (face"
+                    + " hatch). Type which of the two."))
+        : Optional.empty();
   }
 
   private Optional<ChamberPart> into(String key, OpeningKind kind) {

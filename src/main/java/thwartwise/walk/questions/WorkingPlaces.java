@@ -73,14 +73,21 @@ record WorkingPlaces(Replay replay, Tape tape, List<Place> places) {
         .map(place -> SteeringSeat.to(motor, place))
         .filter(seat -> !seat.isInReach())
         .findFirst()
-        .map(
-            seat ->
-                new Warning(
-                    "The motor is %s from there; an arm and a tiller reach %s. Has it an extension?"
-                        .formatted(tape.show(seat.distance()), tape.show(SteeringSeat.REACH)),
-                    SteeringSeat.nearest(motor, places)
-                        .filter(SteeringSeat::isInReach)
-                        .map(near -> near.place().name()),
-                    true));
+        .map(seat -> outOfReach(motor, seat.distance()));
+  }
+
+  private Warning outOfReach(Kit motor, double distance) {
+    Optional<String> near =
+        SteeringSeat.nearest(motor, places)
+            .filter(SteeringSeat::isInReach)
+            .map(seat -> seat.place().name());
+    return new Warning(
+        "The motor is %s from there: more than an arm and a tiller (%s), so only with an extension.%s"
+            .formatted(
+                tape.show(distance),
+                tape.show(SteeringSeat.REACH),
+                near.map(place -> " Did you mean the " + place + "?").orElse("")),
+        near,
+        true);
   }
 }
