@@ -7,6 +7,9 @@ public final class QuantityText {
   private static final int INCHES_IN_A_FOOT = 12;
   private static final int POUNDS_IN_A_STONE = 14;
 
+  /** From here on nobody counts tenths of a litre. */
+  private static final double BUCKETS = 20;
+
   private QuantityText() {}
 
   /**
@@ -39,6 +42,14 @@ public final class QuantityText {
               : Rounding.nearest(si / 1000, 2) + " kW";
       case TIME -> Rounding.nearest(si / 60, 1) + " min";
     };
+  }
+
+  /** Litres that were worked out and not poured, rounded down to what a jug or a bucket tells. */
+  public static String litres(double cubicMetres) {
+    double litres = cubicMetres * 1000;
+    double size = Math.abs(litres);
+    int decimals = size >= BUCKETS ? 0 : size >= 1 ? 1 : 2;
+    return Rounding.plain(Double.parseDouble(Rounding.down(litres, decimals))) + " l";
   }
 
   /** Under a hand's breadth in millimetres, so that a thickness is not 0.00 m. */

@@ -1,5 +1,6 @@
 package thwartwise.measure;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.function.Supplier;
 
@@ -10,7 +11,7 @@ import java.util.function.Supplier;
  * <p>Pound 0.45359237 kg, foot 0.3048 m, US gallon 231 cubic inches, horsepower 550 foot pounds a
  * second (exact by definition, NIST SP 811 appendix B, FROM MEMORY).
  */
-public record UnitFormat(UnitSystem system) {
+public record UnitFormat(UnitSystem system, int finer) {
   public static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
 
   /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
@@ -42,11 +43,27 @@ public record UnitFormat(UnitSystem system) {
     }
   }
 
+  public UnitFormat(UnitSystem system) {
+    this(system, 0);
+  }
+
+  /**
+   * With one more decimal, where two figures that are not the same would be shown alike. Only a
+   * figure that is rounded to a side has one more.
+   */
+  public UnitFormat oneStepFiner() {
+    return new UnitFormat(system, finer + 1);
+  }
+
+  private String rounded(double value, int decimals, Side side) {
+    return side.rounded(value, decimals + finer);
+  }
+
   /** Whole kilograms or pounds. */
   public String mass(double kilograms, Side side) {
     return system.isMetric()
-        ? side.rounded(kilograms, 0) + TIED + "kg"
-        : side.rounded(kilograms / POUND, 0) + TIED + "lb";
+        ? rounded(kilograms, 0, side) + TIED + "kg"
+        : rounded(kilograms / POUND, 0, side) + TIED + "lb";
   }
 
   /** The same of the other system. */
@@ -62,29 +79,31 @@ public record UnitFormat(UnitSystem system) {
   /** A height over the water and the like: whole centimetres or inches. */
   public String height(double metres, Side side) {
     return system.isMetric()
-        ? side.rounded(metres, 2) + TIED + "m"
-        : inches(side.rounded(metres / INCH, 0));
+        ? rounded(metres, 2, side) + TIED + "m"
+        : inches(rounded(metres / INCH, 0, side));
   }
 
-  /** "1 ft 4 in", below a foot "4 in". */
+  /** "1 ft 4 in", below a foot "4 in"; decimals stay with the inches. */
   private static String inches(String rounded) {
-    if (!rounded.matches("-?\\d+")) {
+    if (!rounded.matches("-?\\d+(?:\\.\\d+)?")) {
       return rounded + TIED + "in";
     }
-    int all = Math.abs(Integer.parseInt(rounded));
-    String sign = rounded.startsWith("-") && all > 0 ? "-" : "";
-    int feet = all / INCHES_IN_A_FOOT;
-    int rest = all % INCHES_IN_A_FOOT;
-    String whole = feet + TIED + "ft";
-    String part = rest + TIED + "in";
-    return sign + (feet == 0 ? part : rest == 0 ? whole : whole + TIED + part);
+    BigDecimal all = new BigDecimal(rounded).abs();
+    String sign = rounded.startsWith("-") && all.signum() > 0 ? "-" : "";
+    BigDecimal[] feetAndInches = all.divideAndRemainder(BigDecimal.valueOf(INCHES_IN_A_FOOT));
+    String whole = feetAndInches[0].toBigInteger() + TIED + "ft";
+    String part = feetAndInches[1].toPlainString() + TIED + "in";
+    if (feetAndInches[0].signum() == 0) {
+      return sign + part;
+    }
+    return sign + (feetAndInches[1].signum() == 0 ? whole : whole + TIED + part);
   }
 
   /** Whole litres or US gallons. */
   public String volume(double cubicMetres, Side side) {
     return system.isMetric()
-        ? side.rounded(cubicMetres / LITRE, 0) + TIED + "litres"
-        : side.rounded(cubicMetres / GALLON, 0) + TIED + "US gallons";
+        ? rounded(cubicMetres / LITRE, 0, side) + TIED + "litres"
+        : rounded(cubicMetres / GALLON, 0, side) + TIED + "US gallons";
   }
 
   /** The same within a sentence, which may break before the unit. */
@@ -99,43 +118,43 @@ public record UnitFormat(UnitSystem system) {
   /** Whole newton metres or pound feet. */
   public String moment(double newtonMetres, Side side) {
     return system.isMetric()
-        ? side.rounded(newtonMetres, 0) + TIED + "Nm"
-        : side.rounded(newtonMetres / POUND_FOOT, 0) + TIED + "lb ft";
+        ? rounded(newtonMetres, 0, side) + TIED + "Nm"
+        : rounded(newtonMetres / POUND_FOOT, 0, side) + TIED + "lb ft";
   }
 
   /** Whole watts, or tenths of a horsepower. */
   public String power(double watts, Side side) {
     return system.isMetric()
-        ? side.rounded(watts, 0) + TIED + "W"
-        : side.rounded(watts / HORSEPOWER, 1) + TIED + "hp";
+        ? rounded(watts, 0, side) + TIED + "W"
+        : rounded(watts / HORSEPOWER, 1, side) + TIED + "hp";
   }
 
   /** Whole newtons or pounds of force. */
   public String force(double newtons, Side side) {
     return system.isMetric()
-        ? side.rounded(newtons, 0) + TIED + "N"
-        : side.rounded(newtons / (POUND * GRAVITY), 0) + TIED + "lb of pull";
+        ? rounded(newtons, 0, side) + TIED + "N"
+        : rounded(newtons / (POUND * GRAVITY), 0, side) + TIED + "lb of pull";
   }
 
   /** Tenths of metres a second, or whole miles an hour. */
   public String speed(double metresASecond, Side side) {
     return system.isMetric()
-        ? side.rounded(metresASecond, 1) + TIED + "m/s"
-        : side.rounded(metresASecond / MILE_AN_HOUR, 0) + TIED + "mph";
+        ? rounded(metresASecond, 1, side) + TIED + "m/s"
+        : rounded(metresASecond / MILE_AN_HOUR, 0, side) + TIED + "mph";
   }
 
   /** How fast a small boat or a stream is: tenths of metres a second or of miles an hour. */
   public String pace(double metresASecond, Side side) {
     return system.isMetric()
-        ? side.rounded(metresASecond, 1) + TIED + "m/s"
-        : side.rounded(metresASecond / MILE_AN_HOUR, 1) + TIED + "mph";
+        ? rounded(metresASecond, 1, side) + TIED + "m/s"
+        : rounded(metresASecond / MILE_AN_HOUR, 1, side) + TIED + "mph";
   }
 
   /** Whole degrees of that scale of temperature. */
   public String temperature(double celsius, Side side) {
     return system.isMetric()
-        ? side.rounded(celsius, 0) + TIED + "°C"
-        : side.rounded(celsius * 9 / 5 + 32, 0) + TIED + "°F";
+        ? rounded(celsius, 0, side) + TIED + "°C"
+        : rounded(celsius * 9 / 5 + 32, 0, side) + TIED + "°F";
   }
 
   /** A measured length, as the tape gave it: sixteenths of an inch at the finest. */
@@ -184,14 +203,14 @@ public record UnitFormat(UnitSystem system) {
   /** How much rain falls: whole millimetres or inches. */
   public String rain(double metres, Side side) {
     return system.isMetric()
-        ? side.rounded(metres * 1000, 0) + TIED + "mm"
-        : side.rounded(metres / INCH, 0) + TIED + "in";
+        ? rounded(metres * 1000, 0, side) + TIED + "mm"
+        : rounded(metres / INCH, 0, side) + TIED + "in";
   }
 
   /** A distance over the water: whole metres or yards. */
   public String distance(double metres, Side side) {
     return system.isMetric()
-        ? side.rounded(metres, 0) + TIED + "m"
+        ? rounded(metres, 0, side) + TIED + "m"
         : yards(metres / (3 * FOOT), side) + TIED + "yards";
   }
 
@@ -207,15 +226,15 @@ public record UnitFormat(UnitSystem system) {
   public String twist(double radiansAMetre, Side side) {
     double degrees = Math.toDegrees(radiansAMetre);
     return system.isMetric()
-        ? side.rounded(degrees, 1) + TIED + "degrees a metre"
-        : side.rounded(degrees * FOOT, 1) + TIED + "degrees a foot";
+        ? rounded(degrees, 1, side) + TIED + "degrees a metre"
+        : rounded(degrees * FOOT, 1, side) + TIED + "degrees a foot";
   }
 
   /** An area: tenths of a square metre, or whole square feet. */
   public String area(double squareMetres, Side side) {
     return system.isMetric()
-        ? side.rounded(squareMetres, 1) + TIED + "square metres"
-        : side.rounded(squareMetres / (FOOT * FOOT), 0) + TIED + "square feet";
+        ? rounded(squareMetres, 1, side) + TIED + "square metres"
+        : rounded(squareMetres / (FOOT * FOOT), 0, side) + TIED + "square feet";
   }
 
   /** What a report has always said in metric words, or the same in the reader's own. */

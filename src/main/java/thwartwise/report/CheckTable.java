@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
-import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -102,7 +101,7 @@ final class CheckTable {
     String name = figures.size() > 1 ? CheckWords.subject(first.subject()) : CheckWords.of(first);
     return List.of(
         new Table.Words(Sentence.capital(name)),
-        new Table.Words(joined(figures.stream().map(f -> figure(f.margin())).toList())),
+        new Table.Words(joined(figures.stream().map(this::figure).toList())),
         new Table.Words(joined(figures.stream().map(this::limit).toList())),
         left(figures));
   }
@@ -113,15 +112,15 @@ final class CheckTable {
 
   private String limit(Finding finding) {
     return (finding.margin().atLeast() ? "min " : "max ")
-        + MarginWords.limit(finding.margin(), units)
+        + FindingWords.limit(finding, units)
         + sources.cite(finding.source());
   }
 
-  private String figure(Margin margin) {
-    if (margin.turnsOver()) {
+  private String figure(Finding finding) {
+    if (finding.margin().turnsOver()) {
       return "rolls over";
     }
-    return margin.value().isEmpty() ? "none" : MarginWords.value(margin, units);
+    return finding.value().isEmpty() ? "none" : FindingWords.value(finding, units);
   }
 
   private static Table.Cell left(List<Finding> figures) {

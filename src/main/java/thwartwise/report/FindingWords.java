@@ -22,18 +22,14 @@ final class FindingWords {
 
   /** "Heel 12°, limit 10°". */
   static String figures(Finding finding, UnitFormat units) {
-    String limit = "limit " + MarginWords.limit(finding.margin(), units);
+    String limit = "limit " + limit(finding, units);
     if (finding.margin().turnsOver()) {
       return "rolls over, " + limit;
     }
     if (finding.value().isEmpty()) {
       return finding.note().isNone() ? "no figure, " + limit : limit;
     }
-    return named(finding)
-        + MarginWords.value(finding.margin(), units)
-        + ", "
-        + limit
-        + closeness(finding.outcome());
+    return named(finding) + value(finding, units) + ", " + limit + closeness(finding.outcome());
   }
 
   private static String named(Finding finding) {
@@ -48,10 +44,15 @@ final class FindingWords {
   }
 
   static String value(Finding finding, UnitFormat units) {
-    return MarginWords.value(finding.margin(), units);
+    return MarginWords.value(finding.margin(), apart(finding, units));
+  }
+
+  /** Where it is told that a figure is not good enough, it is not shown as good as its limit. */
+  private static UnitFormat apart(Finding finding, UnitFormat units) {
+    return finding.outcome() == Outcome.MEETS ? units : MarginWords.apart(finding.margin(), units);
   }
 
   static String limit(Finding finding, UnitFormat units) {
-    return MarginWords.limit(finding.margin(), units);
+    return MarginWords.limit(finding.margin(), apart(finding, units));
   }
 }

@@ -9,7 +9,22 @@ import thwartwise.page.FigureText;
 
 /** A figure and its limit in the reader's units, both rounded to the cautious side. */
 final class MarginWords {
+  /** Further decimals: of a metre and of an inch the hundredth of a millimetre. */
+  private static final int FINEST = 3;
+
   private MarginWords() {}
+
+  /** As fine as it takes to show that the figure is not its limit; a hair of it is not shown. */
+  static UnitFormat apart(Margin margin, UnitFormat units) {
+    UnitFormat shown = units;
+    for (int step = 0; step <= FINEST; step++) {
+      if (!value(margin, shown).equals(limit(margin, shown))) {
+        return shown;
+      }
+      shown = shown.oneStepFiner();
+    }
+    return units;
+  }
 
   static String value(Margin margin, UnitFormat units) {
     return words(
@@ -27,15 +42,14 @@ final class MarginWords {
 
   private static String words(double si, Margin margin, Side side, UnitFormat units) {
     return FigureWords.own(margin.unit(), si, side, units)
-        .orElseGet(() -> plain(margin.unit(), si, side));
+        .orElseGet(() -> plain(margin.unit(), si, side, units.finer()));
   }
 
-  private static String plain(Unit unit, double si, Side side) {
+  private static String plain(Unit unit, double si, Side side, int finer) {
     double shown = unit.shown(si);
+    int decimals = unit.decimals() + finer;
     String figure =
-        side == Side.DOWN
-            ? Rounding.down(shown, unit.decimals())
-            : Rounding.up(shown, unit.decimals());
+        side == Side.DOWN ? Rounding.down(shown, decimals) : Rounding.up(shown, decimals);
     if (unit == Unit.DEGREE) {
       return figure + "\u00b0";
     }

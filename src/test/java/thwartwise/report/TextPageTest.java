@@ -162,10 +162,10 @@ class TextPageTest {
             """
             *** Launch only after the work listed here is done
             * Only the proven chamber counts.
-            * Its lowest edge is 0.20 m above the water; it needs 0.20 m; tape and scales
+            * Its lowest edge is 0.209 m above the water; it needs 0.200 m; tape and scales
               are too coarse to decide.
             """)
-        .contains("Freeboard at rest                  0.20 m         min 0.20 m             close")
+        .contains("Freeboard at rest                  0.209 m        min 0.200 m            close")
         .doesNotContain("Nothing found against it");
   }
 

@@ -79,7 +79,7 @@ class DoubtsTest {
         .contains(
             "Guessed, not measured: Kit \"motor\", mass: 20 kg, a guess, counted as 25 kg (judgement).",
             "Guessed, not measured: Chamber \"midships thwart\", it holds: 80 l, a guess, counted"
-                + " as 60 l (by its box 88.78 l, so 32 % less; the smaller counts; one of the two is"
+                + " as 60 l (by its box 88 l, so 32 % less; the smaller counts; one of the two is"
                 + " wrong: measure the box and pour again) (judgement).");
     assertThat(FULL.accepted("hull.length", "about 3.7"))
         .isEqualTo("Length overall: 3.70 m, a guess");

@@ -65,16 +65,16 @@ class WalkSlipsAndDefaultsTest {
         .startsWith("6.00 m is not between 0.5 and 60 mm");
   }
 
-  /** 18.14 kg of battery at 2800 kg a cubic metre: 6.48 l. */
+  /** 18.14 kg of battery at 2800 kg a cubic metre: 6.48 l, shown down to tenths. */
   @Test
   void the_volume_of_kit_follows_from_what_it_is_and_is_a_guess() {
     assertThat(FULL.accepted("kit.1.litres", "battery"))
-        .isEqualTo("Kit \"battery\", its own volume: 6.48 l, by its mass, dense for battery");
+        .isEqualTo("Kit \"battery\", its own volume: 6.4 l, by its mass, dense for battery");
     Boat boat = FULL.with("kit.1.litres", "battery").boat();
     assertThat(boat.kit().get(0).volume().orElseThrow()).isEqualTo(18.1436948 / 2800);
     assertThat(AssumptionWords.of(boat))
         .contains(
-            "Guessed, not measured: Kit \"battery\", its own volume: 6.48 l, by its mass, dense for"
+            "Guessed, not measured: Kit \"battery\", its own volume: 6.4 l, by its mass, dense for"
                 + " battery.");
   }
 

@@ -8,8 +8,7 @@ import thwartwise.hull.HullForm;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.ChamberVolumeComparison;
-import thwartwise.measure.Dimension;
-import thwartwise.measure.UnitSystem;
+import thwartwise.measure.QuantityText;
 
 /**
  * What the box of a chamber holds of the hull's inside, to be set beside the litres poured in. A
@@ -45,7 +44,7 @@ public final class ChamberBoxVolume {
 
   private static String words(double poured, double drawn) {
     long percent = Math.round(100 * Math.abs(poured - drawn) / drawn);
-    String beside = "by its box " + UnitSystem.METRIC.show(drawn, Dimension.VOLUME);
+    String beside = "by its box " + QuantityText.litres(drawn);
     if (percent == 0) {
       return beside;
     }

@@ -18,6 +18,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.Dimension;
+import thwartwise.measure.QuantityText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.Rounding;
@@ -279,7 +280,7 @@ public final class KitQuestions {
             volume ->
                 Reading.understood(
                     volume,
-                    tape.system().show(volume, Dimension.VOLUME)
+                    QuantityText.litres(volume)
                         + ", by its mass, dense for "
                         + typed.strip().toLowerCase(Locale.ROOT),
                     AnswerBasis.GUESSED));
