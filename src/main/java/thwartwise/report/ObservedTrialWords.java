@@ -31,7 +31,7 @@ public final class ObservedTrialWords {
     return counting(inspection)
         .map(
             seen ->
-                "This counts on that day only, for those people on those seats ("
+                "What was seen counts on that day only, for those people on those seats ("
                     + SeatTable.one(seen.seats())
                     + ") and for no more weight");
   }
@@ -51,8 +51,9 @@ public final class ObservedTrialWords {
   private static String told(Boat boat, ObservedTrial seen) {
     return "with "
         + FigureText.people(seen.people())
-        + (seen.people() == 1 ? " of " : " of in all ")
+        + " of "
         + ReaderUnits.of(boat).mass(seen.mass(), Side.DOWN)
+        + (seen.people() == 1 ? "" : " in all")
         + ", on "
         + TimestampText.day(seen.date())
         + ", by "

@@ -214,9 +214,9 @@ class BorrowedTrialTest {
     String told =
         " Full of water, it was seen to float level with heads clear (seen, not worked out): with"
             + " two"
-            + " people of together 150 kg, on 9 May 2026, by Ann Lee. ";
+            + " people of 150 kg in all, on 9 May 2026, by Ann Lee. ";
     String bounds =
-        " This counts on that day only, for those people on those seats (aft seat, fore"
+        " What was seen counts on that day only, for those people on those seats (aft seat, fore"
             + " seat) and for no more weight. ";
     assertThat(screen(record))
         .startsWith("Gravy Boat: nothing found against it within the limits of this inspection. ")
@@ -234,8 +234,8 @@ class BorrowedTrialTest {
     assertThat(screen(with(bad)))
         .startsWith("Gravy Boat: launch held. ")
         .contains(
-            " Wrong: Trial in knee-deep water: it went badly, with two people of together"
-                + " 150 kg, on 9 May 2026, by Ann Lee. It sinks when full of water")
+            " Wrong: Trial in knee-deep water: it went badly, with two people of"
+                + " 150 kg in all, on 9 May 2026, by Ann Lee. It sinks when full of water")
         .doesNotContain("First: ");
   }
 
