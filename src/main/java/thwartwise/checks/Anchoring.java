@@ -9,9 +9,9 @@ import thwartwise.loadcase.StreamHead;
 import thwartwise.rules.RuleSet;
 
 /**
- * May the boat lie to a line, with current and wind pulling and snatching at it? By the stern it is
- * an act to forbid; by the bow it is for the reader to know. The pull is known as a range, and the
- * end of it that leaves the boat poorer counts; the stream stands up at the end that meets it.
+ * May the boat lie to a line while current and wind pull and snatch at it? By the stern the check
+ * forbids an act; by the bow it informs. The pull is a range, and the end of the range that leaves
+ * the smaller margin counts. The current raises the water at the end that meets it.
  */
 public record Anchoring(RuleSet rules, boolean byTheStern) implements Check {
   @Override

@@ -16,9 +16,9 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Swamped, with one of the crew back in it and the others in the water beside it: is the rail out,
- * so that it can be bailed at all, how many litres are in it, and how long does that take? Bailing
- * from inside comes after getting back in: where nobody can, nobody bails.
+ * Swamped, with one of the crew back in it and the others in the water beside it: is the rail above
+ * the water, so that bailing is possible, how many litres are in it, and how long does bailing
+ * take? Somebody must get back in first: where nobody can, nobody bails.
  */
 public record Bailing(RuleSet rules) implements Check {
   @Override
@@ -54,7 +54,7 @@ public record Bailing(RuleSet rules) implements Check {
         rail, getsIn ? minutes : minutes.without(Note.of(Note.Fact.NOBODY_GETS_BACK_IN)));
   }
 
-  /** Each of the crew in turn; with no crew aboard nobody bails from inside. */
+  /** One boat for each member of the crew who may bail; none without a crew. */
   private static List<LoadedBoat> oneInIt(LoadedBoat boat) {
     if (boat.people().isEmpty()) {
       return List.of(boat.empty(Act.EVERYONE_IN_THE_WATER));

@@ -9,8 +9,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Is water in the bilge bailed out in time? No more needs bailing than what puts the first edge
- * under: after that the sea comes in as fast.
+ * Is water in the bilge bailed out in time? The volume is the one that puts the first edge under
+ * water: after that the sea comes in as fast as anybody bails.
  */
 public record BilgeBailing(RuleSet rules) implements Check {
   @Override
@@ -20,7 +20,7 @@ public record BilgeBailing(RuleSet rules) implements Check {
 
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
-    // A changed boat that stands more water has more to bail, and is no worse for it.
+    // A changed boat that takes more water has more to bail, and this does not make it worse.
     if (boat.isHurried()) {
       return List.of();
     }

@@ -11,7 +11,7 @@ import thwartwise.rules.RuleSet;
 public final class CautiousChecks {
   private CautiousChecks() {}
 
-  /** The same of one boat, where people were seen in it full of water. */
+  /** The checks of one boat, without those that a trial in knee-deep water has answered. */
   public static List<Check> of(RuleSet rules, BoatModel model) {
     return model
         .observedTrial()
@@ -65,8 +65,9 @@ public final class CautiousChecks {
   }
 
   /**
-   * A check about the swamped boat that asks nothing of people who were seen in it full of water:
-   * with the kit as listed and nothing else aboard, what was seen comes before what is worked out.
+   * A check of the swamped boat that takes no reading for people who sat in it in a trial in
+   * knee-deep water. With the kit as listed and nothing else aboard, the observation overrides the
+   * calculation.
    */
   private record ObservedTrialExemption(Check check, ObservedTrial trial) implements Check {
     @Override

@@ -21,8 +21,8 @@ import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /**
- * May the boat be launched without a look into each chamber? Afloat, with one chamber holed and
- * half full of water, then full, the crew seated and three fifths of the way to a side. Half full
+ * May the boat be launched with an unchecked chamber? One chamber is holed and half full of water,
+ * then full, with the boat afloat and the crew seated three fifths of the way to a side. Half full
  * the water runs to the low side; its surface is found anew at every pose, within the chamber's
  * walls. Foam takes in no water to run about, and an open or vented space shares its water with the
  * bilge.
@@ -60,7 +60,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
         && CountedBuoyancy.ventedFor(chamber, boat).isEmpty();
   }
 
-  // Of a pair in a boat that is alike on both sides, one tells all.
+  // In a symmetric boat one chamber of a pair gives the answer for both.
   private List<LoadedBoat> ways(LoadedBoat boat, List<Space> spaces) {
     return (boat.isAlikeOnBothSides() ? spaces.subList(0, 1) : spaces)
         .stream().flatMap(s -> ways(boat, s).stream()).toList();

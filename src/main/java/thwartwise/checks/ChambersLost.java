@@ -9,7 +9,7 @@ import thwartwise.rules.RuleSet;
 
 /**
  * Swamped with chambers filled as well, how does the boat lie and what lift is left: each chamber
- * by itself, and the two largest together? Those that are only claimed are lost in every figure.
+ * by itself, and the two largest together? Chambers that are only claimed are filled in every case.
  */
 public record ChambersLost(RuleSet rules) implements Check {
   @Override

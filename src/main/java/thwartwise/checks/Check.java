@@ -10,22 +10,25 @@ import thwartwise.loadcase.LoadedBoat;
 public interface Check {
   Role role();
 
-  /** Whether a check that limits crew is about the swamped boat, and not about staying up. */
+  /** Whether a check that limits crew is about the swamped boat. */
   default boolean aboutSwamped() {
     return false;
   }
 
-  /** Whether it is answered from volumes alone, without looking for a rest: soonest told. */
+  /**
+   * Whether volumes alone answer it, without a search for equilibrium, so that it is the fastest to
+   * ask.
+   */
   default boolean byVolumesAlone() {
     return false;
   }
 
-  /** The same readings in the same order for every loaded boat of a boat. */
+  /** The readings; the same questions in the same order for every loading of a boat. */
   List<CheckReading> readings(LoadedBoat boat);
 
   /**
-   * The readings, where what is not met in a rest found from a balance already known is asked once
-   * more of the boat let go upright: none but that answer refuses anything.
+   * The readings, where a limit that is not met at an equilibrium found from a cached balance is
+   * checked again from upright: only that second answer may refuse a crew.
    */
   default List<CheckReading> confirmedReadings(LoadedBoat boat) {
     List<CheckReading> readings = readings(boat);

@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
 /**
- * What is asked of the boat. Records keep these for good: a name is never given another meaning.
+ * The checks. Records store these names, so no name is ever given another meaning.
  *
  * <p>Among acts the order is the one in which a page lists them.
  */
@@ -55,7 +55,7 @@ public enum CheckId {
   GETTING_BACK_IN_OVER_THE_BOW(SWAMPED_LEVEL),
   TURNING_BACK,
   LITRES_POURED,
-  /** Whether what was measured looks like a boat; the thing is what was measured. */
+  /** Whether a measurement is plausible; the thing is what was measured. */
   PLAUSIBILITY,
   /** A point of a checklist that is not as it should be: what must be so, and of which thing. */
   LOOKED_AT,
@@ -67,7 +67,7 @@ public enum CheckId {
   PANEL_FUSED,
   /** Whether wire and fuse of a circuit fit what it draws; the thing is the circuit. */
   CIRCUIT_GUARDED,
-  /** A question of a record that this program does not ask any more; the thing is its old name. */
+  /** A question of an older record that is no longer asked; the thing is its old name. */
   NO_LONGER_ASKED;
 
   private final CheckId subject;
@@ -80,7 +80,7 @@ public enum CheckId {
     this.subject = subject;
   }
 
-  /** Whether it asks for a figure and not only whether something is as it should be. */
+  /** Whether it has a figure; the other checks only say whether something is as it should be. */
   public boolean hasFigure() {
     return switch (this) {
       case LOOKED_AT, BATTERY_COVERED, BATTERY_HELD, PANEL_FUSED, CIRCUIT_GUARDED -> false;
@@ -88,7 +88,7 @@ public enum CheckId {
     };
   }
 
-  /** The same for checks about one thing that happens to the boat, as its swamping. */
+  /** The check that stands for all checks about one event, such as swamping. */
   CheckId subject() {
     return subject;
   }

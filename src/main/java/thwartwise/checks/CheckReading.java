@@ -6,11 +6,11 @@ import java.util.function.UnaryOperator;
 import thwartwise.loadcase.LoadCase;
 
 /**
- * One number a check took from one loaded boat, beside what it needs.
+ * One figure that a check took from one loaded boat, with its limit.
  *
  * @param assessed false when no answer was found either way
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
- * @param note why there is no value, or what the reader must know beside it
+ * @param note why there is no value, or what the reader must know with it
  */
 public record CheckReading(
     CheckQuestion question,
@@ -20,7 +20,7 @@ public record CheckReading(
     LoadCase loadCase,
     Note note) {
 
-  /** The one that is farthest inside its limit last. */
+  /** The reading farthest inside its limit comes last. */
   static final Comparator<CheckReading> WORST_FIRST =
       Comparator.comparingDouble(r -> r.margin.room());
 

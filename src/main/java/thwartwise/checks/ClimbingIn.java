@@ -6,7 +6,7 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
-/** May a swimmer come back aboard over the side or the stern, the whole weight on the rail? */
+/** May a swimmer climb in over the side or the stern, with the whole weight on the rail? */
 public record ClimbingIn(RuleSet rules) implements Check {
   @Override
   public Role role() {

@@ -14,7 +14,7 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
-/** The bung is on the kitchen table: how fast does each drain let water in, and for how long? */
+/** With the bung left ashore, how fast does each drain let water in, and for how long? */
 public record DrainOpen(RuleSet rules) implements Check {
   /** Shown where nothing runs in, s. */
   private static final double A_DAY = 24 * 3600;

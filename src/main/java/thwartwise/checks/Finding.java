@@ -22,7 +22,7 @@ public record Finding(
     LoadCase loadCase,
     Note note) {
 
-  /** What is seen not to be as it must be and has no figure; it holds the boat back. */
+  /** A finding without a figure for something that is not as it must be; it falls short. */
   public static Finding failed(CheckQuestion question, String source, Note note) {
     return new Finding(
         question,
@@ -34,18 +34,18 @@ public record Finding(
         note);
   }
 
-  /** Of two answers to the same question the one that weighs more against the boat. */
+  /** The worse of two answers to the same question. */
   public static Finding worse(Finding a, Finding b) {
     int gap = b.outcome.severity() - a.outcome.severity();
     return gap > 0 || gap == 0 && b.margin.room() < a.margin.room() ? b : a;
   }
 
-  /** Whether no answer to the same question weighs more against the boat. */
+  /** Whether no answer to the same question can be worse. */
   public boolean isWorst() {
     return outcome == Outcome.FALLS_SHORT && margin.room() == Double.NEGATIVE_INFINITY;
   }
 
-  /** The same with another say in who may go. */
+  /** The same finding with another role. */
   public Finding withRole(Role other) {
     return new Finding(question, other, outcome, margin, source, loadCase, note);
   }

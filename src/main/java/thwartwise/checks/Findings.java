@@ -5,8 +5,8 @@ import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * Makes findings of readings: {@code meets} only when the limit is met as measured and also after
- * the allowance is taken off; {@code borderline} when only as measured.
+ * Turns readings into findings: {@code meets} when the limit is met as measured and after the
+ * allowance, {@code borderline} when it is met only as measured.
  */
 public final class Findings {
   private Findings() {}
@@ -17,8 +17,8 @@ public final class Findings {
     return measured.stream().map(m -> finding(check.role(), m, twin(m, cautious))).toList();
   }
 
-  // A boat that comes to no such state once the allowance is off may give fewer readings: what is
-  // missing is not met.
+  // After the allowance a boat may reach fewer states and give fewer readings: a missing reading is
+  // not met.
   private static CheckReading twin(CheckReading measured, List<CheckReading> cautious) {
     return cautious.stream()
         .filter(c -> c.question().equals(measured.question()))

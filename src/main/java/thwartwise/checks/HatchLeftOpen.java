@@ -12,7 +12,7 @@ import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
-/** May a hatch be left open? What it shuts then fills when the boat is swamped. */
+/** May a hatch be left open? The chamber behind it then fills when the boat is swamped. */
 public record HatchLeftOpen(RuleSet rules) implements Check {
   @Override
   public Role role() {
@@ -50,8 +50,8 @@ public record HatchLeftOpen(RuleSet rules) implements Check {
     return CheckQuestion.of(CheckId.HATCH_LEFT_OPEN, measure, hatch.name());
   }
 
-  // Where a hatch is told of both of a pair, which of them it leads into is not known: either alone
-  // may lay the boat over.
+  // A hatch that names both chambers of a pair does not say which it leads into: either one alone
+  // may make the boat lean.
   private static Stream<List<Space>> fillings(List<Space> filled) {
     return filled.size() == 1
         ? Stream.of(filled)

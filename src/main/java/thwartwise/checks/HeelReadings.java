@@ -24,7 +24,7 @@ final class HeelReadings {
     this(rules, 1);
   }
 
-  /** For a boat that meets a stream. */
+  /** For a boat whose one end meets a current. */
   HeelReadings(RuleSet rules, StreamHead head) {
     this(rules, 1, head);
   }
@@ -42,7 +42,7 @@ final class HeelReadings {
     this.head = head;
   }
 
-  /** Two readings: heel, freeboard left. A loaded boat with nobody to move has none. */
+  /** Two readings, heel and freeboard left; none for a boat without people to move. */
   List<CheckReading> readings(CheckId check, List<LoadedBoat> ways, String... things) {
     List<CheckReading> heels = new ArrayList<>();
     List<CheckReading> freeboards = new ArrayList<>();

@@ -13,7 +13,9 @@ import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
-/** Swamped, with everyone in the water and holding the rail on one side, does the boat stay up? */
+/**
+ * Does the swamped boat stay upright when everyone is in the water and holds the rail on one side?
+ */
 public record HoldingOnToOneSide(RuleSet rules) implements Check {
   @Override
   public Role role() {

@@ -7,7 +7,7 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
-/** How much steadier is it with everyone kneeling on the floor? */
+/** How much does the boat gain when everyone kneels on the floor? */
 public record Kneeling(RuleSet rules) implements Check {
   @Override
   public Role role() {

@@ -12,8 +12,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Water comes in through the seams as fast as it did when somebody looked: how long until it is
- * trouble, with the crew aboard and nobody bailing, and left at the mooring?
+ * Water comes in through the seams at the measured rate: how long until the boat is in trouble,
+ * under way with nobody bailing, and left at the mooring?
  */
 public record LeakingSeams(RuleSet rules) implements Check {
   @Override
@@ -40,7 +40,7 @@ public record LeakingSeams(RuleSet rules) implements Check {
             moored, CheckId.LEAK_AT_THE_MOORING, "leak-mooring-minutes", trouble(moored, night)));
   }
 
-  /** m³ that put an edge under or after which it no longer comes back. */
+  /** The volume, m³, at which an edge goes under water or the boat no longer comes back. */
   private static double trouble(LoadedBoat boat, double enough) {
     return boat.waterLimits(Bay.WHOLE, enough)
         .trouble()

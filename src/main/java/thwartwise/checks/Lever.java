@@ -6,11 +6,11 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 
-/** How far a level force attacks above what of the hull under water answers it. */
+/** The height of a level force above the centre of the water's reaction on the hull. */
 final class Lever {
   private Lever() {}
 
-  /** At rest before the force came, m; no pose has no lever. */
+  /** At equilibrium before the force acts, m; zero without a pose. */
   static double of(LoadedBoat boat, Vector3 at, Vector3 toward) {
     return boat.atRest().worst().map(p -> above(boat, at, p, toward)).orElse(0.0);
   }

@@ -3,15 +3,15 @@ package thwartwise.checks;
 import java.util.OptionalDouble;
 
 /**
- * What the boat has beside what it needs, SI.
+ * A figure of the boat with its limit, SI.
  *
- * @param value what it has; empty when there is no such state
- * @param limit what it needs
+ * @param value the figure; empty when there is no such state
+ * @param limit the limit
  * @param atLeast true when the value must not be below the limit, false when it must not be above
  */
 public record Margin(OptionalDouble value, double limit, boolean atLeast, Unit unit) {
 
-  /** A limit of zero has no shares; less than this (m, rad, kg) counts as this. */
+  /** A share of a limit of zero is undefined: a smaller limit (m, rad, kg) counts as this one. */
   private static final double LEAST_LIMIT = 0.05;
 
   public static Margin atLeast(double limit, OptionalDouble value, Unit unit) {
@@ -22,13 +22,13 @@ public record Margin(OptionalDouble value, double limit, boolean atLeast, Unit u
     return new Margin(value, limit, false, unit);
   }
 
-  /** What has no value is not met. */
+  /** False without a value. */
   public boolean met() {
     return value.isPresent()
         && (atLeast ? value.getAsDouble() >= limit : value.getAsDouble() <= limit);
   }
 
-  /** How far inside the limit, in SI; no value is as far outside as can be. */
+  /** How far the figure is inside the limit, SI; without a value it is infinitely far outside. */
   public double room() {
     if (value.isEmpty()) {
       return Double.NEGATIVE_INFINITY;
@@ -41,7 +41,7 @@ public record Margin(OptionalDouble value, double limit, boolean atLeast, Unit u
     return room() / Math.max(Math.abs(limit), LEAST_LIMIT);
   }
 
-  /** Past a right angle the very figure no longer tells anybody anything. */
+  /** Whether the heel is past 90 degrees, where the exact figure means nothing to a reader. */
   public boolean turnsOver() {
     return unit == Unit.DEGREE && value.orElse(0) > Math.PI / 2;
   }

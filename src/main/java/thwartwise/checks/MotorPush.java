@@ -16,7 +16,7 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
-/** What does the motor do at full push, put hard over? A boat without a motor has no answer. */
+/** How far does the motor at full thrust, hard over, heel the boat? No reading without a motor. */
 public record MotorPush(RuleSet rules) implements Check {
   @Override
   public Role role() {
@@ -45,7 +45,7 @@ public record MotorPush(RuleSet rules) implements Check {
     return ways;
   }
 
-  /** By its power, or the thrust on its plate where that is more. */
+  /** The thrust, N, by its power, or by its plate where that is more. */
   private double push(LoadedBoat boat, Propulsion.Outboard motor) {
     double byPower = rules.value("motor-thrust") * Math.cbrt(motor.power() * motor.power());
     return Math.max(byPower, plate(boat).flatMap(ElectricMotor::thrust).orElse(0.0));
@@ -55,7 +55,9 @@ public record MotorPush(RuleSet rules) implements Check {
     return boat.model().boat().electrics().motor();
   }
 
-  /** Under the transom, or as deep as the motor was measured to reach where that is deeper. */
+  /**
+   * The propeller is under the transom, or at the measured depth of the motor where that is deeper.
+   */
   private Vector3 propeller(LoadedBoat boat) {
     HullForm form = boat.model().form();
     double foot = form.outside().within(aftEnd(form)).extent(Vector3.of(0, 0, 1)).from();

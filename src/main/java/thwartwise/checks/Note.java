@@ -10,37 +10,37 @@ import thwartwise.loadcase.LowestEdge;
 
 /**
  * What the reader must know next to a figure, or why there is none. SI: m, kg, m³, radians, N·m.
- * Records keep the names of these types and of their parts for good.
+ * Records store the names of these types and of their components, so they are never renamed.
  */
 public sealed interface Note {
   Note NONE = new None();
 
-  /** The figure says it all. */
+  /** Nothing but the figure. */
   record None() implements Note {}
 
   /** In words: what is said of a doubtful measurement, and what an older record has. */
   record Stated(String words) implements Note {}
 
-  /** What holds without a figure. */
+  /** A fact without a figure. */
   record Plain(Fact fact) implements Note {}
 
   /** There is no pose. */
   record NoRest(Equilibria.Ending ending) implements Note {}
 
-  /** It comes to rest, and not upright. */
+  /** It comes to rest, but not upright. */
   record LiesOver(PoseOrientation orientation) implements Note {}
 
   /**
    * Which edge is lowest.
    *
-   * @param streamM how much higher the stream stands at that end; 0 without one
+   * @param streamM by how much the current raises the water there; 0 without a current
    */
   record LowestAt(String edge, double streamM) implements Note {}
 
   /** Water comes in before any line pulls. */
   record WetWithoutPull(Note edge) implements Note {}
 
-  /** The level pull before water comes in; perhaps more than was looked at. */
+  /** The level pull that brings water in; it may be more than the strongest pull tried. */
   record LevelPull(boolean nothingHarder) implements Note {}
 
   /** The swamped boat with a hatch left open. */
@@ -50,9 +50,9 @@ public sealed interface Note {
   record NextToSeated(Note kneeling, Margin seated) implements Note {}
 
   /**
-   * How a righting curve ends, and the most that brings the boat back.
+   * The end of a righting curve and its greatest moment.
    *
-   * @param greatestNm none where nothing on the way brings it back
+   * @param greatestNm empty where no moment brings the boat back
    */
   record CurveEnd(
       Side side,
@@ -77,44 +77,46 @@ public sealed interface Note {
   record FirstUnder(String edge) implements Note {}
 
   /**
-   * What a drain lets in.
+   * The flow through a drain.
    *
-   * @param levelAtM3 where it stops, level with the sea
-   * @param moreComes whether the boat still floats once so much is in
+   * @param levelAtM3 the volume at which it stops, level with the sea
+   * @param moreComes whether the boat still floats with that volume and water still comes in
    */
   record DrainInflow(
       double firstM3PerSecond, OptionalDouble levelAtM3, double noticedM3, boolean moreComes)
       implements Note {}
 
   /**
-   * What comes in through seams.
+   * The flow through seams.
    *
-   * @param volumeM3 that are in at the end of the time told
-   * @param worstShare what the worst seam lets in of all
+   * @param volumeM3 the volume inside at the end of the time given
+   * @param worstShare the share of the worst seam
    */
   record SeamsLeak(double rateM3PerSecond, double volumeM3, String worst, double worstShare)
       implements Note {}
 
-  /** Where rowlocks stand, and where they are rowed best. */
+  /** How far aft of the rower the rowlocks are, and the best distance. */
   record RowlocksAft(double aftM, double bestM) implements Note {}
 
-  /** How deep it is, and how many times the depth and the bow's height the line is to be. */
+  /**
+   * The depth of the water, and the length of line as a multiple of depth plus height of the bow.
+   */
   record AnchorScope(double depthM, double times) implements Note {}
 
-  /** The rain a boat takes. */
+  /** The rain that a boat holds before it is in trouble. */
   record RainTaken(double volumeM3, double areaM2) implements Note {}
 
   /** How it is bailed. */
   record Bailed(double volumeM3, double bailerM3, boolean named, double strokes, double fill)
       implements Note {}
 
-  /** Met as measured and not after the allowance: what it comes to then. */
+  /** The figure after the allowance, where the limit is met only as measured. */
   record AfterAllowance(Margin margin, Note note) implements Note {}
 
   /** A doubtful measurement that was kept with a reason. */
   record Confirmed(String reason) implements Note {}
 
-  /** What is gravest about the wire and fuse of a circuit. */
+  /** The gravest fault of wire and fuse of a circuit. */
   record UnguardedCircuit(CircuitSums.Fault fault) implements Note {}
 
   default boolean isNone() {
@@ -148,7 +150,7 @@ public sealed interface Note {
         : of(lowest.rest());
   }
 
-  /** What holds without a figure. */
+  /** A fact without a figure. */
   enum Fact {
     NO_STEADY_REST,
     NO_SUCH_STATE,

@@ -22,7 +22,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
     return true;
   }
 
-  /** The worst chamber to lose; a boat with none that counts has nothing to lose here. */
+  /** For the chamber whose loss costs most; without a chamber that counts there is no reading. */
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     return boat.counted().stream().map(s -> reading(boat, s)).min(CheckReading.WORST_FIRST).stream()

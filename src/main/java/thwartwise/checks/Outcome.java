@@ -18,7 +18,7 @@ public enum Outcome {
     this.severity = severity;
   }
 
-  /** How heavily it weighs against the boat: the more, the heavier. */
+  /** The higher, the worse. */
   public int severity() {
     return severity;
   }

@@ -44,7 +44,7 @@ public record RainAtTheMooring(RuleSet rules) implements Check {
             new Note.RainTaken(trouble, area)));
   }
 
-  /** What the rain falls into: the plan of the rail without the decked lengths, m². */
+  /** The area that takes rain: the plan inside the rail without the decked lengths, m². */
   private static double open(BoatModel model) {
     Vector3 up = Vector3.of(0, 0, 1);
     Solid outside = model.form().outside();

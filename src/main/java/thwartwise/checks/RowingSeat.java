@@ -15,7 +15,7 @@ import thwartwise.rules.RuleSet;
  *
  * @param aft from the middle of the rower back to the rowlocks, m; negative where they are forward
  * @param best distance, m
- * @param off how far from the best one still rows, m
+ * @param off the tolerance about the best distance, m
  */
 public record RowingSeat(Place place, double aft, double best, double off) {
 
@@ -53,7 +53,7 @@ public record RowingSeat(Place place, double aft, double best, double off) {
     return new RowingSeat(place, aft(place, pair, best), best, rules.value("rowlock-off"));
   }
 
-  /** On a seat with a length the rower slides to where it is best. */
+  /** On a seat with a length the rower sits at the best distance. */
   private static double aft(Place place, Rowlocks pair, double best) {
     double wanted = pair.x() + best;
     double sits = Math.max(place.along().from(), Math.min(place.along().to(), wanted));
@@ -64,7 +64,7 @@ public record RowingSeat(Place place, double aft, double best, double off) {
     return Math.abs(aft - best);
   }
 
-  /** Nobody swings two oars from a bench along one side. */
+  /** False for a bench along one side, where nobody can use two oars. */
   public boolean isInReach() {
     return !place.isToOneSide() && margin().met();
   }

@@ -6,8 +6,8 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
- * May the crew sit in a boat that is held on to when it is swamped? It may where the boat lies
- * level and has the margin that a boat that is sat in must have.
+ * May the crew sit in a swamped boat that is meant to be held on to? Yes, where it floats level
+ * with the margins required of a boat that people sit in.
  */
 public record SittingInItSwamped(RuleSet rules) implements Check {
   @Override

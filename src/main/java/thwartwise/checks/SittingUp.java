@@ -7,7 +7,7 @@ import thwartwise.loadcase.PeopleMoves;
 import thwartwise.loadcase.UsualPosture;
 import thwartwise.rules.RuleSet;
 
-/** May the crew of a canoe sit on its seats, where kneeling is what its limits are for? */
+/** May the crew of a canoe sit on its seats? Its limits assume that they kneel. */
 public record SittingUp(RuleSet rules) implements Check {
   @Override
   public Role role() {

@@ -5,7 +5,7 @@ import java.util.function.ToDoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose;
 
-/** What is read off a boat's poses once it has come to rest. */
+/** Figures of the poses at which a boat comes to rest. */
 final class StableRest {
   private StableRest() {}
 
@@ -22,7 +22,7 @@ final class StableRest {
         : OptionalDouble.empty();
   }
 
-  /** How far over it lies; a boat on end or on its side is over by its whole tilt. */
+  /** The heel, rad; for a boat on end or on its side, its whole tilt. */
   static double heel(Pose pose) {
     return pose.isUpright() ? Math.abs(pose.heel()) : pose.tilt();
   }

@@ -7,11 +7,11 @@ import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
 /**
- * With everyone stiff, as somebody asleep or frightened is, and a little off the middle, does the
- * boat come to rest within the limits of everyone to one side? It limits the crew of every boat but
- * a canoe, which any stiff person tips: there it stands among what nobody does.
+ * Does the boat come to rest within the limits for everyone to one side when everyone sits stiff,
+ * as people do who are asleep or frightened, and a little off the middle? It limits the crew of
+ * every boat except a canoe, which any stiff person tips: there it forbids an act.
  *
- * @param ofCanoes whether canoes are asked, of which it limits nothing
+ * @param ofCanoes whether canoes are asked
  */
 public record StiffOffTheMiddle(RuleSet rules, boolean ofCanoes) implements Check {
   @Override

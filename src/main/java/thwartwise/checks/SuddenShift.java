@@ -18,9 +18,9 @@ import thwartwise.loadcase.PeopleMoves;
 import thwartwise.rules.RuleSet;
 
 /**
- * May somebody, or everybody at once, shift suddenly from where they sit to one side? Judged by
- * energy: the boat must swing back before water comes in. Where no swing can be followed, the heel
- * at which it would rest may be half of that at which it floods.
+ * May somebody, or everybody at once, shift suddenly from where they sit to one side? The criterion
+ * is energy: the boat must swing back before water comes in. Where no swing can be computed, the
+ * heel at rest may be at most half the flooding heel.
  */
 public record SuddenShift(RuleSet rules) implements Check {
   private static final CheckQuestion ONE =

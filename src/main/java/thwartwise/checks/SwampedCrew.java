@@ -5,11 +5,11 @@ import thwartwise.boat.CrewWhenSwamped;
 import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
-/** Where the crew of a swamped boat is: in it, or in the water with hands on it. */
+/** Whether the crew of a swamped boat sits in it or holds on to it from the water. */
 public final class SwampedCrew {
   private SwampedCrew() {}
 
-  /** As the boat file says; otherwise a canoe by its form is held on to. */
+  /** As the boat file says; without that, people hold on to a boat with the form of a canoe. */
   public static boolean holdsOn(BoatModel model, RuleSet rules) {
     return model
         .boat()

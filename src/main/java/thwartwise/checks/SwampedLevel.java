@@ -11,7 +11,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Swamped with the crew seated, does the boat lie level: not heeled, one end out, the other near?
+ * Does the swamped boat float level with the crew seated: little heel, one end out of the water,
+ * the other near the surface?
  */
 public record SwampedLevel(RuleSet rules) implements Check {
   @Override
@@ -24,13 +25,13 @@ public record SwampedLevel(RuleSet rules) implements Check {
     return true;
   }
 
-  /** A boat that is held on to is not sat in. */
+  /** No readings for a boat that people hold on to from the water. */
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
-  /** The same whatever the crew is meant to do. */
+  /** The readings of a seated crew, even for a boat that is meant to be held on to. */
   List<CheckReading> seated(LoadedBoat boat) {
     Equilibria poses = boat.swampedRest(List.of());
     HullForm form = boat.model().form();
@@ -65,7 +66,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
     return angle(rules, asked(measure), limit, heel, boat, poses);
   }
 
-  /** How far from upright it lies at the worst of its poses, heel and trim together. */
+  /** The greatest angle from upright over its poses, heel and trim together. */
   static CheckReading outOfUpright(
       RuleSet rules, CheckQuestion question, String limit, LoadedBoat boat, Equilibria poses) {
     return angle(rules, question, limit, StableRest.greatest(poses, Pose::tilt), boat, poses);
@@ -88,7 +89,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         Note.of(poses));
   }
 
-  /** A boat that does not lie upright has no higher and no lower end to speak of. */
+  /** Empty where the boat is not upright: it then has no higher and lower end. */
   private static OptionalDouble ends(OptionalDouble height, Equilibria poses) {
     return poses.allUpright() ? height : OptionalDouble.empty();
   }

@@ -39,8 +39,8 @@ public record SwampedLift(RuleSet rules) implements Check {
   }
 
   /**
-   * Lift to spare without some chambers, against what each person needs: of the boat with everyone
-   * seated in it, or in the water with hands on it, in whatever pose.
+   * Spare buoyancy without some chambers, against the lift that each person needs, with everyone
+   * seated in the boat or holding on from the water, in any pose.
    */
   static CheckReading toSpare(
       RuleSet rules, LoadedBoat boat, CheckQuestion question, Collection<Space> lost, Note note) {

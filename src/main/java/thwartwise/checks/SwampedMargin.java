@@ -32,13 +32,16 @@ public record SwampedMargin(RuleSet rules) implements Check {
     return true;
   }
 
-  /** A boat that is held on to is not sat in. */
+  /** No readings for a boat that people hold on to from the water. */
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     return SwampedCrew.holdsOn(boat.model(), rules) ? List.of() : seated(boat);
   }
 
-  /** The same whatever the crew is meant to do; nobody in it is nobody off the middle line. */
+  /**
+   * The readings of a seated crew, even for a boat that is meant to be held on to; none without
+   * people.
+   */
   List<CheckReading> seated(LoadedBoat boat) {
     if (boat.people().isEmpty()) {
       return List.of();
@@ -62,8 +65,8 @@ public record SwampedMargin(RuleSet rules) implements Check {
   }
 
   /**
-   * Whether everyone was moved farther than they are a little off the middle. A boat that comes to
-   * rest within the lesser heel after the longer move does after the shorter one.
+   * Whether the first move took everyone farther than the second one does. A boat that comes to
+   * rest within the smaller heel after the longer move also does after the shorter one.
    */
   private static boolean isFartherThan(double off, LoadedBoat before, LoadedBoat after) {
     return IntStream.range(0, before.people().size())
@@ -84,7 +87,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
         Note.of(poses));
   }
 
-  /** A hurried loaded boat is asked no further once it has gone over. */
+  /** A hurried boat is not asked further once it has gone over. */
   private static Equilibria rest(List<LoadedBoat> ways, double greatest) {
     List<Equilibria> found = new ArrayList<>();
     for (LoadedBoat way : ways) {

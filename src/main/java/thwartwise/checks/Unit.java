@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 /**
  * The unit in which a finding is shown; the value inside is always SI (metre, kilogram, radian,
  * cubic metre, newton, watt, second, radian per metre, kilogram per cubic metre); a share is a
- * fraction of one.
+ * fraction of 1.
  */
 public enum Unit {
   METRE("m", "m", 2, 1),
@@ -24,7 +24,7 @@ public enum Unit {
   DEGREE_PER_METRE("deg/m", "degrees a metre", 1, 180 / Math.PI),
   KILOGRAM_PER_CUBIC_METRE("kg/m3", "kg per cubic metre", 0, 1);
 
-  // A limit such as 0.15 is not exact in binary; without this it would round to 0.14.
+  // A limit such as 0.15 is not exact in binary and would round down to 0.14.
   private static final double BINARY = 1e-9;
 
   private final String symbol;
@@ -43,12 +43,12 @@ public enum Unit {
     return symbol;
   }
 
-  /** As it stands behind a figure in a sentence. */
+  /** The word after a figure in a sentence. */
   public String word() {
     return word;
   }
 
-  /** The same behind a single one. */
+  /** The word after the figure 1. */
   public String oneWord() {
     return switch (this) {
       case DEGREE -> "degree";

@@ -1,6 +1,6 @@
 package thwartwise.checks;
 
-/** What nobody does because it was not worked out. */
+/** Acts that are forbidden because they are not worked out. */
 public enum UntestedAct {
   JUMPING_IN("jumping in"),
   CHANGING_PLACES("changing places under way"),

@@ -11,8 +11,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * How many litres nobody bailed does the boat stand: until the first edge is under, and until it no
- * longer comes back? Over the whole boat, and in each bay that thwart boxes dam off by itself.
+ * How many litres of loose water does the boat take until the first edge is under water, and until
+ * it no longer comes back? Asked of the whole boat and of each bay between thwart boxes.
  */
 public record WaterInTheBilge(RuleSet rules) implements Check {
   @Override

@@ -13,7 +13,7 @@ import thwartwise.loadcase.PeopleMoves;
 import thwartwise.loadcase.Wind;
 import thwartwise.rules.RuleSet;
 
-/** How far does a steady wind from the side lay the boat over? */
+/** How far does a steady wind from the side heel the boat? */
 public record WindOnTheBeam(RuleSet rules) implements Check {
   @Override
   public Role role() {

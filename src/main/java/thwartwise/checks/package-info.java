@@ -1,4 +1,2 @@
-/**
- * One class a check: its question, role, condition, limit with source, and its wording. SI units.
- */
+/** One class for each check: its question, role, load case and limit with source. SI units. */
 package thwartwise.checks;

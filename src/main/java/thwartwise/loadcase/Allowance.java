@@ -5,19 +5,18 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.rules.RuleSet;
 
 /**
- * What is taken off every measurement before an outcome is formed, until each carries its own
- * spread.
+ * The allowance for errors of measurement, applied before an outcome is formed.
  *
- * @param massFactor what every mass is multiplied by
- * @param volumeFactor what every counted volume is multiplied by
- * @param freeboardLoss taken off every height above the water, m
+ * @param massFactor factor on every mass
+ * @param volumeFactor factor on every counted volume
+ * @param freeboardLoss subtracted from every height above the water, m
  */
 public record Allowance(double massFactor, double volumeFactor, double freeboardLoss) {
   public static final Allowance NONE = new Allowance(1, 1, 0);
 
   /**
-   * What is taken off a boat: more where few stations were measured, or a long stretch lies between
-   * two of them, since much of its shape is then guessed.
+   * The allowance of a boat; larger with few stations or a long gap between two of them, since much
+   * of the shape is then interpolated.
    */
   public static Allowance of(RuleSet rules, BoatModel model) {
     Allowance measured = withEnoughStations(rules);
@@ -32,15 +31,15 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
         measured.freeboardLoss + guessed * (freeboard - measured.freeboardLoss));
   }
 
-  /** Whether so few stations were measured, or so far apart, that more is taken off. */
+  /** Whether the stations are so few or so far apart that the larger allowance applies. */
   public static boolean isGuessed(RuleSet rules, BoatModel model) {
     return guessed(rules, model) > 0;
   }
 
   /**
-   * How much of what is taken off more: all of it with few stations, which leave a third of the
-   * length and more between two; with more of them it grows with the longest stretch up to that, so
-   * that no millimetre makes a step.
+   * The share of the larger allowance, 0 to 1: all of it with few stations, which leave a third of
+   * the length or more between two; with more stations it grows continuously with the longest gap,
+   * so that a millimetre never causes a step.
    */
   private static double guessed(RuleSet rules, BoatModel model) {
     HullMeasurements hull = model.boat().hull();
@@ -52,7 +51,7 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
     return Math.max(0, Math.min(1, share));
   }
 
-  /** What is taken off where enough stations were measured. */
+  /** The allowance with enough stations. */
   public static Allowance withEnoughStations(RuleSet rules) {
     return new Allowance(
         1 + rules.value("allowance-mass"),

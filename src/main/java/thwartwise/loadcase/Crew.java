@@ -6,7 +6,7 @@ import thwartwise.boat.SeatPositions.Packing;
 /** Who is aboard, and where. */
 public sealed interface Crew {
 
-  /** Nothing is said of it. */
+  /** Not stated. */
   record NotStated() implements Crew {}
 
   record Nobody() implements Crew {}

@@ -9,9 +9,9 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.Side;
 
 /**
- * Something done to a loading, as data: the people as they are then, weights added (negative: taken
- * away), what pulls at the boat, water in its chambers, and the side loose kit has slid to.
- * Whatever is done to a boat is one of these; the equilibrium behind it is always the same.
+ * A change to a loading, as data: the people after it, weights added (negative: removed), forces,
+ * water in chambers, and the side to which loose kit has slid. Every act is one of these; the
+ * equilibrium search is the same for all.
  *
  * @param deeds what is done, in order
  * @param kitSide the side on which loose kit lies: 1 port, −1 starboard, 0 where it is listed
@@ -37,7 +37,7 @@ public record Disturbance(
     this(List.of(deed), people, weights, forces, List.of(), 0);
   }
 
-  /** Nothing but the people is there. */
+  /** Only the people; nothing else changes. */
   static Disturbance none(List<Body> people) {
     return new Disturbance(List.of(), people, List.of(), List.of(), List.of(), 0);
   }
@@ -53,7 +53,7 @@ public record Disturbance(
     return new Disturbance(deed, people, weights, List.of());
   }
 
-  /** Everybody stays; something pulls. */
+  /** Everybody stays; forces act. */
   public static Disturbance withForces(LoadCaseStep deed, List<Body> people, List<Force> forces) {
     return new Disturbance(deed, people, List.of(), forces);
   }
@@ -63,7 +63,7 @@ public record Disturbance(
     return new Disturbance(List.of(deed), people, List.of(), List.of(), List.of(water), 0);
   }
 
-  /** With another weight besides. */
+  /** With one more weight. */
   Disturbance and(Loading.Weight weight) {
     return new Disturbance(deeds, people, joined(weights, List.of(weight)), forces, pools, kitSide);
   }
@@ -86,7 +86,7 @@ public record Disturbance(
     return new Disturbance(otherwise, people, weights, forces, pools, kitSide);
   }
 
-  /** Another one after this: its people, and all that was added before. */
+  /** This change followed by another: the people of the second, and everything added by both. */
   Disturbance andThen(Disturbance next) {
     return new Disturbance(
         joined(deeds, next.deeds),

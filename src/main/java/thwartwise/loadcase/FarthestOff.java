@@ -6,14 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Of loadings that float alike but for how far off the middle line all weights together lie, the
- * one where they lie farthest off. A boat alike on both sides is heeled by that distance alone, so
- * it heels farthest there and no edge comes lower in another; to which side is no matter.
+ * Among loadings that differ afloat only in the distance of the common centre of all weights from
+ * the middle line, the one with the greatest distance. That distance alone heels a symmetric boat,
+ * so it heels farthest there and no other loading brings an edge lower; the side does not matter.
  */
 public final class FarthestOff {
   private FarthestOff() {}
 
-  /** Those that decide whether all of them meet a limit on heel or freeboard, in their order. */
+  /**
+   * The loadings that decide whether all of them meet a limit on heel or freeboard, in their order.
+   */
   public static List<LoadedBoat> of(List<LoadedBoat> ways) {
     Map<Object, LoadedBoat> decisive = new LinkedHashMap<>();
     for (LoadedBoat way : ways) {

@@ -17,16 +17,16 @@ import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.rules.RuleSet;
 
 /**
- * A line from a cleat to the ground, leading away from the boat and down: its level part is paired
- * with the water's reaction, its steep part is a weight at the cleat.
+ * A line from a cleat down to the ground, away from the boat. The water's reaction balances the
+ * level component of its pull; the vertical component is a weight at the cleat.
  *
  * @param astern whether it leads away over the stern
  */
 public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
-  /** A line that leads down more steeply is hauled in and not lain to (judgement). */
+  /** A steeper line is being hauled in; a boat does not lie to it (judgement). */
   private static final double STEEPEST = Math.toRadians(75);
 
-  /** As near as a pull is looked for, N. */
+  /** Tolerance of the search for a pull, N. */
   private static final double TOLERANCE = 10;
 
   /** Cleats in one half of the boat; where none was named, the middle of the rail at that end. */
@@ -46,14 +46,14 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return List.of(new LineOut(rules, new Cleat(name, end), astern));
   }
 
-  /** Away from the boat along the line. */
+  /** Unit vector along the line, away from the boat. */
   public Vector3 toward() {
     return Vector3.of(astern ? -1 : 1, 0, 0);
   }
 
   /**
-   * The level pull of current and wind on a boat that lies end on to both, snatch included, N: drag
-   * of what is seen of the hull under water, of the hull above it and of the people.
+   * The level pull of current and wind on a boat that lies end on to both, snatch included, N: the
+   * drag of the immersed hull, of the hull above the water and of the people.
    */
   public double expected(LoadedBoat boat) {
     Vector3 toward = toward();
@@ -68,7 +68,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return rules.value("snatch") * (water + air);
   }
 
-  /** The least that the current pulls, N: what boats of this size were measured to drag in tow. */
+  /** The least pull of the current, N: the drag measured on towed boats of this size. */
   public double towed() {
     return rules.value("towing-drag");
   }
@@ -98,7 +98,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return Math.max(taken, Math.min(steep, STEEPEST));
   }
 
-  /** Of the cleat at the bow over the keel, where the anchor line leads out, m. */
+  /** The height above the keel of the bow cleat from which the anchor line leads out, m. */
   public static double bowHeight(BoatModel model) {
     double middle = model.form().outside().extent(Vector3.of(1, 0, 0)).middle();
     return model.boat().cleats().stream()
@@ -119,8 +119,8 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
 
   /**
    * The level pull at which water first comes in or the boat finds no steady rest, N, lying end on
-   * to a stream that stands up at that end. Of a hurried loaded boat no more is told than whether
-   * that is enough.
+   * to a stream that stands up at that end. For a hurried boat the answer only says whether it is
+   * at least {@code enough}.
    */
   public double greatest(LoadedBoat boat, double enough) {
     StreamHead head = StreamHead.of(rules, boat.model().form(), astern);

@@ -12,10 +12,10 @@ import java.util.stream.Stream;
  */
 public record LoadCase(Kind kind, Crew crew, List<LoadCaseStep> deeds) {
 
-  /** A loading of which only the boat matters. */
+  /** A loading without a name: only the boat matters. */
   public static final LoadCase UNNAMED = of(Kind.UNNAMED, new Crew.NotStated());
 
-  /** No loading at all: what was measured. */
+  /** No loading: the measurements. */
   public static final LoadCase AS_MEASURED = of(Kind.AS_MEASURED, new Crew.NotStated());
 
   /** Which loading it is. */

@@ -3,13 +3,13 @@ package thwartwise.loadcase;
 import java.util.Optional;
 import thwartwise.boat.Side;
 
-/** One thing done to a boat and the people in it. Lengths in m, forces in N, angles in degrees. */
+/** One act on a boat and the people in it. Lengths in m, forces in N, angles in degrees. */
 public sealed interface LoadCaseStep {
 
   /**
-   * Something that has no figure of its own.
+   * An act without a figure.
    *
-   * @param who somebody or something by its name; blank where it is everybody or nobody
+   * @param who the name of the person or thing; blank for everybody or nobody
    * @param side to which it is done
    * @param kitSlid whether loose kit has slid to that side
    */
@@ -59,7 +59,7 @@ public sealed interface LoadCaseStep {
    * @param pullN the level part of it
    * @param leastN what is expected at the least
    * @param mostN what is expected at the most, snatch included
-   * @param leverM how far above the water's hold on the hull; negative under it
+   * @param leverM height above the centre of the water's reaction on the hull; negative below it
    */
   record LinePull(
       String cleat, double pullN, double leastN, double mostN, double leverM, double downDegrees)
@@ -85,12 +85,12 @@ public sealed interface LoadCaseStep {
   /** As an older record says it. */
   record Stated(String words) implements LoadCaseStep {}
 
-  /** The same with loose kit slid to its side; of what has none the same. */
+  /** With loose kit slid to its side; unchanged for an act without a side. */
   default LoadCaseStep withKitSlid() {
     return this;
   }
 
-  /** The same to a side; of what has none the same. */
+  /** Toward a side; unchanged for an act without a side. */
   default LoadCaseStep to(Side side) {
     return this;
   }

@@ -38,14 +38,13 @@ import thwartwise.loadcase.LoadCaseStep.Act;
 import thwartwise.measure.UnitFormat;
 
 /**
- * Immutable loading put to the checks, with the allowance under which it is judged. What lifts it
- * when swamped and how it rests are worked out once and remembered: they are asked for again and
- * again.
+ * An immutable loaded boat for the checks, with its allowance. Its swamped buoyancy and its
+ * equilibria are computed once and cached, since many checks need them.
  */
 public final class LoadedBoat {
   /**
-   * Sixty degrees from upright: no limit on heel comes near it, and a boat that has got there does
-   * not count as coming back.
+   * Cosine of 60 degrees from upright: every limit on heel is far below, and a boat that has heeled
+   * so far does not count as coming back.
    */
   private static final double OVER = 0.5;
 
@@ -57,18 +56,23 @@ public final class LoadedBoat {
   private final Optional<BalanceCache> known;
   private final boolean letGoUpright;
 
-  /** Whether some rest of this, or of what was done to it, was found from a balance known. */
+  /**
+   * Whether an equilibrium of this boat, or of a changed one made from it, was found from a cached
+   * balance.
+   */
   private final AtomicBoolean beganNear;
 
   private LoadedBoat fromUpright;
   private Swamping swamping;
 
-  /** The side loose kit slides to in another way of the same; 0 where there is none. */
+  /** The side to which loose kit slides in the other variant of this loading; 0 without one. */
   private double slidTo;
 
   private Equilibria rest;
 
-  /** Once loose kit is gone, by the chambers lost; the same wherever it was. */
+  /**
+   * Equilibria without loose kit, by the chambers lost; they do not depend on where the kit was.
+   */
   private Map<Collection<Space>, Equilibria> withoutKit = new HashMap<>();
 
   private LoadedBoat(
@@ -106,7 +110,7 @@ public final class LoadedBoat {
         model, base, otherwise, allowance, hurried, known, letGoUpright, beganNear);
   }
 
-  /** As measured, without allowance; of a loading that nobody reads of. */
+  /** As measured, without allowance, for a loading that no page names. */
   public static LoadedBoat of(BoatModel model, List<Body> people) {
     return of(model, people, LoadCase.UNNAMED);
   }
@@ -122,33 +126,33 @@ public final class LoadedBoat {
   }
 
   /**
-   * The same loaded boat, asked only whether it meets: nothing more is looked for after a pose that
-   * no check that limits crew can meet, unsteady, or past sixty degrees and flooded. What is not
-   * met then is not met at all; how far short it falls is not told.
+   * The same boat, asked only whether it meets: the search stops at the first pose that no check
+   * which limits crew can meet (unstable, or past 60 degrees and flooded). A limit not met then is
+   * never met; the figure itself has no meaning.
    */
   public LoadedBoat hurried() {
     return new LoadedBoat(model, base, done, allowance, true, Optional.empty(), false);
   }
 
   /**
-   * The same, with searches for a rest begun at balances already known of this boat, and what is
-   * found kept there. Only an answer {@link #fromUpright} refuses anything.
+   * The same, with searches that begin at cached balances of this boat and add to the cache. Only
+   * an answer {@link #fromUpright} may refuse a crew.
    */
   public LoadedBoat hurried(BalanceCache known) {
     return new LoadedBoat(model, base, done, allowance, true, Optional.of(known), false);
   }
 
-  /** The same loaded boat, not hurried, with rests remembered and found as in a hurried one. */
+  /** The same boat, not hurried, with the cache of a hurried one. */
   public LoadedBoat remembering(BalanceCache known) {
     return new LoadedBoat(model, base, done, allowance, hurried, Optional.of(known), false);
   }
 
-  /** Whether some rest of this was found from a balance already known. */
+  /** Whether an equilibrium of this boat was found from a cached balance. */
   public boolean beganNear() {
     return beganNear.get();
   }
 
-  /** The same, with every search for a rest begun upright. */
+  /** The same, with every search begun upright. */
   public LoadedBoat fromUpright() {
     if (fromUpright == null) {
       fromUpright = new LoadedBoat(model, base, done, allowance, hurried, known, true);
@@ -171,8 +175,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * After something done to one side, with loose kit slid to that side. A boat that is not alike on
-   * both sides may lie over to the other one: there the kit is tried where it is listed as well.
+   * After a change toward one side, with loose kit slid to that side. An asymmetric boat may heel
+   * to the other side: there the kit is also tried where it is listed.
    *
    * @param side 1 port, −1 starboard
    */
@@ -192,10 +196,11 @@ public final class LoadedBoat {
   }
 
   /**
-   * Whether afloat this is no worse than the same with loose kit slid to the side it was done to.
-   * It is where hull and edges are alike on both sides and all weights together lie to that side
-   * with the kit where it is listed: the boat heels that way, and farther once the kit has slid, at
-   * the same height and the same place along. Water in a chamber is taken as run to the other side.
+   * Whether afloat this is no worse than the same loading with loose kit slid to the side of the
+   * change. This holds where hull and edges are symmetric and the common centre of all weights,
+   * with the kit where it is listed, is on that side: the boat heels that way, and farther once the
+   * kit has slid, at the same height and position along. Water in a chamber is assumed to run to
+   * the other side.
    */
   public boolean isOutdoneAfloat() {
     if (slidTo == 0 || !hurried || !model.isAlikeAfloat() || !done.forces().isEmpty()) {
@@ -210,8 +215,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * Equal for loadings that afloat differ only in how far off the middle line all weights together
-   * lie; none where more than that may decide how far the boat heels.
+   * A key that is equal for loadings that differ afloat only in the distance of the common centre
+   * from the middle line; empty where more than that may decide the heel.
    */
   Optional<Object> afloatButForHeel() {
     boolean heelDecides =
@@ -225,12 +230,12 @@ public final class LoadedBoat {
     return Optional.of(List.of(dry.mass(), dry.x(), dry.z(), done.pools()));
   }
 
-  /** How far off the middle line all weights together lie, but for water that runs, m. */
+  /** Distance of the common centre of all weights from the middle line, without loose water, m. */
   double offTheMiddle() {
     return Math.abs(loading().centre().y());
   }
 
-  /** This loaded boat, told as another one with something done to it. */
+  /** This boat, named as another loading with a change. */
   public LoadedBoat called(LoadCaseStep deed, LoadedBoat before) {
     return with(done.called(before.done.andThen(done.called(List.of(deed))).deeds()));
   }
@@ -266,8 +271,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * Whether everything but the people is known to be the same on both sides, and where the people
-   * can get to; water in a chamber is not looked at.
+   * Whether everything except the people, and the places they can reach, is symmetric; water in a
+   * chamber is ignored.
    */
   boolean isSymmetric() {
     return model.isSymmetric()
@@ -276,7 +281,7 @@ public final class LoadedBoat {
         && people().stream().allMatch(Body::isAboutTheMiddle);
   }
 
-  /** Whether the people too are the same on both sides, so that a move to one side tells all. */
+  /** Whether the people are symmetric as well, so that a move to one side answers for both. */
   public boolean isAlikeOnBothSides() {
     return isSymmetric() && people().stream().allMatch(this::hasTwin);
   }
@@ -307,7 +312,7 @@ public final class LoadedBoat {
     return weights;
   }
 
-  /** The boat dry inside but for water in its chambers, nothing pulling. */
+  /** The boat dry inside except for water in its chambers, without forces. */
   public FloatingBody afloat() {
     FloatingBody dry = FloatingBody.dry(loading());
     return new FloatingBody(
@@ -354,8 +359,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * How far it swings from a heel where its load has just moved; of a hurried loaded boat no more
-   * is told than whether it turns back before it floods.
+   * How far it swings from a heel at which its load has just moved; for a hurried boat only whether
+   * it swings back before it floods.
    */
   public Optional<DynamicHeel> swing(double from, Side side) {
     Supplier<Optional<DynamicHeel>> anew =
@@ -423,14 +428,14 @@ public final class LoadedBoat {
   }
 
   /**
-   * How much loose water it stands in one part of it; of a hurried loaded boat no more is told than
-   * whether that is enough, m³.
+   * How much loose water it takes in one bay, m³; for a hurried boat only whether it is at least
+   * {@code enough}.
    */
   public WaterLimits waterLimits(Bay bay, double enough) {
     return looseWater().limits(bay, edges(), hurried ? enough : Double.POSITIVE_INFINITY);
   }
 
-  /** Rail and openings, each as much lower as the allowance takes off a height. */
+  /** Rail and openings, each lowered by the allowance. */
   public List<FloodPoint> edges() {
     if (allowance.freeboardLoss() == 0) {
       return model.edges();
@@ -439,7 +444,7 @@ public final class LoadedBoat {
     return model.edges().stream().map(e -> new FloodPoint(e.name(), e.at().plus(lower))).toList();
   }
 
-  /** The boat open to the sea, everyone seated, with chambers that have filled as well. */
+  /** The boat open to the sea, everyone seated, with some chambers filled. */
   public FloatingBody swamped(Collection<Space> lost) {
     if (swamping == null) {
       swamping = Swamping.of(loading(), allowance.volumeFactor());
@@ -448,8 +453,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * Where the swamped boat comes to rest: with loose kit still in it and with loose kit gone,
-   * because either may be the worse.
+   * The equilibria of the swamped boat, with loose kit still in it and with loose kit gone, because
+   * either may be worse.
    */
   public Equilibria swampedRest(Collection<Space> lost) {
     Equilibria kept = swampedRest(lost, true);
@@ -465,7 +470,10 @@ public final class LoadedBoat {
     return hurried;
   }
 
-  /** Water density times all that lifts fully under, less all mass aboard, kg. */
+  /**
+   * Water density times the fully immersed volume of everything that lifts, minus all mass aboard,
+   * kg.
+   */
   public double spareBuoyancy(Collection<Space> lost) {
     FloatingBody floating = swamped(lost);
     return floating.density() * floating.liftVolume() - floating.mass();

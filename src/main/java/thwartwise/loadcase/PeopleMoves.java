@@ -13,8 +13,8 @@ import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadCaseStep.Act;
 
 /**
- * The ways people can move: each a loaded boat of its own, to either side. Whatever is done to one
- * side takes loose kit with it.
+ * The ways people can move: one loaded boat for each, to either side. Loose kit slides to the side
+ * of the move.
  */
 public final class PeopleMoves {
   private static final List<Double> SIDES = List.of(1.0, -1.0);
@@ -22,7 +22,8 @@ public final class PeopleMoves {
   private PeopleMoves() {}
 
   /**
-   * Everyone the same share of the way out, to each side; where both sides are alike one will do.
+   * Everyone the same share of the way out, to each side; to one side only where the boat is
+   * symmetric.
    */
   public static List<LoadedBoat> everyone(LoadedBoat boat, double share, Act act) {
     return everyone(boat, boat.people(), share, LoadCaseStep.of(act));
@@ -48,9 +49,9 @@ public final class PeopleMoves {
   }
 
   /**
-   * A share of everybody's weight so far of the way out, to each side, the rest as they sit. Those
-   * who share a seat move over side by side, by as much as brings their centre of gravity to that
-   * place: so nobody comes to sit inside somebody else, whose part under water lifts only once.
+   * A share of everybody's weight so far of the way out, to each side, the rest as they sit. People
+   * who share a seat move together until their centre of gravity is there, so that bodies do not
+   * overlap: the overlap would lift only once.
    */
   public static List<LoadedBoat> partly(LoadedBoat boat, double part, double share) {
     LoadCaseStep deed = LoadCaseStep.of(Act.HALF_THE_WEIGHT_PART_OF_THE_WAY);
@@ -103,14 +104,16 @@ public final class PeopleMoves {
         (body, side) -> body.standing().at(body.y() + side * Body.STANDING_SWAY));
   }
 
-  /** Each person in turn leaning out over the rail abreast of where they sit. */
+  /** Each person in turn leaning out over the rail abreast of their seat. */
   public static List<LoadedBoat> leaningOut(LoadedBoat boat) {
     HullForm form = boat.model().form();
     return eachToEachSide(
         boat, Act.LEANING_OUT, (body, side) -> body.leaningOut(form.railAt(body.x(), side > 0)));
   }
 
-  /** Each of the crew in turn back from the water over either rail, or an adult where none is. */
+  /**
+   * Each member of the crew in turn climbing in over either rail; an adult where there is no crew.
+   */
   public static List<LoadedBoat> climbingInOverTheSide(LoadedBoat boat, double adult) {
     HullForm form = boat.model().form();
     List<LoadedBoat> ways = new ArrayList<>();
@@ -163,7 +166,7 @@ public final class PeopleMoves {
     return bothSides.get(0).toward(bothSides.get(1), 0.5);
   }
 
-  /** Where a body comes to, moved to port (1) or starboard (−1). */
+  /** The place of a body after a move to port (1) or starboard (−1). */
   interface ToSide {
     Body moved(Body body, double side);
   }

@@ -9,8 +9,8 @@ import thwartwise.hull.HullForm;
 import thwartwise.rules.RuleSet;
 
 /**
- * How much higher the water stands at the end of a boat that meets a stream: what is brought to
- * rest there rises by v²/2g (Bernoulli), over a stretch of the boat next to that end (judgement).
+ * The rise of the water at the end of a boat that meets a current: water brought to rest there
+ * rises by v²/2g (Bernoulli), over a length of the boat next to that end (judgement).
  *
  * @param height m
  * @param along the stretch of the boat, m from its aft end
@@ -30,7 +30,7 @@ public record StreamHead(double height, Span along) {
             : new Span(whole.to() - stretch, whole.to()));
   }
 
-  /** The edges as much lower as the water there stands higher when this way is up. */
+  /** The edges, lowered by the rise of the water, for this direction of up. */
   List<FloodPoint> lowered(List<FloodPoint> edges, Vector3 up) {
     if (height == 0) {
       return edges;

@@ -6,8 +6,8 @@ import thwartwise.rules.Canoe;
 import thwartwise.rules.RuleSet;
 
 /**
- * How people are aboard when nothing is done: kneeling on the floor in a canoe by its form (common
- * practice, no source), as the boat file has them everywhere else.
+ * The usual posture of the crew: kneeling on the floor in a hull with the form of a canoe (common
+ * practice, no source), as the boat file says in every other boat.
  */
 public final class UsualPosture {
   private UsualPosture() {}
@@ -22,7 +22,7 @@ public final class UsualPosture {
             boat.people().stream().map(UsualPosture::kneeling).toList()));
   }
 
-  /** Whether they are otherwise than the boat file has them. */
+  /** Whether the posture differs from that of the boat file. */
   public static boolean kneels(RuleSet rules, LoadedBoat boat) {
     return Canoe.is(boat.model().form(), rules)
         && boat.people().stream().anyMatch(b -> !kneeling(b).equals(b));

@@ -26,7 +26,9 @@ public record Wind(RuleSet rules, double pressure) {
     return hull(boat, pose, from) + people(boat) + areas(boat);
   }
 
-  /** Where it attacks: the mean of hull and people, each by its share of the push. */
+  /**
+   * The centre of pressure: the mean of hull and people, each weighted by its share of the force.
+   */
   public Vector3 centre(LoadedBoat boat, Pose pose, Vector3 from) {
     double onHull = hull(boat, pose, from);
     Vector3 sum = Profile.of(dry(boat, pose), from).centre().times(onHull);
@@ -49,7 +51,7 @@ public record Wind(RuleSet rules, double pressure) {
     return boat.model().boat().windAreas().stream().mapToDouble(this::area).sum();
   }
 
-  /** A flat plate, as the side of a hull is. */
+  /** Drag area of a flat plate, such as the side of a hull, m². */
   private double area(WindArea area) {
     return pressure * rules.value("drag-hull") * area.area();
   }
