@@ -51,7 +51,7 @@ public record Wind(RuleSet rules, double pressure) {
     return boat.model().boat().windAreas().stream().mapToDouble(this::area).sum();
   }
 
-  /** Drag area of a flat plate, such as the side of a hull, m². */
+  /** The push on a flat plate, such as the side of a hull, N. */
   private double area(WindArea area) {
     return pressure * rules.value("drag-hull") * area.area();
   }
