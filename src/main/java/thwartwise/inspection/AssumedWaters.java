@@ -10,7 +10,7 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.ValidWaters;
 
-/** What is taken for granted of waters nobody described, and how waves enter the figures. */
+/** The assumptions for waters that nobody described, and how waves enter the figures. */
 final class AssumedWaters {
   private AssumedWaters() {}
 

@@ -18,7 +18,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
-/** What the figures rest on whoever measured the boat, in words. */
+/** The assumptions behind the figures that hold for every boat, in words. */
 final class Assumptions {
   private Assumptions() {}
 
@@ -60,7 +60,7 @@ final class Assumptions {
     return all;
   }
 
-  /** Figures that every answer leans on and no single finding names. */
+  /** Figures that every answer uses and no single finding names. */
   private static List<String> figures(BoatModel model, RuleSet rules, UnitFormat units) {
     List<String> all = new ArrayList<>();
     all.add(allowance(model, rules, units));
@@ -114,7 +114,7 @@ final class Assumptions {
             off(enough, units));
   }
 
-  /** What the pulls on the boat are reckoned from. */
+  /** Figures behind the pulls on the boat. */
   private static String forces(RuleSet rules, UnitFormat units, boolean anchorLineKnown) {
     return "Pulls are reckoned from "
         + format(
@@ -146,7 +146,7 @@ final class Assumptions {
         + ".";
   }
 
-  /** What bailing, drains and people in the water are reckoned from. */
+  /** Figures behind bailing, drains and people in the water. */
   private static String water(RuleSet rules, UnitFormat units) {
     return "Water in and out is reckoned from "
         + format(rules, "a discharge coefficient of %.1f for a hole", "drain-coefficient")

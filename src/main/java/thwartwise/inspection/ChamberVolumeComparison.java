@@ -17,14 +17,15 @@ import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
 
 /**
- * Chambers whose poured litres differ from the drawn volume by over a fifth: one of them is wrong.
+ * Chambers whose poured litres differ from the drawn volume by more than a fifth: one of the two is
+ * wrong.
  */
 public final class ChamberVolumeComparison {
   private static final double FIFTH = 0.2;
 
   private ChamberVolumeComparison() {}
 
-  /** Whether litres poured in and litres drawn are farther apart than slips explain, m³. */
+  /** Whether poured and drawn volume, m³, differ by more than errors of measurement explain. */
   public static boolean disagree(double poured, double drawn) {
     return Math.abs(poured - drawn) > FIFTH * drawn;
   }

@@ -12,8 +12,8 @@ import thwartwise.checks.Note;
 import thwartwise.checks.Role;
 
 /**
- * What somebody who looked the boat over found, and must be put right first. What holds the launch
- * is a refusal of its own and no finding besides.
+ * What somebody found at a point of a checklist and must be put right first. A point that holds the
+ * launch is a refusal, not a finding.
  */
 final class ChecklistFindings {
   private ChecklistFindings() {}
@@ -39,8 +39,8 @@ final class ChecklistFindings {
   }
 
   /**
-   * A drain whose bung is not tied is no longer only told of, and neither is a leak that somebody
-   * measured: they count with their minutes.
+   * A drain with an untied bung and a measured leak limit the crew by their minutes instead of only
+   * informing.
    */
   static Finding counted(Finding finding, Boat boat) {
     CheckId check = finding.question().check();

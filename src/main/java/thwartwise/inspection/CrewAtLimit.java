@@ -9,13 +9,13 @@ import thwartwise.crew.Seating;
 import thwartwise.inspection.StateFigures.AfloatFigures;
 import thwartwise.loadcase.Crew;
 
-/** The people of a report's loading at the limit, seated as it was worked out. */
+/** The people of a report's loading at the limit, in their computed seats. */
 public final class CrewAtLimit {
   private CrewAtLimit() {}
 
   /**
-   * None when nothing is recommended, and none when the report is of another boat: then no seating
-   * of this one is what its loading says.
+   * Empty when nothing is recommended, and when the report is of another boat, whose seats this
+   * boat does not have.
    */
   public static List<Body> of(BoatModel model, Report report) {
     Recommendation crew = report.recommendation();

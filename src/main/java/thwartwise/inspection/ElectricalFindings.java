@@ -18,8 +18,8 @@ import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.SolarPanel;
 
 /**
- * What is stated of battery, panel and wires and can start a fire or fall on somebody, so that it
- * holds the boat back. What nobody stated is for the page of the wires to ask; it is no finding.
+ * Stated faults of battery, panel and wires that can start a fire or injure somebody, so that they
+ * hold the boat back. What nobody stated is asked by the page of the wires and is not a finding.
  */
 final class ElectricalFindings {
   private static final Measure SEEN = Measure.AS_MEASURED;
@@ -60,7 +60,7 @@ final class ElectricalFindings {
     if (battery.isBare()) {
       all.add(practice(CheckId.BATTERY_COVERED));
     }
-    // Found so at a point of a checklist it is a finding of its own.
+    // An answer to a checklist gives a finding of its own.
     if (battery.isLoose() && !BoatFact.KIT_LOOSE.isFound(boat, battery.kit())) {
       all.add(practice(CheckId.BATTERY_HELD));
     }

@@ -72,14 +72,14 @@ public final class Inspection implements InspectedBoat {
   private final Supplier<List<Finding>> limiting;
   private final boolean hurried;
 
-  /** Whether an act is forbidden already of the crews it is compared with. */
+  /** Whether an act is already forbidden for the crews of the comparison. */
   private final Predicate<CheckQuestion> noWorse;
 
   private Inspection(BoatModel model, RuleBook book, LocalDate date) {
     this(model, book, date, new BalanceCache());
   }
 
-  /** A boat of which, or of another of the same hull, some rests are known. */
+  /** A boat with cached balances of its own or of another boat with the same hull. */
   private Inspection(BoatModel model, RuleBook book, LocalDate date, BalanceCache balances) {
     this.model = model;
     this.date = date;
@@ -97,7 +97,7 @@ public final class Inspection implements InspectedBoat {
     this.noWorse = act -> false;
   }
 
-  /** The same boat with others aboard: what it can carry is known already. */
+  /** The same boat with other people aboard; its capacity is already known. */
   private Inspection(Inspection other, BoatModel model) {
     this.model = model;
     this.date = other.date;
@@ -115,7 +115,10 @@ public final class Inspection implements InspectedBoat {
     this.noWorse = act -> false;
   }
 
-  /** This boat crewed as is recommended for another, to see what comes out worse, not how far. */
+  /**
+   * This boat with the crew recommended for another one, to find which outcomes are worse, not by
+   * how much.
+   */
   private Inspection(Inspection same, InspectedBoat crewed) {
     this.model = same.model;
     this.date = same.date;
@@ -133,7 +136,7 @@ public final class Inspection implements InspectedBoat {
     this.atLimit = Lazy.of(this::atLimitFindings);
   }
 
-  /** The same under our own limits alone, with no other rule set beside them and no advice. */
+  /** Under our own limits alone, without other rule sets and without advice. */
   public static Report of(Boat boat, RuleSet rules, LocalDate today) {
     return withoutAdvice(boat, RuleBook.of(rules), today);
   }
@@ -148,7 +151,7 @@ public final class Inspection implements InspectedBoat {
     return of(boat, book, today, Progress.UNHEARD);
   }
 
-  /** The same, while somebody hears how far it is. */
+  /** With reports of progress. */
   public static Report of(Boat boat, RuleBook book, LocalDate today, Progress progress) {
     return of(boat, book, today, progress, report -> {});
   }
@@ -333,7 +336,7 @@ public final class Inspection implements InspectedBoat {
         .orElseThrow();
   }
 
-  /** However they share the length of their places. */
+  /** For every way in which they share the length of their places. */
   private Stream<LoadedBoat> loadedBoats(Seating seating, double each) {
     List<Double> masses = Collections.nCopies(seating.people(), each);
     return seating.packings(model.boat().places()).stream()
@@ -375,7 +378,7 @@ public final class Inspection implements InspectedBoat {
     return found;
   }
 
-  /** An act is forbidden when any crew that is recommended must not do it, heavy or light. */
+  /** An act is forbidden when any recommended crew, heavy or light, must not do it. */
   private List<Finding> worstActs(Recommendation recommendation) {
     List<LoadedBoat> crews = permitted(recommendation).map(this::asked).toList();
     return checks(Role.FORBIDS_AN_ACT).parallelStream()
@@ -386,8 +389,8 @@ public final class Inspection implements InspectedBoat {
         .toList();
   }
 
-  // The last crew is the largest, of which everything is asked. Where all of it was as bad before,
-  // or comes out as bad as can be, no other crew is asked.
+  // The last crew is the largest and is asked everything. Where every answer was as bad before, or
+  // is as bad as possible, no other crew is asked.
   private Stream<Finding> worst(Check check, List<LoadedBoat> crews) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     if (crews.isEmpty()) {
@@ -412,7 +415,7 @@ public final class Inspection implements InspectedBoat {
     return recommendation.crewLimits().stream().flatMap(this::permitted);
   }
 
-  /** Heavy and light, in the seatings told for that number and in those of lighter people. */
+  /** Heavy and light people, in the seatings of that number and in those of lighter people. */
   private Stream<LoadedBoat> permitted(Recommendation.CrewLimit limit) {
     double lightest = rules.value("lightest-person");
     return Seating.of(limit.people(), model.boat().places()).stream()

@@ -28,8 +28,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * What the outfit is good for, whoever is aboard: a second way home, the anchor line, the road.
- * What is found wanting forbids an act; the rest is for the owner to know.
+ * Findings on the outfit that do not depend on the crew: a second way home, the anchor line, the
+ * trailer. A fault forbids an act; the rest informs.
  */
 final class OutfitFindings {
   private final BoatModel model;
@@ -128,7 +128,7 @@ final class OutfitFindings {
                     seat.isInReach() ? Note.NONE : Note.of(Note.Fact.TILLER_TOO_SHORT)));
   }
 
-  /** Asked of a boat of which it is known how deep it anchors. */
+  /** Only for a boat with a stated depth of anchoring. */
   private Optional<Finding> anchorLine() {
     Outfit outfit = boat.outfit();
     boolean holds = outfit.anchorBottom().equals(Optional.of(AnchorBottom.SAND_OR_MUD));
@@ -151,7 +151,7 @@ final class OutfitFindings {
                     new Note.AnchorScope(depth, scope.value())));
   }
 
-  /** Hull and all kit on a trailer or rack that may carry only so much. */
+  /** Hull and all kit against the rating of the trailer or rack. */
   private Optional<Finding> road() {
     double mass = boat.hull().mass() + boat.kitMass();
     boolean close =

@@ -25,19 +25,19 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
- * What can be said at once of a boat that is not measured to its end: a look at a few checks, and
- * no answer. Everybody sits in the seatings that trim the boat least, of which one is enough, as it
- * is for the recommendation.
+ * An estimate for a boat that is not fully measured: a few checks, not a recommendation. Everybody
+ * sits in one of the seatings that trim the boat least; one that meets is enough, as in the
+ * recommendation.
  *
  * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below zero when that is
  *     under water
  * @param carried how many adults; empty until a place to sit is known
  */
 public record QuickInspection(double freeboard, Optional<Carried> carried) {
-  /** Nobody is looked for beyond. */
+  /** The greatest number of people tried. */
   private static final int MOST = 8;
 
-  /** So many ways of sitting are tried; a line between two questions cannot wait for all. */
+  /** The number of seatings tried; a line between two questions cannot wait for all. */
   private static final int TRIED = 24;
 
   /**
@@ -50,7 +50,7 @@ public record QuickInspection(double freeboard, Optional<Carried> carried) {
    */
   public record Carried(int dry, int swamped) {}
 
-  /** Empty where nothing can be said: it contradicts itself, or comes to no steady rest. */
+  /** Empty where the measurements contradict each other or the boat has no stable equilibrium. */
   public static Optional<QuickInspection> of(Boat boat, RuleSet rules, LocalDate today) {
     try {
       return of(BoatModel.of(boat, today), rules);
@@ -81,7 +81,7 @@ public record QuickInspection(double freeboard, Optional<Carried> carried) {
     return Optional.of(new Carried(most(model, rules, dry), most(model, rules, swamped)));
   }
 
-  /** The most of them of whom fewer meet as well. */
+  /** The greatest number that meets together with every smaller number. */
   private static int most(BoatModel model, RuleSet rules, List<Check> checks) {
     int room = model.boat().places().stream().mapToInt(Place::people).sum();
     int people = 0;
@@ -106,7 +106,7 @@ public record QuickInspection(double freeboard, Optional<Carried> carried) {
                         .allMatch(CheckReading::met));
   }
 
-  /** Those with their people nearest to the middle of the boat. */
+  /** The seatings with the people nearest to the middle of the boat. */
   private static List<Seating> levelSeatings(BoatModel model, int people) {
     List<Place> places = model.boat().places();
     double middle = model.form().length() / 2;

@@ -19,7 +19,7 @@ import thwartwise.rules.ValidWaters.WaterStatement;
  * @param asLoaded the boat as the file loads it
  * @param atLimit the recommended crew in the worst allowed seating
  * @param capacityFigures published formulas beside our own answer
- * @param assumptions what was taken for granted because nobody measured it, those of the boat first
+ * @param assumptions what was assumed because nobody measured it, the boat's own first
  * @param ruleSet name and edition of the limits used
  * @param waters in which waters the figures hold and in which not; empty in records made before it
  *     was asked
@@ -46,7 +46,7 @@ public record Report(
     waters = List.copyOf(waters);
   }
 
-  /** A report that says nothing of the waters and gives no advice. */
+  /** A report without waters and advice. */
   public Report(
       String boat,
       StateFigures asLoaded,

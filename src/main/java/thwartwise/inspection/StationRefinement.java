@@ -17,11 +17,11 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /**
- * Where one more measured station would show most, and how much of the chambers could count with it
- * that do not now.
+ * The place where one more measured station would gain most, and the chamber volume that could then
+ * count.
  */
 final class StationRefinement {
-  /** Less is not worth the tape, m³. */
+  /** A smaller gain is not worth the measurement, m³. */
   private static final double LEAST = 0.001;
 
   private final BoatModel model;
@@ -34,7 +34,7 @@ final class StationRefinement {
     this.stations = model.boat().hull().stations();
   }
 
-  /** In words; empty where it would show next to nothing. */
+  /** In words; empty where the gain is too small. */
   static Optional<String> words(BoatModel model, RuleSet rules, UnitFormat units) {
     return new StationRefinement(model, rules).words(units);
   }

@@ -7,19 +7,19 @@ import thwartwise.checks.Finding;
 import thwartwise.loadcase.LoadCase.Kind;
 
 /**
- * One question asked of the boat under one kind of loading, and its two answers. Without a before
- * it is asked only now, without an after no longer.
+ * One question under one kind of loading, with its two answers. Without {@code before} it is new;
+ * without {@code after} it is no longer asked.
  *
  * @param loading as loaded, at the limit or as measured
  */
 public record AnswerChange(Kind loading, Optional<Finding> before, Optional<Finding> after) {
 
-  /** The answer of now, or the last there was. */
+  /** The later answer, or the earlier one where it is no longer asked. */
   public Finding latest() {
     return after.or(() -> before).orElseThrow();
   }
 
-  /** Whether the outcome is another one than it was; a question that came or went counts too. */
+  /** Whether the outcome changed; a new or dropped question counts as a change. */
   public boolean outcomeChanged() {
     return !before.map(Finding::outcome).equals(after.map(Finding::outcome));
   }
@@ -34,7 +34,7 @@ public record AnswerChange(Kind loading, Optional<Finding> before, Optional<Find
     return finding.map(f -> f.margin().limit());
   }
 
-  /** Every answer that is not the same, to the last digit, in the order of the later record. */
+  /** Every answer that differs, to the last digit, in the order of the later record. */
   static List<AnswerChange> between(List<Finding> before, List<Finding> after) {
     List<Finding> left = new ArrayList<>(before);
     List<AnswerChange> changes = new ArrayList<>();
@@ -52,7 +52,7 @@ public record AnswerChange(Kind loading, Optional<Finding> before, Optional<Find
     return a.question().equals(b.question()) && a.role() == b.role() && loading(a) == loading(b);
   }
 
-  /** The crew may be another one; what is done to it is part of the check. */
+  /** The crews may differ; the act belongs to the check. */
   private static Kind loading(Finding finding) {
     return finding.loadCase().kind();
   }

@@ -29,9 +29,8 @@ import thwartwise.record.Comparison.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
 
 /**
- * Everything that is not the same on the boat of two records and could move a figure: what was
- * measured and stated, and by which rules and which program it was worked out. The order of a list
- * and who held the tape move none.
+ * Every difference between the boats of two records that could change a figure: measurements and
+ * statements, the rules and the program. The order of a list and who measured change none.
  */
 final class BoatChanges {
   private final List<BoatChange> found = new ArrayList<>();
@@ -50,7 +49,7 @@ final class BoatChanges {
     return List.copyOf(changes.found);
   }
 
-  /** What was found good, or not looked at, moves nothing. */
+  /** Good answers and points nobody looked at change no figure. */
   private static Set<List<String>> bad(InspectionRecord record) {
     return record.boat().pointAnswers().stream()
         .filter(PointAnswer::isFault)
@@ -106,7 +105,7 @@ final class BoatChanges {
     return found;
   }
 
-  /** A chamber nobody touched may count otherwise, since a test grows old and kit moves in. */
+  /** An unchanged chamber may count differently, since a test expires or kit is stowed in it. */
   private void counting(InspectionRecord before, InspectionRecord after) {
     for (Chamber chamber : before.boat().chambers()) {
       if (after.boat().chambers().contains(chamber)) {
@@ -160,7 +159,7 @@ final class BoatChanges {
                     row.value().apply(before), row.value().apply(after), row.withChangeLabel()));
   }
 
-  /** What a reason was given for is a change of that itself. */
+  /** A change of the measurement itself is listed already. */
   private static List<List<String>> reasons(Boat boat) {
     return boat.confirmedMeasurements().stream().map(k -> List.of(k.about(), k.reason())).toList();
   }

@@ -9,11 +9,11 @@ import java.util.Optional;
 import thwartwise.record.Chain.ChainList;
 
 /**
- * Walks the records of one boat from the first to the last and says what does not fit: against the
- * hash each record gives itself, the hash the next one keeps of it, and the list beside them.
+ * Checks the records of one boat from the first to the last against the hash in each record, the
+ * hash that the next record stores, and the list next to them.
  *
- * <p>It tells of slips, damage and careless hands. Whoever writes all records and the list anew
- * leaves no trace in them; the hash of a record noted elsewhere shows that too.
+ * <p>It finds slips, damage and careless changes. It cannot find that somebody wrote all records
+ * and the list anew, unless the hash of a record was written down elsewhere.
  */
 public final class Chain {
   private final Map<String, StoredRecord> left = new HashMap<>();
@@ -40,8 +40,8 @@ public final class Chain {
   }
 
   /**
-   * The list as the records themselves give it: those from before there were chains by name, then
-   * each where it says it stands.
+   * The list rebuilt from the records: records without a chain by name, then the others by their
+   * own number.
    */
   public static ChainList listed(List<StoredRecord> stored) {
     List<ChainList.Line> lines = new ArrayList<>();
@@ -135,7 +135,7 @@ public final class Chain {
     }
     ChainList.Line before = lines.get(number - 1);
     StoredRecord there = walked.get(number - 1);
-    // Where the one before is gone or changed that has been told; its line still vouches for it.
+    // A missing or changed predecessor is already reported; its line still holds its hash.
     return before == null && there == null
         || before != null && record.follows(before.hash())
         || there != null && record.follows(there.hash());
@@ -162,7 +162,7 @@ public final class Chain {
     faults.add(ChainFault.renamed(line, other.get().file()));
   }
 
-  /** No line of that number: the line was taken out, or the record went with it. */
+  /** No line has that number: the line, or the line and the record, was removed. */
   private void unlisted(int number) {
     Optional<StoredRecord> there =
         left.values().stream()
@@ -197,8 +197,8 @@ public final class Chain {
   }
 
   /**
-   * The list of a boat's records that lies beside them. Without it nobody could tell that the last
-   * record is gone.
+   * The list of a boat's records, next to them. Without it a lost last record could not be
+   * detected.
    *
    * @param exists whether the list was found
    * @param lines in the order in which the records were kept

@@ -11,8 +11,8 @@ import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.inspection.Report.ChamberFigures;
 
 /**
- * What changed between two records and what came of it. Nothing is reckoned anew: both sides say
- * what they said when they were kept.
+ * What changed between two records and what came of it. Nothing is computed again: both sides are
+ * as they were saved.
  *
  * @param changes on the boat, in what was stated of it, and in the rules and the program
  * @param answers every question whose answer is not the same
@@ -41,8 +41,8 @@ public record Comparison(
   }
 
   /**
-   * What alone can have caused the difference: a thing carried, a chamber or the hull's mass, when
-   * nothing else changed. With two changes nobody can say which of them it was.
+   * The only possible cause of the difference: one piece of kit, one chamber or the hull's mass,
+   * when nothing else changed. Empty with two changes, since either may be the cause.
    */
   public Optional<BoatChange> cause() {
     return changes.size() == 1 && sameBoat() && isDeed(changes.get(0))

@@ -11,7 +11,7 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RatedBoat.HullKind;
 
 /**
- * To which boats a rule set applies; a condition left out lets every boat in.
+ * The boats to which a rule set applies; a condition left out excludes no boat.
  *
  * @param length over all, m; the upper end itself is outside, as in "under 20 ft"
  * @param beam greatest, m; the upper end itself is outside

@@ -15,7 +15,7 @@ public final class Canoe {
     return is(form, rules) ? HullKind.CANOE : HullKind.OPEN_BOAT;
   }
 
-  /** The same by the greatest length and breadth, m. */
+  /** By the greatest length and breadth, m. */
   public static boolean is(double length, double beam, RuleSet rules) {
     return beam < rules.value("canoe-beam")
         && length >= rules.value("canoe-length-over-beam") * beam;

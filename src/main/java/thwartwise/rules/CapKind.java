@@ -1,6 +1,6 @@
 package thwartwise.rules;
 
-/** What a rule's number speaks of, and the SI unit it is kept in. */
+/** What a rule's number limits, and its SI unit. */
 public enum CapKind {
   PEOPLE("people's mass", "kg", false),
   LOAD("whole load", "kg", false),
@@ -9,7 +9,7 @@ public enum CapKind {
   FLOTATION("flotation", "m3", true),
   FREEBOARD("freeboard at rest", "m", true),
   PERSON("one person", "kg", false),
-  /** One of our own limits that the set states too, in that limit's unit. */
+  /** One of our own limits that the set also states, in that limit's unit. */
   LIMIT("limit", "", false),
   /** A set or formula that gives no number. */
   NOTHING("nothing", "", false);
@@ -32,12 +32,12 @@ public enum CapKind {
     return unit;
   }
 
-  /** Whether the boat must have as much as the number, and not at most so much. */
+  /** Whether the number is a minimum; otherwise it is a maximum. */
   public boolean atLeast() {
     return atLeast;
   }
 
-  /** A number that counts is kilograms of people or load. */
+  /** Whether the number is kilograms of people or load. */
   public boolean isMass() {
     return this == PEOPLE || this == LOAD;
   }

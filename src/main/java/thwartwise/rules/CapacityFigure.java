@@ -4,16 +4,16 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What a rule gives for this boat, beside our own answer.
+ * The figure that a rule gives for this boat, next to our own answer.
  *
  * @param ruleSet the set it stands in
  * @param formula section and name; blank when the whole set does not apply
- * @param namesRegulation whether the title says itself whose rule it is
+ * @param namesRegulation whether the title names the regulation
  * @param standing only a figure that takes part limits the recommendation
- * @param caps what the number speaks of
+ * @param caps what the number limits
  * @param value in the unit of {@code caps}; NaN when the rule gives no number
- * @param persons the rule's own count of people, when it has one; never turned back into kilograms
- * @param has what the boat has of it, where that can be set beside the number
+ * @param persons the rule's own count of people, when it has one; never converted to kilograms
+ * @param has the figure of the boat, where it can be compared with the number
  * @param note why it does not apply, or what was assumed
  */
 public record CapacityFigure(
@@ -28,7 +28,7 @@ public record CapacityFigure(
     String source,
     String note) {
 
-  /** One whose title does not say whose rule it is. */
+  /** A figure whose title does not name the regulation. */
   public CapacityFigure(
       String ruleSet,
       String formula,
@@ -52,7 +52,7 @@ public record CapacityFigure(
     return caps.isMass() ? value : Double.NaN;
   }
 
-  /** Whether the boat has less, or more, than the rule wants; false when that cannot be told. */
+  /** Whether the boat misses the rule's minimum or maximum; false when that is not known. */
   public boolean fallsShort() {
     if (has.isEmpty() || Double.isNaN(value)) {
       return false;
@@ -60,10 +60,10 @@ public record CapacityFigure(
     return caps.atLeast() ? !(has.getAsDouble() >= value) : !(has.getAsDouble() <= value);
   }
 
-  /** What becomes of a rule's number for this boat. */
+  /** How a rule's number is used for this boat. */
   public enum FigureStatus {
     TAKES_PART("takes part"),
-    /** A second opinion or a line to measure by: shown, never in the minimum. */
+    /** A second opinion or a figure for comparison: shown, never part of the minimum. */
     BESIDE("beside"),
     DOES_NOT_APPLY("does not apply");
 

@@ -15,8 +15,8 @@ import thwartwise.hull.FloodPoint;
 
 /**
  * The arithmetic of 33 CFR part 183 (United States; monohull boats under 20 ft; written for makers,
- * so here a second opinion that can only lower ours). Weights in the rule are pounds, inside they
- * are kilograms.
+ * so here a second opinion that can only lower ours). The rule states weights in pounds; the code
+ * uses kilograms.
  */
 public final class Cfr183 {
   /** Exact: international avoirdupois pound, kg. */
@@ -85,7 +85,7 @@ public final class Cfr183 {
     return personsManual(weight(boat), DriveKind.of(boat.propulsion()) == DriveKind.OUTBOARD);
   }
 
-  /** Whether the table of motor weights as noted here reaches this boat's motor. */
+  /** Whether the table of motor weights covers this boat's motor. */
   static boolean motorKnown(RatedBoat boat) {
     return MotorWeights.covers(DriveKind.power(boat.propulsion()));
   }
@@ -94,7 +94,7 @@ public final class Cfr183 {
   // "maximum displacement" of 33 CFR 183.35 (READ).
   private static final double FRESH = 1000;
 
-  /** kg; nothing when the lowest edge is under the bottom. */
+  /** kg; zero when the lowest edge is under the bottom. */
   static double displacement(BoatModel model) {
     double lowest =
         model.edges().stream().map(FloodPoint::at).mapToDouble(p -> p.z()).min().orElseThrow();
@@ -111,7 +111,7 @@ public final class Cfr183 {
 
     private EdgeWeight() {}
 
-    /** kg, rounded down; nothing when there is no place to put it. */
+    /** kg, rounded down; zero when there is no place to put it. */
     static double most(BoatModel model) {
       if (model.boat().places().isEmpty()) {
         return 0;
@@ -133,7 +133,7 @@ public final class Cfr183 {
       return Math.floor(dry);
     }
 
-    /** Outer ends of the places; inner ones only where no place reaches over to that side. */
+    /** Outer ends of the places; inner ends only where no place reaches that side. */
     private static List<Vector3> edge(List<Place> places, double side) {
       List<Place> there = places.stream().filter(p -> side * outer(p, side) >= 0).toList();
       return (there.isEmpty() ? places : there)

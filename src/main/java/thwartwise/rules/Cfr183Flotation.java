@@ -8,12 +8,12 @@ import thwartwise.boat.Space;
 
 /**
  * Flotation by volume as the handbook to 33 CFR part 183 works it out (READ, subparts G and H):
- * enough for the hull, the motor and a share of the people. A second opinion beside the swamped
- * boat itself: it says how much, and nothing of where.
+ * enough for the hull, the motor and a share of the people. A second opinion next to the computed
+ * swamped boat: it says how much flotation is needed, not where.
  *
- * <p>The whole hull is taken as under water, with no superstructure; its stuff as dense as it is
- * counted when soaked; what is built into the hull as an integral air chamber, which counts for
- * oars and up to 2 hp and not above.
+ * <p>Assumptions: the whole hull is under water, without superstructure; its material has the
+ * soaked density; chambers are integral air chambers, which count for oars and motors up to 2 hp
+ * and not above.
  */
 final class Cfr183Flotation {
   /** lb/ft³ that a volume of air holds up, and that 2 lb foam does: handbook (READ). */
@@ -90,7 +90,7 @@ final class Cfr183Flotation {
     return volume(submerged(under, specificGravity) + dry, perCubicFoot);
   }
 
-  /** What something weighs under water; wood's answer is negative, for it floats. */
+  /** Weight under water; negative for wood, which floats. */
   static double submerged(double mass, double specificGravity) {
     return mass * (specificGravity - 1) / specificGravity;
   }

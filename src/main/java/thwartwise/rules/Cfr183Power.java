@@ -12,9 +12,9 @@ import thwartwise.rules.Parameters.Parameter;
 
 /**
  * The largest motor by 33 CFR 183.53 (READ): a factor of length by breadth of the transom, in feet,
- * and a table of it. What the boat file cannot say (remote steering, a transom of 20 in) is taken
- * as not there unless the rule set says it is. The rule rounds the factor to a whole number and
- * lets the answer grow to a multiple of five; both are told and neither is used.
+ * and a table of it. What the boat file cannot say (remote steering, a transom of 20 in) counts as
+ * absent unless the rule set states it. The rule rounds the factor to a whole number and the answer
+ * up to a multiple of five; both are shown and neither is used.
  */
 final class Cfr183Power {
   static final Parameter REMOTE =
@@ -25,7 +25,7 @@ final class Cfr183Power {
   private static final double[] UP_TO = {35, 39, 42, 45};
   private static final double[] HORSEPOWER = {3, 5, 7.5, 10, 15};
 
-  // A factor of 46 worked out in metres must not come out a hair under 46.
+  // A factor of 46 computed in metres must not come out slightly below 46.
   private static final double BINARY = 1e-9;
 
   private Cfr183Power() {}
@@ -72,7 +72,7 @@ final class Cfr183Power {
   }
 
   /**
-   * What the rule prints: the factor to the nearest whole number, the answer to a multiple of 5.
+   * As the rule prints it: the factor to the nearest whole number, the answer to a multiple of 5.
    */
   static double asPrinted(double factor, boolean remote, boolean flat) {
     if (factor <= TABLE_ENDS) {
@@ -81,7 +81,7 @@ final class Cfr183Power {
     return 5 * Math.ceil(beyond(factor, remote, flat) / 5 - BINARY);
   }
 
-  /** The same with nothing rounded up. */
+  /** Without rounding up. */
   static double horsepower(double factor, boolean remote, boolean flat) {
     return factor <= TABLE_ENDS
         ? table(Math.floor(factor + BINARY), flat)
@@ -93,7 +93,7 @@ final class Cfr183Power {
     while (row < UP_TO.length && whole > UP_TO[row]) {
       row++;
     }
-    // Under the lowest step the rule as noted has nothing to step down to.
+    // Below the lowest step the noted rule gives no smaller motor.
     return HORSEPOWER[flat ? Math.max(0, row - 1) : row];
   }
 
@@ -104,7 +104,10 @@ final class Cfr183Power {
     return flat ? 0.5 * factor - 15 : 0.8 * factor - 25;
   }
 
-  /** Of the transom; where that is under half the beam, the broadest of the aft quarter. */
+  /**
+   * Breadth of the transom; where that is under half the beam, the greatest breadth in the aft
+   * quarter.
+   */
   static double breadth(RatedBoat boat) {
     double transom =
         2
@@ -123,7 +126,7 @@ final class Cfr183Power {
   /**
    * Tells a flat bottom with a hard chine by the stations of the after half: from the keel outward
    * the first line rises less than one in ten over at least half the breadth there (judgement). A
-   * round bottom measured so coarsely that it looks flat is taken as flat, which is the lower
+   * round bottom measured so coarsely that it looks flat counts as flat, which gives the lower
    * answer.
    */
   static final class FlatBottom {

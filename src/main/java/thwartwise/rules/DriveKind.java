@@ -2,7 +2,7 @@ package thwartwise.rules;
 
 import thwartwise.boat.Propulsion;
 
-/** How a boat is driven, as far as rule sets ask. What nobody stated is taken as rowed. */
+/** How a boat is driven, as far as rule sets ask; rowed where nobody stated it. */
 public enum DriveKind {
   MANUAL("manual", "rowed or paddled"),
   OUTBOARD("outboard", "driven by an outboard"),

@@ -11,8 +11,8 @@ import thwartwise.boat.Propulsion;
 
 /**
  * Why nothing is recommended for a boat, whatever its figures: it is driven, loaded, built or used
- * in a way that is not worked out here. SI; {@code source} is the limit's own. Records keep the
- * names of these types and of their parts for good.
+ * in a way that the program does not cover. SI; {@code source} is the limit's own. Records store
+ * the names of these types and of their components, so they are never renamed.
  */
 public sealed interface ExcludedUse {
 
@@ -21,7 +21,7 @@ public sealed interface ExcludedUse {
   /** It tows, or is towed faster than a walk. */
   record Towing() implements ExcludedUse {}
 
-  /** Something is called by a name that speaks of more than one hull. */
+  /** A name suggests more than one hull. */
   record SeveralHulls(String name) implements ExcludedUse {}
 
   /** More petrol than one portable tank. */
@@ -39,7 +39,7 @@ public sealed interface ExcludedUse {
 
   record StrongCurrent(double metresASecond, double most, String source) implements ExcludedUse {}
 
-  /** A weir, sluice or fall the boat could be carried to. */
+  /** The current could carry the boat to a weir, sluice or fall. */
   record Weir() implements ExcludedUse {}
 
   record FarOffshore(double metres, double most, String source) implements ExcludedUse {}
@@ -47,9 +47,9 @@ public sealed interface ExcludedUse {
   /**
    * Our own limits are not written for such a boat.
    *
-   * @param byAnyRule whether no other rule set at hand is, either
-   * @param why what of it is otherwise, in words
-   * @param source why the limits end there; blank where they do not say
+   * @param byAnyRule whether no other available rule set covers it either
+   * @param why which property of the boat is not covered, in words
+   * @param source the reason for the bound; blank where none is stated
    */
   record NotCovered(boolean byAnyRule, String why, String source) implements ExcludedUse {}
 
@@ -78,7 +78,7 @@ public sealed interface ExcludedUse {
       return propulsion instanceof Propulsion.Tow ? List.of(new Towing()) : List.of();
     }
 
-    /** The stations measure one hull; more of them show only in what somebody calls things. */
+    /** The stations measure one hull; further hulls can be seen only in the names of things. */
     private static List<ExcludedUse> hulls(Boat boat) {
       return Stream.concat(Stream.of(boat.name()), boat.kit().stream().map(Kit::name))
           .filter(name -> HULLS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::contains))

@@ -8,9 +8,9 @@ import thwartwise.rules.Parameters.Parameter;
  * A formula that rule sets choose by name.
  *
  * @param name as written in the file
- * @param reach what its number can do
- * @param namesRegulation whether its own title begins with the regulation it stands in, so that the
- *     rule set need not be named as well
+ * @param reach how its number may be used
+ * @param namesRegulation whether its own title begins with the regulation, so that the rule set
+ *     need not be named as well
  */
 public record Formula(
     String name,
@@ -19,13 +19,13 @@ public record Formula(
     FormulaMethod working,
     boolean namesRegulation) {
 
-  /** What a formula's number can do. */
+  /** How a formula's number may be used. */
   public enum Reach {
     /** It needs nothing but the boat and may limit the recommendation. */
     MAY_LIMIT,
-    /** It is shown beside the answer: no kilograms or heads to compare with follow from it. */
+    /** It is shown next to the answer: it gives no kilograms or people to compare. */
     ONLY_BESIDE,
-    /** The same, and it asks how the boat lies with the recommended crew. */
+    /** As above, and it needs the boat with the recommended crew. */
     WITH_THE_CREW
   }
 
@@ -33,7 +33,7 @@ public record Formula(
     parameters = List.copyOf(parameters);
   }
 
-  /** The same, its title beginning with the regulation it stands in. */
+  /** As above, with a title that begins with the regulation. */
   Formula namingRegulation() {
     return new Formula(name, reach, parameters, working, true);
   }
@@ -49,7 +49,7 @@ public record Formula(
 
   /** The working of one formula: from a boat and the set's parameters to what the rule gives. */
   public interface FormulaMethod {
-    /** Nothing when the rule has no word for such a boat and another rule of its set has. */
+    /** Empty when another rule of the set covers such a boat instead. */
     List<FormulaResult> of(RatedBoat boat, Parameters values);
   }
 }

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What one formula gives, before it is said whose rule it is and what becomes of it.
+ * The result of one formula, before its rule set and its use are added.
  *
  * @param title section and name
  * @param value in the unit of {@code caps}; NaN when the rule gives no number
@@ -23,7 +23,7 @@ public record FormulaResult(
     return new FormulaResult(title, caps, value, OptionalInt.empty(), OptionalDouble.empty(), "");
   }
 
-  /** So many people and no word on their mass. */
+  /** A number of people without a mass. */
   public static FormulaResult persons(String title, int people) {
     return of(title, CapKind.HEADS, people).withPersons(people);
   }

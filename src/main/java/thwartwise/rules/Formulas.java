@@ -6,9 +6,11 @@ import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.Formula.Reach;
 import thwartwise.rules.Parameters.Parameter;
 
-/** Every formula a rule set can choose, by name. A new one is a class and a line here. */
+/**
+ * Every formula that a rule set can choose, by name. A new formula needs a class and a line here.
+ */
 public final class Formulas {
-  /** Tried with the checks of the inspection, which this package does not know. */
+  /** Computed with the checks of the inspection, which this package does not know. */
   public static final String OFFSET_LOAD = "everyone hard to one side";
 
   public static final String SWAMPED_WEIGHT = "weight over the side, swamped";

@@ -9,7 +9,7 @@ import thwartwise.afloat.Pose;
 import thwartwise.boat.Loading;
 import thwartwise.rules.Parameters.Parameter;
 
-/** The lowest edge with the recommended crew seated, beside a line a rule draws. */
+/** The lowest edge with the recommended crew seated, compared with a minimum of the rule. */
 final class FreeboardWithCrew {
   static final Parameter LEAST =
       Parameter.number("least", 0.01, 3, "the freeboard the rule wants, m");

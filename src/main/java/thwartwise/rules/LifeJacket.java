@@ -2,10 +2,12 @@ package thwartwise.rules;
 
 /**
  * The least lift of a life jacket or buoyancy aid for a person, N, by classes of body mass (EN ISO
- * 12402-5, FROM MEMORY). Whoever is weighed dressed falls into a higher class rather than a lower.
+ * 12402-5, FROM MEMORY). Dressed weight may put a person into a higher class, never a lower one.
  */
 public final class LifeJacket {
-  /** Lighter than this no buoyancy aid of 50 N is for them, kg (EN ISO 12402-5:2020, READ). */
+  /**
+   * A buoyancy aid of 50 N is not for anybody lighter than this, kg (EN ISO 12402-5:2020, READ).
+   */
   public static final double CHILD = 25;
 
   /** For those who cannot swim, in sheltered water, N (EN ISO 12402-4, READ). */

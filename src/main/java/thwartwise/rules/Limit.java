@@ -7,8 +7,8 @@ import thwartwise.measure.UnitText;
  * One number of a rule set.
  *
  * @param value in the unit named
- * @param text its source: title and section, or what the judgement leans on
- * @param stricter which way it gets stricter
+ * @param text its source: title and section, or the basis of the judgement
+ * @param stricter the direction in which it becomes stricter
  */
 public record Limit(
     double value, String unit, Basis basis, UnitText text, StrictDirection stricter) {
@@ -16,7 +16,7 @@ public record Limit(
     this(value, unit, basis, UnitText.of(source), stricter);
   }
 
-  /** A figure that nothing else may tighten. */
+  /** A figure that no other rule may tighten. */
   public Limit(double value, String unit, Basis basis, String source) {
     this(value, unit, basis, source, StrictDirection.NEITHER);
   }
@@ -31,14 +31,12 @@ public record Limit(
     return new Limit(value, unit, basis, text.in(units), stricter);
   }
 
-  /** As it stands beside a number: the source and how well it is founded. */
+  /** The text next to a figure: the source and its basis. */
   public String cited() {
     return source() + " (" + basis.word() + ")";
   }
 
-  /**
-   * The other's number and source if it is stricter the way this limit gets stricter, else this.
-   */
+  /** The other limit if it is stricter, otherwise this one. */
   Limit stricter(Limit other) {
     return stricter.isStricter(other.value, value)
         ? new Limit(other.value, unit, other.basis, other.text, stricter)
@@ -46,13 +44,13 @@ public record Limit(
   }
 
   /**
-   * Which way a limit gets stricter; only such a limit can be tightened by another rule or by the
-   * waters.
+   * The direction in which a limit becomes stricter; other rules and the waters can tighten only
+   * such a limit.
    */
   public enum StrictDirection {
     HIGHER("higher"),
     LOWER("lower"),
-    /** A figure the working rests on rather than a limit; nobody but its own set may state it. */
+    /** A parameter of the calculation, not a limit; only its own set may state it. */
     NEITHER("neither");
 
     private final String word;
@@ -65,7 +63,7 @@ public record Limit(
       return word;
     }
 
-    /** Of two values of one limit the stricter. */
+    /** The stricter of two values of one limit. */
     boolean isStricter(double other, double own) {
       return switch (this) {
         case HIGHER -> other > own;
@@ -75,7 +73,7 @@ public record Limit(
     }
   }
 
-  /** How well a number is founded. */
+  /** The basis of a number. */
   public enum Basis {
     READ("READ"),
     FROM_MEMORY("FROM MEMORY"),

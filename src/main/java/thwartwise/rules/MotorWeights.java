@@ -3,8 +3,8 @@ package thwartwise.rules;
 import java.util.List;
 
 /**
- * What goes with a motor by its power: 33 CFR part 183, motor weight table of 2018 (READ). The
- * table is in pounds, the answers are kilograms.
+ * The weights that go with a motor of a given power: 33 CFR part 183, motor weight table of 2018
+ * (READ). The table is in pounds, the answers are kilograms.
  *
  * @param running with oil and what it needs to run
  * @param swamped under water
@@ -19,7 +19,7 @@ public record MotorWeights(
     double batterySwamped,
     double tank) {
 
-  /** Why a rule that rests on the table has no word for a stronger motor. */
+  /** Why a rule that uses the table gives no number for a stronger motor. */
   static final String BEYOND =
       "does not apply: the table of motor weights known here ends at 34.9 hp";
 
@@ -51,14 +51,14 @@ public record MotorWeights(
         tank * lb);
   }
 
-  /** Whether the table as noted reaches this motor; heavier ones would come out too light. */
+  /** Whether the table covers this motor; a stronger motor would come out too light. */
   static boolean covers(double power) {
     return power / Cfr183.HORSEPOWER <= TABLE.get(TABLE.size() - 1).upToHorsepower;
   }
 
   /**
-   * The row for a motor of so many watts; the table leaves gaps of a tenth of a horsepower between
-   * its ranges, and the heavier neighbour holds there.
+   * The row for a motor of so many watts; in the gaps of a tenth of a horsepower between its ranges
+   * the heavier row applies.
    *
    * @throws IllegalArgumentException beyond the table
    */
@@ -70,8 +70,8 @@ public record MotorWeights(
   }
 
   /**
-   * The weight to reckon with where only the power is known: running motor, controls, battery and
-   * full portable tank, kg. Beyond the table its last row, which is then too light.
+   * The weight to assume where only the power is known: running motor, controls, battery and full
+   * portable tank, kg. Beyond the table its last row, which is then too light.
    *
    * @param power W
    */

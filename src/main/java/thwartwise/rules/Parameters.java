@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * What a rule set tells one of its formulas. Every parameter of the formula is there.
+ * The parameters that a rule set gives to one of its formulas; all of them are present.
  *
- * @param numbers by name; a flag is one or nothing
+ * @param numbers by name; a flag is 1 or 0
  * @param steps by name
  */
 public record Parameters(Map<String, Double> numbers, Map<String, List<TableStep>> steps) {
@@ -30,15 +30,15 @@ public record Parameters(Map<String, Double> numbers, Map<String, List<TableStep
     return number(name) > 0;
   }
 
-  /** One row of a rule's table: up to and including this size, so many. */
+  /** One row of a rule's table: the value up to and including this size. */
   public record TableStep(double upTo, double value) {}
 
   /**
-   * Something a formula wants to be told by the rule set.
+   * A parameter that a formula needs from the rule set.
    *
    * @param name its key in the file
-   * @param defaultValue its value when the file leaves it out; empty when it must be there
-   * @param least smallest value believed
+   * @param defaultValue the value when the file leaves it out; empty when it is required
+   * @param least smallest value accepted
    * @param meaning what it is, with its unit
    */
   public record Parameter(

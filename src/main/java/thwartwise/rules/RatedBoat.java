@@ -7,9 +7,9 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
 
 /**
- * The boat that a rule is put to.
+ * The boat to which a rule is applied.
  *
- * @param kind of its hull, told by the figures of our own set
+ * @param kind of its hull, by the figures of our own set
  * @param crew the people aboard, for rules that ask how the crewed boat lies; otherwise nobody
  */
 public record RatedBoat(BoatModel model, HullKind kind, List<Body> crew) {
@@ -38,7 +38,7 @@ public record RatedBoat(BoatModel model, HullKind kind, List<Body> crew) {
     return model.boat().kitMass();
   }
 
-  /** How many the places take. */
+  /** The number of people for whom there are places. */
   public int room() {
     return model.boat().places().stream().mapToInt(p -> p.people()).sum();
   }

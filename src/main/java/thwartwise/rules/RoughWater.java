@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Waters;
 
-/** What of the waters is outside what is worked out. A figure that is no number is too much. */
+/**
+ * The properties of the waters that the program does not cover. A figure that is not a number
+ * counts as too large.
+ */
 final class RoughWater {
   private RoughWater() {}
 
@@ -39,7 +42,7 @@ final class RoughWater {
     return all;
   }
 
-  /** The farthest from the shore that is still spoken of, m. */
+  /** The greatest distance from the shore that is covered, m. */
   static double offshoreMost(RuleSet rules, Waters waters) {
     double most = rules.value("offshore-most");
     return WaterAdjustedLimits.isCold(rules, waters)

@@ -20,9 +20,9 @@ import thwartwise.rules.Formula.FormulaMethod;
 import thwartwise.rules.RuleSet.RuleSetFormula;
 
 /**
- * Our own set, whose limits the checks are held against, and every other set at hand. The others
- * can tighten a limit of ours, cap people and load by their formulas, or be shown beside; nothing
- * in them can raise an answer.
+ * Our own set, whose limits the checks use, and every other available set. The others can tighten
+ * our limits, cap people and load by their formulas, or be shown next to the answer; they can never
+ * raise it.
  */
 public record RuleBook(RuleSet base, List<RuleSet> others) {
 
@@ -34,12 +34,12 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
     return new RuleBook(own, List.of());
   }
 
-  /** The same book with every source told in these units. */
+  /** With every source in these units. */
   public RuleBook in(UnitSystem units) {
     return new RuleBook(base.in(units), others.stream().map(set -> set.in(units)).toList());
   }
 
-  /** The same book with more sets behind those it has. */
+  /** With more sets after the present ones. */
   public RuleBook and(List<RuleSet> more) {
     List<RuleSet> all = new ArrayList<>(others);
     all.addAll(more);
@@ -52,7 +52,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
   }
 
   /**
-   * Our own limits under every smaller choice of those sets, each once; none when none tightens.
+   * Our own limits under every proper subset of those sets, each once; empty when none tightens.
    */
   public Set<RuleSet> lessStrict(BoatModel model) {
     List<RuleSet> sets = tightening(model);
@@ -79,7 +79,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
     return limits;
   }
 
-  /** The page must show whose rule governs. */
+  /** The page must name the rule that governs. */
   private static Limit named(RuleSet set, Limit limit) {
     return new Limit(
         limit.value(),
@@ -114,7 +114,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
         .toList();
   }
 
-  /** Those of the others that were written for this boat and tighten nothing. */
+  /** The sets that apply to this boat and tighten nothing. */
   public List<RuleSet> alternatives(BoatModel model) {
     List<RuleSet> tightening = tightening(model);
     return others.stream().filter(s -> applies(s, model) && !tightening.contains(s)).toList();
@@ -128,7 +128,9 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
     return set.applies().reasonAgainst(rated(model, base, List.of())).isEmpty();
   }
 
-  /** What the boat alone decides: caps on people, load and motor, and limits stated. */
+  /**
+   * The figures that depend on the boat alone: caps on people, load and motor, and stated limits.
+   */
   public List<CapacityFigure> figures(BoatModel model) {
     RatedBoat boat = rated(model, base, List.of());
     List<CapacityFigure> all = new ArrayList<>();
@@ -147,9 +149,9 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
   }
 
   /**
-   * What can only be said of the boat with its recommended crew, or by trying.
+   * The figures that need the recommended crew or a trial with the checks.
    *
-   * @param tried workings that need the checks, by the name of the formula
+   * @param tried formulas that need the checks, by name
    */
   public List<CapacityFigure> figures(
       BoatModel model, List<Body> crew, Map<String, FormulaMethod> tried) {

@@ -11,10 +11,10 @@ import thwartwise.rules.Limit.Basis;
 /**
  * A named set of limits and formulas.
  *
- * @param source of the set as a whole, with how well it is founded; blank when only its parts say
+ * @param source of the set as a whole, with its basis; blank when only its parts state it
  * @param appliesTo to which boats and waters, in words
  * @param applies the same as far as the program can tell
- * @param takesPart false for a second opinion: shown, never in the minimum
+ * @param takesPart false for a second opinion: shown, never part of the minimum
  * @param limits by name
  */
 public record RuleSet(
@@ -51,8 +51,8 @@ public record RuleSet(
   }
 
   /**
-   * The same set with one of its limits tightened; a laxer value changes nothing, so putting limits
-   * together can never raise one.
+   * With one of its limits tightened; a laxer value changes nothing, so combining limits can never
+   * relax one.
    */
   public RuleSet tightened(String limitName, Limit other) {
     Map<String, Limit> all = new LinkedHashMap<>(limits);
@@ -83,7 +83,7 @@ public record RuleSet(
    * A formula as one rule set states it.
    *
    * @param title how it is called there; blank for the formula's own title
-   * @param takesPart false for a line the set wants shown and not obeyed
+   * @param takesPart false for a figure that is only shown
    */
   public record RuleSetFormula(
       Formula formula,

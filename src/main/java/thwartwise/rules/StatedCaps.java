@@ -32,7 +32,7 @@ final class StatedCaps {
             "kilograms of load at most", CapKind.LOAD, values.number(KILOGRAMS.name())));
   }
 
-  /** What a person counts by another rule, so that its figures can be read. */
+  /** The mass of a person in another rule, needed to read its figures. */
   static List<FormulaResult> person(RatedBoat boat, Parameters values) {
     return List.of(FormulaResult.of("a person counts", CapKind.PERSON, values.number(EACH.name())));
   }

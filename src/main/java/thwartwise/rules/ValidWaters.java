@@ -9,7 +9,10 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.ValidWaters.WaterStatement.Kind;
 
-/** For which waters the figures hold and for which not, in words a person on the bank can check. */
+/**
+ * The waters for which the figures hold and do not hold, in terms that a person on the bank can
+ * check.
+ */
 public final class ValidWaters {
   private ValidWaters() {}
 

@@ -7,8 +7,8 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Limit.Basis;
 
 /**
- * The limits of a rule set as the waters demand them. A limit is only ever tightened: waters that
- * are calmer than the set takes for granted change nothing.
+ * The limits of a rule set, adjusted to the waters. A limit can only be tightened: waters calmer
+ * than the set assumes change nothing.
  */
 public final class WaterAdjustedLimits {
   private WaterAdjustedLimits() {}
@@ -27,8 +27,8 @@ public final class WaterAdjustedLimits {
   }
 
   /**
-   * The wave that is reckoned with, m: the one stated, that of passing boats, or what sheltered
-   * water shows, whichever is highest.
+   * The assumed wave, m: the highest of the stated wave, the wash of passing boats and the usual
+   * wave of sheltered water.
    */
   static double wave(RuleSet rules, Waters waters) {
     double wash = waters.wash().orElse(false) ? rules.value("wash-wave") : 0;

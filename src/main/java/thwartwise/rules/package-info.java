@@ -1,2 +1,5 @@
-/** Published limits and formulas with their sources, as data; formulas are Java chosen by name. */
+/**
+ * Published limits and formulas with their sources, as data; a formula is a Java class chosen by
+ * name.
+ */
 package thwartwise.rules;
