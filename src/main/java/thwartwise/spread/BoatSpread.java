@@ -279,7 +279,7 @@ public record BoatSpread(
                 figure.question(),
                 figure.margin(),
                 results.get(i).standardUncertainty(),
-                range(figure.margin(), drawn.get(1 + i).symmetricInterval(ENOUGH)),
+                range(figure.margin(), drawn.get(1 + i)),
                 drawn.get(1 + i).shareAtLeast(0));
         boolean surer =
             all.stream()
@@ -294,8 +294,15 @@ public record BoatSpread(
       return all;
     }
 
-    /** Of the figure itself, from that of how far it is inside its limit. */
-    private static CoverageInterval range(Margin margin, CoverageInterval room) {
+    /**
+     * Of the figure itself, from that of how far it is inside its limit; NaN where no boat drawn
+     * has it, as with a crew that sinks the boat.
+     */
+    private static CoverageInterval range(Margin margin, SampledResult drawn) {
+      if (drawn.missing() == drawn.draws()) {
+        return new CoverageInterval(Double.NaN, Double.NaN);
+      }
+      CoverageInterval room = drawn.symmetricInterval(ENOUGH);
       return margin.atLeast()
           ? new CoverageInterval(margin.limit() + room.low(), margin.limit() + room.high())
           : new CoverageInterval(margin.limit() - room.high(), margin.limit() - room.low());

@@ -23,6 +23,6 @@ public record FigureSpread(
     double share) {
 
   public boolean isKnown() {
-    return Double.isFinite(spread);
+    return Double.isFinite(spread) && Double.isFinite(range.length());
   }
 }

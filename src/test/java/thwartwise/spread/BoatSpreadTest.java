@@ -69,6 +69,15 @@ class BoatSpreadTest {
     assertThat(pram.again().get(0).people()).isEqualTo(1);
   }
 
+  /** Moved by fifty metres either way the weight lies outside the boat: there is no figure left. */
+  @Test
+  void figures_that_no_boat_drawn_has_are_not_known_and_nobody_is_sure() {
+    BoatSpread pram = of(PlainHulls.pram(), with("centre-estimated", 50));
+
+    assertThat(pram.sure()).isZero();
+    assertThat(pram.figures()).anyMatch(f -> !f.isKnown());
+  }
+
   @Test
   void the_answer_is_the_same_whatever_the_number_of_threads() throws Exception {
     BoatSpread one = inPoolOf(1);

@@ -77,7 +77,11 @@ final class SpreadCoverage {
           MonteCarloPropagation.of(
                   distributions, values -> secondOrder(results, inputs, values), 400, 9)
               .stream()
-              .map(drawn -> drawn.symmetricInterval(0.95))
+              .map(
+                  drawn ->
+                      drawn.missing() == drawn.draws()
+                          ? new CoverageInterval(Double.NaN, Double.NaN)
+                          : drawn.symmetricInterval(0.95))
               .toList());
     }
 
