@@ -117,7 +117,11 @@ record EnteredRows(ReplayResult replay, String word, String list) {
 
   /** As it was typed, so that it can be typed again. */
   private static String row(List<Answer> these) {
-    return these.stream().map(Answer::typed).collect(Collectors.joining("; "));
+    // A station that was not named begins with its first figure.
+    return these.stream()
+        .map(Answer::typed)
+        .dropWhile(String::isEmpty)
+        .collect(Collectors.joining("; "));
   }
 
   private SortedMap<Integer, List<Answer>> rows() {

@@ -79,6 +79,10 @@ record RowInput(Walk walk, AnswerGroup group) {
         : answers;
   }
 
+  static boolean isMass(String value) {
+    return new QuantityReader(Dimension.MASS, UnitSystem.METRIC).read(value).refusal().isEmpty();
+  }
+
   static boolean isFigureOrWord(String value) {
     return YesOrNo.read(value).refusal().isEmpty()
         || new QuantityReader(Dimension.LENGTH, UnitSystem.METRIC).read(value).refusal().isEmpty();

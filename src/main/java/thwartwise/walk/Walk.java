@@ -128,7 +128,7 @@ public final class Walk {
 
   /**
    * What the first value of a row says before itself: a name, that there is another one; a figure
-   * or yes or no of a station, that it has no name.
+   * or yes or no of a station, that it has no name; a mass, that the hull was weighed as one.
    */
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
     Optional<Entry<?>> row =
@@ -138,6 +138,10 @@ public final class Walk {
         .or(
             () ->
                 row.filter(entry -> isUnnamedStation(entry.key(), typed))
+                    .map(entry -> played.with(entry, "")))
+        .or(
+            () ->
+                row.filter(entry -> entry.key().equals(WEIGHED) && RowInput.isMass(typed))
                     .map(entry -> played.with(entry, "")));
   }
 
@@ -154,6 +158,9 @@ public final class Walk {
   }
 
   private static final String ANY = ".any";
+
+  /** Enter there means by one figure. */
+  private static final String WEIGHED = "hull.weighed";
 
   /** Whether a table of stations begins with this line: its first row, or the word for one. */
   public boolean isTable(List<Answer> answers, String typed) {

@@ -91,6 +91,21 @@ class EnteredRowsTest {
         .isEqualTo("Station 2 of 3, name: 2nd frame");
   }
 
+  /** Somebody who knows the mass types it where it is asked how it was weighed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"68", "150 lb", "about 70", "guess 70"})
+  void a_lone_mass_is_that_of_a_hull_weighed_as_one(String typed) {
+    List<Answer> taken = Sheet.answer(FULL.upTo("hull.weighed"), typed);
+    assertThat(taken).contains(new Answer("hull.weighed", ""), new Answer("hull.mass", typed));
+  }
+
+  @Test
+  void a_station_without_a_name_is_listed_from_its_first_figure() {
+    List<Answer> answers = FULL.upTo("hull.weighed");
+    Reply.Listed list = (Reply.Listed) Sheet.WALK.take(answers, "list station");
+    assertThat(list.text().lines().toList().get(2)).startsWith("  3. no; 3.3528; 0.2032; ");
+  }
+
   @Test
   void a_list_that_has_come_to_its_end_is_shown_as_it_was_typed() {
     assertThat(FULL.accepted("kit.3.any", "no")).isEqualTo("Another piece of kit? no\n" + KIT);
