@@ -5,7 +5,8 @@ import java.util.Optional;
 /**
  * A measurement that looks wrong and was kept all the same.
  *
- * @param about identity of the doubt, as {@code thwartwise.plausibility.PlausibilityId} writes it
+ * @param about identity of the finding, as {@code
+ *     thwartwise.plausibility.PlausibilityFinding.PlausibilityId} writes it
  * @param reason why it is right, in the words of whoever kept it
  * @param measured what was measured when it was kept, as {@code
  *     thwartwise.plausibility.PlausibilityQuestion} writes it: the reason stands for no other

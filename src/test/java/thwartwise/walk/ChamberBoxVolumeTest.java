@@ -9,7 +9,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 
 /** Litres poured into a chamber are set beside its box at once. */
-class DrawnLitresTest {
+class ChamberBoxVolumeTest {
   private static final Sheet FULL = Sheet.full(true);
   private static final String THWART = "chamber.2.litres";
 
