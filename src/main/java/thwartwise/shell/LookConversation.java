@@ -96,7 +96,6 @@ final class LookConversation {
       }
       Optional<String> typed = conversation.ask(PROMPT).map(String::strip);
       if (typed.isEmpty() || typed.get().equalsIgnoreCase("leave")) {
-        conversation.print("");
         return;
       }
       switch (typed.get().toLowerCase(Locale.ROOT)) {
@@ -126,17 +125,30 @@ final class LookConversation {
     }
     question
         .answerOf(BoatFile.read(file))
-        .filter(PointAnswer::isFault)
-        .ifPresent(
-            a ->
-                wrapped(
-                    "On "
-                        + a.date()
-                        + " "
-                        + a.by()
-                        + " found it not as it should be"
-                        + (a.note().isBlank() ? "" : ": " + a.note())
-                        + ". Enter leaves that."));
+        .flatMap(LookConversation::before)
+        .ifPresent(this::wrapped);
+  }
+
+  /** What Enter does here: it leaves what was found bad, and takes back anything else. */
+  private static Optional<String> before(PointAnswer answer) {
+    String who = "On " + answer.date() + " " + answer.by() + " found it ";
+    String note = answer.note().isBlank() ? "" : ": " + answer.note();
+    return switch (answer.condition()) {
+      case NOT_LOOKED_AT -> Optional.empty();
+      case NOT_AS_IT_SHOULD_BE ->
+          Optional.of(who + "not as it should be" + note + ". Enter leaves that.");
+      case AS_IT_SHOULD_BE ->
+          Optional.of(who + "as it should be" + note + ". Enter: not looked at since.");
+      case DOES_NOT_APPLY ->
+          Optional.of(
+              "On "
+                  + answer.date()
+                  + " "
+                  + answer.by()
+                  + " said it does not apply"
+                  + note
+                  + ". Enter: not looked at since.");
+    };
   }
 
   private boolean answered(PointQuestion question, String typed, String by) {

@@ -11,6 +11,7 @@ import thwartwise.archive.AnswersFile;
 import thwartwise.archive.NewRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.files.rules.ChecklistFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
@@ -99,8 +100,9 @@ final class WalkCommand implements ShellCommand {
    */
   ExitStatus execute(CommandContext context, List<Answer> already) {
     Workspace workspace = new CommandInput(context).workspace();
-    // A wrong rules file is told before an hour of measuring, not after it.
+    // A wrong rules file or checklist is told before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
+    ChecklistFile.checked(workspace.checklistFiles());
     Optional<String> table = stationTable(new CommandInput(context));
     Conversation conversation = new SpokenConversation(context);
     return new DraftChoice(conversation, workspace, inspector.now())

@@ -52,7 +52,8 @@ class HelpCommandTest {
             without it that is the folder "thwartwise" in your home.
             "help walk" explains the walk; so does "walk --help". To read: "help start",
             for the first evening; measuring, for the boat on its trestles; stations;
-            people; waters; papers; rules; boat-file; boat-schema; electrics; exit-codes.
+            people; waters; papers; rules; checklists; boat-file; boat-schema; electrics;
+            exit-codes.
 
             A recommendation is no permission: it takes the boat, the water and the people
             as they were measured. Local rules and licensed practice come first.

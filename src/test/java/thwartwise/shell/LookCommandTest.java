@@ -134,6 +134,33 @@ class LookCommandTest {
     assertThat(boat().pointAnswers().get(0).condition()).isEqualTo(PointCondition.DOES_NOT_APPLY);
   }
 
+  /** Enter there takes a good answer back, and leaves a bad one. */
+  @Test
+  void a_point_gone_back_to_shows_what_was_answered_and_what_enter_does() {
+    look("yes, dry", "back", "leave");
+    assertThat(shell.out())
+        .contains(
+            "On 2026-06-01 Iris found it as it should be: dry. Enter: not looked at since.\n");
+    look("n/a", "back", "", "leave");
+    assertThat(shell.out())
+        .contains("On 2026-06-01 Iris said it does not apply. Enter: not looked at since.\n");
+    assertThat(boat().pointAnswers().get(1).condition()).isEqualTo(PointCondition.NOT_LOOKED_AT);
+  }
+
+  /** It would neither be asked nor printed. */
+  @Test
+  void a_list_of_a_club_that_is_only_to_be_printed_is_refused() throws IOException {
+    Path lists = Files.createDirectories(temp.resolve("checklists"));
+    Path club = lists.resolve("club.json");
+    Files.writeString(club, CLUB.replace("\"asked\"", "\"on paper\""));
+    assertThat(look("yes")).isEqualTo(2);
+    assertThat(shell.err().strip().replaceAll("\\s+", " "))
+        .endsWith(
+            club
+                + ": \"use\" is \"on paper\", and a list of your own is only asked. Write"
+                + " \"asked\".");
+  }
+
   @Test
   void something_to_be_put_right_is_said_with_the_exit_code() {
     assertThat(look("no, soft", "leave")).isEqualTo(1);

@@ -72,6 +72,18 @@ class WalkCommandTest {
         .contains("points concern this boat");
   }
 
+  /** After an hour of measuring it would be too late to hear of it. */
+  @Test
+  void a_wrong_checklist_is_told_before_the_first_question() throws IOException {
+    Path club = Files.createDirectories(folder.resolve("checklists")).resolve("club.json");
+    Files.writeString(club, "{ \"format\": \"thwartwise/checklist/1\", \"name\": \"Club\" }");
+    TestShell shell = shell();
+    assertThat(walk(shell.typing(SHEET.lines()))).isEqualTo(2);
+    assertThat(shell.err())
+        .startsWith(club + ": the key \"points\" is missing. Write at least one, as in");
+    assertThat(shell.out()).isEmpty();
+  }
+
   /** The line after a walk in a pipe is the next command, whatever is offered. */
   @Test
   void nobody_who_pipes_a_walk_is_offered_a_look() {

@@ -80,14 +80,34 @@ public final class ChecklistFile {
 
   /** The lists that come with the program, with those in these files in their place or added. */
   public static List<Checklist> bundledWith(List<Path> files) {
+    return Checklist.replaced(bundled(), checked(files));
+  }
+
+  /**
+   * The lists in these files.
+   *
+   * @throws UnusableInput where one of them, or the same point in two of them, is wrong
+   */
+  public static List<Checklist> checked(List<Path> files) {
     List<Checklist> own = new ArrayList<>();
     Map<String, Path> firstIn = new HashMap<>();
     for (Path file : files) {
-      Checklist list = read(file);
+      Checklist list = asked(read(file), file);
       list.points().forEach(point -> refuseTwice(point.id(), file, firstIn));
       own.add(list);
     }
-    return Checklist.replaced(bundled(), own);
+    return own;
+  }
+
+  /** Only the lists that come with the program are printed: another would be lost in silence. */
+  private static Checklist asked(Checklist list, Path file) {
+    if (!list.use().isAsked()) {
+      throw Location.whole(file.toString())
+          .fault(
+              "\"use\" is \"%s\", and a list of your own is only asked. Write \"%s\".",
+              list.use().word(), ChecklistUse.ASKED.word());
+    }
+    return list;
   }
 
   /** Which of the two counts would hang on the names of their files. */

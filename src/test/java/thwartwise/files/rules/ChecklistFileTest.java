@@ -65,6 +65,18 @@ class ChecklistFileTest {
         .hasMessage("pond.json: " + message);
   }
 
+  /** What "help checklists" shows can be copied as it stands. */
+  @Test
+  void the_example_of_the_help_is_a_list() throws IOException {
+    String help = Files.readString(Path.of("src/main/resources/thwartwise/help/checklists.txt"));
+    String example = help.substring(help.indexOf('{'), help.indexOf("\n  }\n") + 4);
+    Checklist list = ChecklistFile.parse(example, "pond.json");
+    assertThat(list.points())
+        .extracting(ChecklistPoint::id)
+        .containsExactly("pond-flag", "bung-tied");
+    assertThat(list.points().get(1).fact()).contains(BoatFact.BUNG_LOST);
+  }
+
   @Test
   void a_list_without_points_is_none() {
     String none = POND.replaceAll("(?s)\\[.*]", "[]");
