@@ -44,15 +44,17 @@ final class FindingWords {
   }
 
   static String value(Finding finding, UnitFormat units) {
-    return MarginWords.value(finding.margin(), apart(finding, units));
+    return MarginWords.value(finding.margin(), distinguishing(finding, units));
   }
 
   /** Where it is told that a figure is not good enough, it is not shown as good as its limit. */
-  private static UnitFormat apart(Finding finding, UnitFormat units) {
-    return finding.outcome() == Outcome.MEETS ? units : MarginWords.apart(finding.margin(), units);
+  private static UnitFormat distinguishing(Finding finding, UnitFormat units) {
+    return finding.outcome() == Outcome.MEETS
+        ? units
+        : MarginWords.distinguishing(finding.margin(), units);
   }
 
   static String limit(Finding finding, UnitFormat units) {
-    return MarginWords.limit(finding.margin(), apart(finding, units));
+    return MarginWords.limit(finding.margin(), distinguishing(finding, units));
   }
 }

@@ -15,7 +15,7 @@ final class MarginWords {
   private MarginWords() {}
 
   /** As fine as it takes to show that the figure is not its limit; a hair of it is not shown. */
-  static UnitFormat apart(Margin margin, UnitFormat units) {
+  static UnitFormat distinguishing(Margin margin, UnitFormat units) {
     UnitFormat shown = units;
     for (int step = 0; step <= FINEST; step++) {
       if (!value(margin, shown).equals(limit(margin, shown))) {

@@ -37,7 +37,7 @@ class MarginWordsTest {
       String shown,
       String needed) {
     Margin margin = new Margin(OptionalDouble.of(value), limit, least, unit);
-    UnitFormat units = MarginWords.apart(margin, new UnitFormat(system));
+    UnitFormat units = MarginWords.distinguishing(margin, new UnitFormat(system));
     assertThat(MarginWords.value(margin, units).replace('\u00a0', ' ')).isEqualTo(shown);
     assertThat(MarginWords.limit(margin, units).replace('\u00a0', ' ')).isEqualTo(needed);
   }
@@ -45,6 +45,6 @@ class MarginWordsTest {
   @Test
   void a_figure_that_is_its_limit_is_shown_as_coarse_as_ever() {
     Margin margin = Margin.atLeast(0.2, OptionalDouble.of(0.2), Unit.METRE);
-    assertThat(MarginWords.apart(margin, UnitFormat.METRIC)).isEqualTo(UnitFormat.METRIC);
+    assertThat(MarginWords.distinguishing(margin, UnitFormat.METRIC)).isEqualTo(UnitFormat.METRIC);
   }
 }
