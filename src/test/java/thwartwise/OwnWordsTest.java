@@ -41,7 +41,7 @@ class OwnWordsTest {
           """
           TrialQuestions AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
-          LookConversation LookOffer Main MotorQuestions NameMatch PageCommand PanelQuestions
+          LookConversation LookOffer Main MotorQuestions NameMatch OpeningQuestions PageCommand PanelQuestions
           InspectionOutput PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationQuestions StationRows StationTable SpreadCommand SupposeCommand SuppositionText TableFigure
           TableRow
