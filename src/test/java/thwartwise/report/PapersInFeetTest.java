@@ -266,8 +266,8 @@ class PapersInFeetTest {
       assertThat(Pattern.compile("\\d lb").matcher(card).results())
           .hasSizeGreaterThanOrEqualTo(rows + 2);
     }
-    assertThat(CardPage.text(record, "0001")).containsPattern("\\d+ lb +\\(\\d+.kg\\) people");
-    assertThat(CardPage.text(other, "0001")).containsPattern("\\d+ kg +\\(\\d+.lb\\) people");
+    assertThat(CardPage.text(record, "0001")).containsPattern("\\d+ lb +\\(\\d+.kg\\) all people");
+    assertThat(CardPage.text(other, "0001")).containsPattern("\\d+ kg +\\(\\d+.lb\\) all people");
   }
 
   /** Figures of a report do not follow the units. */
