@@ -69,7 +69,7 @@ public record PointAnswer(
   }
 
   /** The words of the point with the name of the thing. */
-  public String requirement() {
+  public String requirementOfItem() {
     return item.isBlank() ? requirement : requirement + " (" + item + ")";
   }
 

@@ -130,7 +130,7 @@ public final class AppliedRules {
   private List<Refusal> lookedAt() {
     return model.boat().pointAnswers().stream()
         .filter(PointAnswer::holdsTheLaunch)
-        .<Refusal>map(a -> new Refusal.LookedAt(a.date().toString(), a.by(), a.requirement()))
+        .<Refusal>map(a -> new Refusal.LookedAt(a.date().toString(), a.by(), a.requirementOfItem()))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -289,9 +290,14 @@ final class LookConversation {
     conversation.print("");
     wrapped(
         left + " of " + points + " points not looked at, " + bad.size() + " not as it should be.");
-    bad.forEach(a -> wrapped("- " + a.gravity().word() + ": " + a.requirement()));
+    bad.stream().sorted(Comparator.comparing(PointAnswer::gravity)).forEach(this::listed);
     wrapped("The answers are in " + PrintableText.of(file.toString()) + ".");
     wrapped("\"inspect\" works the boat out again as it was found.");
+  }
+
+  private void listed(PointAnswer bad) {
+    String words = bad.gravity().word() + ": " + bad.requirementOfItem();
+    LineWrap.lines(words, "- ", "  ", TextForm.WIDTH).forEach(conversation::print);
   }
 
   private void wrapped(String words) {

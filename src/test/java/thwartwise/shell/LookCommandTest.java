@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -168,6 +169,35 @@ class LookCommandTest {
         .contains("To be put right before anybody goes.")
         .contains("1 not as it should be.")
         .contains("- put right first: Bottom, chines and stem");
+  }
+
+  /** Kept in the order of the lists; long lines go on behind their dash. */
+  @Test
+  void what_is_bad_is_listed_gravest_first_with_its_item_once() throws IOException {
+    Boat faulty = DemoCommand.faultyAsOf(TestShell.TODAY);
+    Files.writeString(file, BoatFile.write(faulty));
+    shell
+        .typing("leave")
+        .run("look", "--boat", file.toString(), "--by", "Iris", "--folder", temp.toString());
+    assertThat(shell.out())
+        .contains(
+            """
+            - holds the launch: Every screw-in pocket, deck plate and hole in its walls is
+              closed, each with ring and cover (stern bench)
+            """);
+    List<String> grades =
+        shell
+            .out()
+            .lines()
+            .filter(line -> line.startsWith("- "))
+            .map(line -> line.substring(2, line.indexOf(':')))
+            .toList();
+    assertThat(grades)
+        .hasSize(7)
+        .isSorted()
+        .startsWith("holds the launch")
+        .endsWith("put right first");
+    assertThat(BoatFile.read(file).pointAnswers()).containsAll(faulty.pointAnswers());
   }
 
   @Test

@@ -60,7 +60,8 @@ class TwelveFaultsTest {
     assertThat(report.recommendation().withheld()).isTrue();
     assertThat(report.recommendation().reasons())
         .contains(
-            new Refusal.LookedAt(answer.date().toString(), answer.by(), answer.requirement()));
+            new Refusal.LookedAt(
+                answer.date().toString(), answer.by(), answer.requirementOfItem()));
   }
 
   /** 4 a torn seal, 5 a pipe out of a chamber, 6 a loose battery, 7 a bung without a line. */
