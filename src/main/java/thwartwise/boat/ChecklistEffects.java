@@ -1,6 +1,7 @@
 package thwartwise.boat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import thwartwise.electrics.Battery;
@@ -14,8 +15,10 @@ import thwartwise.electrics.Battery;
  */
 final class ChecklistEffects {
   /**
-   * Up to so many answers the boat is held to every selection of them, of more to none of them and
-   * to each alone: each selection is a boat worked out.
+   * The boat is held to every selection of the first so many answers. Of each answer after these it
+   * is held to that one alone and to that one with all before it: each selection is a boat worked
+   * out. With the earliest day first, an answer of a later day lets nobody more aboard than may go
+   * without it.
    */
   private static final int MOST_COMBINED = 3;
 
@@ -28,6 +31,7 @@ final class ChecklistEffects {
   private static List<PointAnswer> bad(Boat boat) {
     return boat.pointAnswers().stream()
         .filter(answer -> answer.isFault() && answer.fact().isPresent())
+        .sorted(Comparator.comparing(PointAnswer::date))
         .toList();
   }
 
@@ -65,9 +69,10 @@ final class ChecklistEffects {
   private static List<List<PointAnswer>> selections(List<PointAnswer> answers) {
     List<List<PointAnswer>> all = new ArrayList<>();
     all.add(List.of());
-    for (PointAnswer answer : answers) {
+    for (int i = 0; i < answers.size(); i++) {
+      PointAnswer answer = answers.get(i);
       List<List<PointAnswer>> before =
-          answers.size() <= MOST_COMBINED ? List.copyOf(all) : List.of(List.of());
+          i < MOST_COMBINED ? List.copyOf(all) : List.of(List.of(), answers.subList(0, i));
       before.forEach(selection -> all.add(joined(selection, answer)));
     }
     return all;

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -78,7 +81,6 @@ class AnswersNeverRaiseTest {
     assertThat(two).isEqualTo(one);
   }
 
-  /** None, one and the other, and with more than three none and each alone. */
   @Test
   void a_boat_is_held_to_every_selection_of_up_to_three_answers() {
     Boat both = withSideTanks();
@@ -88,6 +90,30 @@ class AnswersNeverRaiseTest {
     assertThat(fewer(both, port, starboard)).isEqualTo(3);
     assertThat(fewer(both, port, port)).isEqualTo(1);
     assertThat(fewer(both, port, answer(both, "elsewhere", BoatFact.CHAMBER_OPEN))).isEqualTo(1);
+  }
+
+  /** With each answer the boat is held to all it was held to before, and to what it was then. */
+  @Test
+  void an_answer_of_a_later_day_takes_away_no_boat_that_is_held_to() {
+    Boat boat = withSideTanks();
+    List<String> chambers = boat.chambers().stream().map(Chamber::name).toList();
+    assertThat(chambers).hasSize(4);
+    List<PointAnswer> answers = new ArrayList<>();
+    Set<List<Chamber>> before = heldTo(boat);
+    for (String chamber : chambers) {
+      // Lists are asked in their own order: what was found last may stand first.
+      answers.add(0, answer(boat, chamber, BoatFact.CHAMBER_OPEN, answers.size()));
+      Set<List<Chamber>> now = heldTo(boat.withPointAnswers(answers));
+      assertThat(now).hasSizeGreaterThan(before.size()).containsAll(before);
+      before = now;
+    }
+  }
+
+  private static Set<List<Chamber>> heldTo(Boat boat) {
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    return Stream.concat(Stream.of(model), model.withFewerAnswers().stream())
+        .map(held -> held.boat().chambers())
+        .collect(Collectors.toSet());
   }
 
   private static int fewer(Boat boat, PointAnswer... answers) {
@@ -144,6 +170,10 @@ class AnswersNeverRaiseTest {
   }
 
   private static PointAnswer answer(Boat boat, String thing, BoatFact fact) {
+    return answer(boat, thing, fact, 0);
+  }
+
+  private static PointAnswer answer(Boat boat, String thing, BoatFact fact, int daysLater) {
     return new PointAnswer(
         "seal",
         "Chambers",
@@ -155,7 +185,7 @@ class AnswersNeverRaiseTest {
         0,
         "",
         "Iris",
-        PlainHulls.TODAY,
+        PlainHulls.TODAY.plusDays(daysLater),
         PointAnswer.mark(boat, thing));
   }
 }
