@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -14,7 +15,8 @@ import thwartwise.walk.engine.Step;
 /**
  * {@code same}, or {@code same as 3}: the answers to this question and to those after it about the
  * same thing are those given of another one of its list. They become answers as if each had been
- * typed; what was measured of another chamber is asked.
+ * typed; what was measured of another chamber is asked, and so is where a thing lies, unless same
+ * is typed there.
  *
  * @param other the number of the other one
  */
@@ -47,6 +49,7 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
     }
     while (other != group.number()
         && !isMeasured(sofar)
+        && (understood.isEmpty() || !isWhereItLies(sofar))
         && walk.next(sofar) instanceof Step.Ask ask) {
       String typed = given.get(copied(ask.question().key()));
       if (typed == null
@@ -68,8 +71,15 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
       "What was measured of another chamber says nothing of this one. Type what this one showed.";
 
   private boolean isMeasured(List<Answer> sofar) {
-    return walk.next(sofar) instanceof Step.Ask ask
-        && AnswerGroup.isMeasuredOfItself(ask.question().key());
+    return isOpen(sofar, AnswerGroup::isMeasuredOfItself);
+  }
+
+  private boolean isWhereItLies(List<Answer> sofar) {
+    return isOpen(sofar, AnswerGroup::isWhereItLies);
+  }
+
+  private boolean isOpen(List<Answer> sofar, Predicate<String> question) {
+    return walk.next(sofar) instanceof Step.Ask ask && question.test(ask.question().key());
   }
 
   private String copied(String question) {

@@ -43,6 +43,15 @@ record AnswerGroup(String list, int number) {
   private static final Pattern OF_ITS_OWN =
       Pattern.compile("chamber\\.\\d+\\.(?:twin\\.)?(?:litres|test\\.(?:minutes|litresIn))");
 
+  /** Where a thing lies: two of them do not lie in one spot. */
+  private static final Pattern WHERE_IT_LIES =
+      Pattern.compile(
+          "kit\\.\\d+\\.[xyz]|place\\.\\d+\\.x(?:\\.(?:from|to))?|(?:opening|person)\\.\\d+\\.[xy]");
+
+  static boolean isWhereItLies(String question) {
+    return WHERE_IT_LIES.matcher(question).matches();
+  }
+
   static boolean isMeasuredOfItself(String question) {
     return OF_ITS_OWN.matcher(question).matches();
   }

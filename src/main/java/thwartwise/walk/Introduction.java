@@ -8,7 +8,7 @@ final class Introduction {
       everything, and never take more aboard than the latest record says.
       Print "sheet" first and fill it in at the boat: tape, long line, spirit level,
       scales, litre jug. What was not measured or tested counts for nothing; "about
-      20" is a guess. Every answer is kept: stop whenever you like. These always work:
+      20" is a guess. Every answer is kept: stop at any time. These always work:
       back, list, change 12, why, show, skip, stop; help start tells of a trial.""";
 
   /** What is behind "help start". */
@@ -30,7 +30,7 @@ final class Introduction {
       why: how to measure this, and what for. show: a sketch, where there is one.
       skip: leave it out, where that is possible. stop: keep it all and leave. Where
       several figures are asked in a row, type them at once with ; between them.
-      Where one thing is as another: same, or same as 3.""";
+      Where one thing is as another: same, or same as 3; where it lies is asked.""";
 
   private Introduction() {}
 }

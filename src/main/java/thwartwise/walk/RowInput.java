@@ -53,7 +53,7 @@ record RowInput(Walk walk, AnswerGroup group) {
       }
       Reply reply = isOpen(sofar) ? walk.take(sofar, values[i]) : tooMany(i);
       if (!(reply instanceof Reply.Accepted accepted)) {
-        return new Reply.Refused(wrong(i + 1, values[i], reply));
+        return new Reply.Refused(wrong(i + 1, values[i], sofar, reply));
       }
       sofar = accepted.answers();
       understood.add(accepted.understood());
@@ -102,10 +102,17 @@ record RowInput(Walk walk, AnswerGroup group) {
     return new Reply.Refused("the row ends after " + taken + " of them.");
   }
 
-  private static String wrong(int number, String value, Reply reply) {
+  private String wrong(int number, String value, List<Answer> sofar, Reply reply) {
     String reason =
         reply instanceof Reply.Refused refused ? refused.reason() : "a word, and no value.";
-    return "Value %d of the row, %s: %s Nothing of the row was taken."
-        .formatted(number, PrintableText.excerpt(value.strip()), reason);
+    return "Value %d of the row, %s%s Nothing of the row was taken."
+        .formatted(number, PrintableText.excerpt(value.strip()), answering(sofar, reason));
+  }
+
+  /** Behind the value, what it was taken for; nothing asks for one too many. */
+  private String answering(List<Answer> sofar, String reason) {
+    return isOpen(sofar) && walk.next(sofar) instanceof Step.Ask ask
+        ? " for " + ask.question().repeat(reason)
+        : ": " + reason;
   }
 }

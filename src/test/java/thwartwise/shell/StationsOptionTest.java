@@ -99,6 +99,13 @@ class StationsOptionTest {
   }
 
   @Test
+  void a_table_may_begin_with_its_first_row_in_place_of_the_word() {
+    shell.typing(before()).typing(TABLE.split("\n")).typing("end", "yes", "stop");
+    assertThat(walk()).isEqualTo(2);
+    assertThat(shell.out()).contains("Read in metres: 3 stations", "  Taken. list shows every");
+  }
+
+  @Test
   void a_file_that_is_no_table_is_told_before_the_first_question() throws IOException {
     String file = file("aft, 0, 0, much, 1\n");
     assertThat(walk("--stations", file)).isEqualTo(2);

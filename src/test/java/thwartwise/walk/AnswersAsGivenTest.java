@@ -137,7 +137,7 @@ class AnswersAsGivenTest {
       quoteCharacter = '~',
       textBlock =
           """
-          kit.1.name     | 4"; 2; 0 | Value 1 of the row, "4"": "4"" is an answer to another question, and a name is asked for. Type a name, or back. Nothing of the row was taken.
+          kit.1.name     | 4"; 2; 0 | Value 1 of the row, "4"" for Kit, name: "4"" is an answer to another question, and a name is asked for. Type a name, or back. Nothing of the row was taken.
           kit.1.name     | yes      | "yes" is an answer to another question, and a name is asked for. Type a name, or back.
           chamber.1.name | 3 ft     | "3 ft" is an answer to another question, and a name is asked for. Type a name, or back.
           place.1.name   | not sure | "not sure" is an answer to another question, and a name is asked for. Type a name, or back.

@@ -80,7 +80,7 @@ class ElectricalWalkTest {
         .isEqualTo(Sheet.answer(Sheet.answer(gate, "yes"), battery));
     Reply reply = Sheet.WALK.take(gate, "agm; heavy");
     assertThat(((Reply.Refused) reply).reason())
-        .startsWith("Value 2 of the row, \"heavy\": ")
+        .startsWith("Value 2 of the row, \"heavy\" for Battery, volts on its label: ")
         .endsWith("Nothing of the row was taken.");
   }
 

@@ -154,6 +154,14 @@ class EnteredRowsTest {
                 + " one by one.");
   }
 
+  /** They spoke of the order asked, which stood in the prompt that was gone by then. */
+  @Test
+  void values_asked_one_by_one_speak_of_no_row_whose_order_is_not_told() {
+    for (String question : List.of("hull.station.2.x", "hull.station.2.point.1.z")) {
+      assertThat(String.join(" ", Sheet.open(FULL.upTo(question)).how())).doesNotContain("row");
+    }
+  }
+
   @Test
   void enter_alone_at_another_row_asks_for_its_values_one_by_one() {
     assertThat(Sheet.open(FULL.upTo("hull.length")).enterAsksAlone()).isTrue();

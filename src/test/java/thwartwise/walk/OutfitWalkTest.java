@@ -83,7 +83,10 @@ class OutfitWalkTest {
         "A hatch or pocket is one of the openings: type list and change the question for another"
             + " opening; in a walk of changes answer cut.";
     assertThat(refused("hatch; bow hatch; fore locker; shut; 20 cm"))
-        .isEqualTo("Value 1 of the row, \"hatch\": " + there + " Nothing of the row was taken.");
+        .isEqualTo(
+            "Value 1 of the row, \"hatch\" for Which of them: "
+                + there
+                + " Nothing of the row was taken.");
     assertThat(refused("pocket; seat pocket")).contains(there);
   }
 
@@ -109,7 +112,7 @@ class OutfitWalkTest {
   @Test
   void a_leak_without_its_time_is_no_rate() {
     assertThat(refused("leak; port chine; 3 l; "))
-        .startsWith("Value 4 of the row, \"\": ")
+        .startsWith("Value 4 of the row, \"\" for Leak ")
         .endsWith("Nothing of the row was taken.");
   }
 

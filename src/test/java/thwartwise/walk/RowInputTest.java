@@ -53,12 +53,12 @@ class RowInputTest {
       quoteCharacter = '~',
       textBlock =
           """
-      0.06; 0.5; 44 | Value 3 of the row, "44": 44.00 m is not between 0 and 1.5 m
-      0.06; wide; 0.44 | Value 2 of the row, "wide": "wide" is not a length this can use.
-      0.06; ; 0.44 | Value 2 of the row, "": Nothing was typed.
-      0.06; back; 0.44 | Value 2 of the row, "back": a word, and no value. Nothing of the row was taken.
+      0.06; 0.5; 44 | Value 3 of the row, "44" for Station 1 "aft end", rail, height: 44.00 m is not between 0 and 1.5 m
+      0.06; wide; 0.44 | Value 2 of the row, "wide" for Station 1 "aft end", rail, half-breadth: "wide" is not a length this can use.
+      0.06; ; 0.44 | Value 2 of the row, "" for Station 1 "aft end", rail, half-breadth: Nothing was typed.
+      0.06; back; 0.44 | Value 2 of the row, "back" for Station 1 "aft end", rail, half-breadth: a word, and no value. Nothing of the row was taken.
       0.06; 0.5; 0.44; 1.2 | Value 4 of the row, "1.2": the row ends after 3 of them. Nothing of the row was taken.
-      0.5; 0.5; 0.44 | Value 3 of the row, "0.44": Station 1 "aft end": the rail (0.44 m) is lower than the keel
+      0.5; 0.5; 0.44 | Value 3 of the row, "0.44" for Station 1 "aft end", rail, height: Station 1 "aft end": the rail (0.44 m) is lower than the keel
       """)
   void a_wrong_value_is_named_and_nothing_of_the_row_is_taken(String typed, String message) {
     assertThat(SMALL.refused(FIRST, typed))
@@ -94,8 +94,8 @@ class RowInputTest {
   void a_row_that_fails_says_no_other_thing_was_there() {
     assertThat(Sheet.full(true).refused("kit.2.any", "motor; heavy"))
         .isEqualTo(
-            "Value 2 of the row, \"heavy\": \"heavy\" is not a mass this can use. Type a mass such as"
-                + " 95 (kg), 500 g or 12 st 4 lb. Nothing of the row was taken.");
+            "Value 2 of the row, \"heavy\" for Kit \"motor\", mass: \"heavy\" is not a mass this can"
+                + " use. Type a mass such as 95 (kg), 500 g or 12 st 4 lb. Nothing of the row was taken.");
   }
 
   /** What the prompt says the order is, is the order of the questions. */

@@ -107,6 +107,25 @@ class WhereAmITest {
             "There is no number 0 whose answers fit here. Type same as and its number, or answer.");
   }
 
+  /** It copied the place as well: two motors lay in one spot. */
+  @Test
+  void a_piece_of_kit_like_another_is_asked_where_it_lies() {
+    Sheet full = Sheet.full(true);
+    assertThat(same(full.upTo("kit.2.mass"))).containsExactly("kit.2.mass");
+    assertThat(same(full.upTo("kit.2.x"))).containsExactly("kit.2.x");
+    assertThat(same(full.upTo("kit.2.z"))).startsWith("kit.2.z", "kit.2.fastened");
+    assertThat(same(full.upTo("place.2.lies"))).containsExactly("place.2.lies");
+    assertThat(same(full.upTo("place.2.z")))
+        .containsExactly("place.2.z", "place.2.halfWidth", "place.2.people");
+  }
+
+  private static List<String> same(List<Answer> before) {
+    Reply.Accepted same = (Reply.Accepted) Sheet.WALK.take(before, "same");
+    return same.answers().subList(before.size(), same.answers().size()).stream()
+        .map(Answer::question)
+        .toList();
+  }
+
   /** A test and a jug say something of the chamber they were at, and of no other. */
   @ParameterizedTest
   @ValueSource(strings = {"chamber.2.test.minutes", "chamber.2.test.litresIn", "chamber.2.litres"})

@@ -17,9 +17,6 @@ record LengthwiseQuestions(
     StationSlips slips,
     boolean last,
     StationRow row) {
-  static final String WHOLE_ROW =
-      "Or a whole row: the values in the order asked, with ; between them.";
-
   private static final String[] ELSEWHERE = {
     "yes: a plumb line through one point touches all of them. no: a raked stem or",
     "transom; how far forward is then asked for each point."
@@ -78,9 +75,7 @@ record LengthwiseQuestions(
 
   private Entry<Double> entry(String entryKey, String entrySubject) {
     return tape.length(entryKey, entrySubject)
-        .how(
-            "Tape from the aft end along the baseline, level, not along the curved side.",
-            WHOLE_ROW)
+        .how("Tape from the aft end along the baseline, level, not along the curved side.")
         .show(Sketches.LENGTHS)
         .why("Where the shape lies along the boat sets how it trims.")
         .unlessAmbiguous(tape.feetOrInches(0, slips.length()))

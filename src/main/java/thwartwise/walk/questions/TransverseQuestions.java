@@ -86,8 +86,7 @@ record TransverseQuestions(
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
                 "level: a spirit level across, a batten along, a rule standing on it. With no",
-                "thwart to lay them on: upside down, down from a string; show draws it.",
-                LengthwiseQuestions.WHOLE_ROW)
+                "thwart to lay them on: upside down, down from a string; show draws it.")
             .show(sketch(HEIGHTS, before))
             .why("The rail's height is the freeboard you have to lose.")
             .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
