@@ -104,8 +104,9 @@ final class GlanceSheet {
     page.figure(
         units.mass(crew.crew(), Side.DOWN),
         other(crew.crew())
-            + "all people together, dressed: "
+            + "all people together, dressed, with "
             + FigureText.people(CrewWords.aboard(crew))
+            + " aboard"
             + CrewWords.heaviest(crew, units));
     heads(page);
     page.figure(

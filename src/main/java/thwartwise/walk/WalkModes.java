@@ -31,8 +31,9 @@ final class WalkModes {
             WordQuestions.choice("way", "Your own boat, or a borrowed one", ways())
                 .how(
                     "own: everything is measured, in an hour or two; the record is worth most.",
-                    "borrowed: a dozen questions on the bank, twenty where a trial was seen. Full of",
-                    "water it holds up nobody until that, or until a leak test is shown.",
+                    "borrowed: a dozen questions on the bank, twenty where a trial was seen.",
+                    "Full of water, it holds up nobody until a leak test is shown or a trial",
+                    "was seen.",
                     anyKnown
                         ? "changed: only what has changed on a boat that was measured before."
                         : "Once a boat is measured, its changes can be asked for alone.")

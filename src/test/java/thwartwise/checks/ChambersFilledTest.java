@@ -60,7 +60,7 @@ class ChambersFilledTest {
   void a_boat_left_standing_on_end_falls_short_though_it_does_not_heel() {
     LoadedBoat trial = trial(tanks(300).opening(hatch("bow tank", "lid")), person(95, 0.4));
     Finding open = findings(new HatchLeftOpen(RULES), trial).get(1);
-    assertThat(FindingText.note(open)).isEqualTo("swamped so, it stands on its bow");
+    assertThat(FindingText.note(open)).isEqualTo("swamped like this, it stands on its bow");
     assertThat(open.outcome()).isEqualTo(Outcome.FALLS_SHORT);
     assertThat(value(open)).isGreaterThan(Math.toRadians(45));
   }

@@ -126,8 +126,8 @@ class SwampedCrewTest {
     assertThat(found.get(1).value()).isEqualTo(found.get(0).value());
     assertThat(FindingText.note(found.get(1)))
         .startsWith(
-            "against one person of 95 kg standing on the edge of the upturned bottom, leaning out"
-                + " on a line");
+            "against one person of 95 kg standing on the edge of the upturned bottom and leaning"
+                + " out on a line");
   }
 
   @Test

@@ -118,12 +118,12 @@ final class OneSetOfFigures {
     String people = whole(crew.crew());
     String load = whole(crew.load());
     for (String where : List.of(page, card)) {
-      holds(where.contains(load + " kg load in all"), "not told: load " + load);
-      holds(where.contains(people + " kg people in all"), "not told: people " + people);
+      holds(where.contains(load + " kg total load"), "not told: load " + load);
+      holds(where.contains(people + " kg all people together"), "not told: people " + people);
     }
     Map<String, String> told = new LinkedHashMap<>();
     told.put("At most " + load + " kg in all", screen);
-    told.put("people come to at most " + people + " kg", screen);
+    told.put("people weigh at most " + people + " kg", screen);
     told.put("People up to " + people + " kg in all, load up to " + load + " kg", opening);
     told.forEach((figure, where) -> holds(where.contains(figure), "not told: " + figure));
     for (CrewLimit limit : crew.crewLimits()) {

@@ -63,10 +63,10 @@ class PdfTest {
     ReadBack pdf = ReadBack.of(ofSoup());
     Recommendation crew = soup.report().recommendation();
     assertThat(pdf.text())
-        .contains((int) crew.crew() + " kg people in all, dressed, with one person aboard")
+        .contains((int) crew.crew() + " kg all people together, dressed, with one person aboard")
         .contains(crew.people() + " adult of " + (int) crew.adult() + " kg")
-        .contains((int) crew.load() + " kg load in all")
-        .contains("Record " + NUMBER + ". Good until")
+        .contains((int) crew.load() + " kg total load")
+        .contains("Record " + NUMBER + ". Valid until")
         .contains("Worked out by thwartwise 0.1.0 on 14 June 2026, 09:05 (UTC+02:00).");
   }
 

@@ -36,8 +36,8 @@ class RecordPapersTest {
         .isEqualTo(
             TextPage.of(soup)
                 + """
-                Record n-1. Good until the next change to the boat, its kit or its chambers, and
-                no longer than 2 May 2027.
+                Record n-1. Valid until the boat, its kit or its chambers change, and not after
+                2 May 2027.
 
                 Inspected by (name, date): _____________________________________________________
 
