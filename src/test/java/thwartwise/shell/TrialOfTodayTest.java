@@ -66,7 +66,7 @@ class TrialOfTodayTest {
         .contains(
             ASKED,
             "each out first and each left in it alone. In doubt: no. Level, off the",
-            "not worked out: with one person of 80 kg, on 1 June 2026, by Ann Lee.",
+            "not worked out): with one person of 80 kg, on 1 June 2026, by Ann Lee.",
             "Working it out again, with what was seen.",
             "Do only those go who sat in it in today's trial, dressed as then",
             NOTHING_AGAINST);

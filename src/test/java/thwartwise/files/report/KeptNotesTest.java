@@ -136,9 +136,9 @@ class KeptNotesTest {
   @Test
   void words_come_in_the_units_of_whoever_reads() {
     Note note = new Note.LowestAt("rail", 0.12);
-    assertThat(NoteWords.of(note, UnitFormat.METRIC)).endsWith("stands 0.12 m higher");
+    assertThat(NoteWords.of(note, UnitFormat.METRIC)).endsWith("raises the water there by 0.12 m");
     assertThat(NoteWords.of(note, new UnitFormat(UnitSystem.FEET_INCHES_POUNDS)))
-        .contains("in higher")
+        .endsWith("by 5 in")
         .doesNotContain("0.12");
   }
 
