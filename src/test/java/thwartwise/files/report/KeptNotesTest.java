@@ -138,7 +138,7 @@ class KeptNotesTest {
     Note note = new Note.LowestAt("rail", 0.12);
     assertThat(NoteWords.of(note, UnitFormat.METRIC)).endsWith("raises the water there by 0.12 m");
     assertThat(NoteWords.of(note, new UnitFormat(UnitSystem.FEET_INCHES_POUNDS)))
-        .endsWith("by 5 in")
+        .endsWith("by 5\u00a0in")
         .doesNotContain("0.12");
   }
 
