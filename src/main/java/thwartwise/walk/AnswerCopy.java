@@ -62,8 +62,9 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
     }
     return understood.isEmpty()
         ? new Reply.Refused(
-            "There is no number %d whose answers fit here. Type same as and its number, or answer."
-                .formatted(other))
+            "There is no number %d whose answers fit here. Type same as and its number, or answer; a"
+                    .formatted(other)
+                + " name is its own.")
         : new Reply.Accepted(sofar, String.join("\n  ", understood));
   }
 

@@ -104,7 +104,8 @@ class WhereAmITest {
         .containsExactly("chamber.2.test.date", "chamber.2.test.how");
     assertThat(LONG.refused("chamber.1.test.date", "same"))
         .isEqualTo(
-            "There is no number 0 whose answers fit here. Type same as and its number, or answer.");
+            "There is no number 0 whose answers fit here. Type same as and its number, or answer; a"
+                + " name is its own.");
   }
 
   /** It copied the place as well: two motors lay in one spot. */

@@ -84,15 +84,27 @@ public final class WordQuestions {
         .unless(WordQuestions::obeyed);
   }
 
-  /** What something is, in a word or two. */
-  public static Entry<String> name(String key, String subject) {
+  /**
+   * What something is, in a word or two; yes alone does not say.
+   *
+   * @param what completes "Type what"
+   */
+  public static Entry<String> name(String key, String subject, String what) {
     return Entry.of(
             key,
             subject,
             "or no",
             "a word or two, at most " + LONGEST_NAME + " characters, or no",
             typed -> said(typed, LONGEST_NAME))
-        .unless(WordQuestions::obeyed);
+        .unless(WordQuestions::obeyed)
+        .unless(typed -> namesNothing(typed, what));
+  }
+
+  private static Optional<String> namesNothing(String typed, String what) {
+    return YesOrNo.read(typed).refusal().isEmpty()
+        ? Optional.of(
+            "%s names nothing. Type what %s; or no.".formatted(PrintableText.excerpt(typed), what))
+        : Optional.empty();
   }
 
   /** Not to know is to say nothing. */

@@ -64,8 +64,9 @@ record BatteryQuestions(Replay replay, LocalDate today, String key) {
     return replay.ask(
         WordQuestions.choice(key + ".chemistry", "Battery, made of what", chemistries())
             .how(
-                "It stands on the label. Or the whole label on one line, with ; between:",
-                "made of; volts; Ah; hours of the label; since when; starts engines; covered.")
+                "It stands on the label. Or the whole label on one line, with ; between: made",
+                "of; volts; Ah; hours of the label; since when; starts engines (not of",
+                "lithium); covered.")
             .why("How much of its charge may be used, and what age and cold take, hangs on it.")
             .orNone("not known, the poorest"));
   }
@@ -105,8 +106,8 @@ record BatteryQuestions(Replay replay, LocalDate today, String key) {
     return replay.ask(
         WordQuestions.day(key + ".since", "Battery, first used", today)
             .how(
-                "The day; or the month or year alone, whose first day counts. Six years are a",
-                "judgement.")
+                "The day; or the month or year alone, whose first day counts. Left out it is",
+                "six years old, a judgement.")
             .why("Each year takes some of its charge; after ten nothing of it counts.")
             .or(typed -> monthOrYear(typed.strip()))
             .unless(

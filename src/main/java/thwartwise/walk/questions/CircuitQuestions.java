@@ -39,8 +39,8 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
                     .how(
                         "Each pair from the battery to a motor, lamp, socket or charger. Or on one",
                         "line, with ; between: what it feeds; amperes or watts (not of a motor that",
-                        "is known); length; wire; how it lies; fuse; how far from the battery (not",
-                        "of 0); switch; hours a day.")
+                        "is known); length; wire; open, pipe or bundle; fuse; how far from the",
+                        "battery (not of 0); switch; hours a day.")
                     .why("A thin wire or one without a fuse burns; a long one costs speed.")
                     .orElse(false, "no"),
             this::circuit);
@@ -116,7 +116,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
         ChoiceReader.of(Use.MOTOR, Use.MOTOR.word(), "engine")
             .or(Use.LIGHTS, Use.LIGHTS.word(), "nav lights", "lights")
             .or(Use.CHARGE, Use.CHARGE.word(), "charger", "panel", "solar", "controller")
-            .or(Use.LAMP, Use.LAMP.word(), "light", "cabin lamp")
+            .or(Use.LAMP, Use.LAMP.word(), "lamps", "light", "cabin lamp")
             .or(Use.SOCKET, Use.SOCKET.word(), "usb", "plug")
             .or(Use.OTHER, Use.OTHER.word(), "pump");
     return replay.ask(
@@ -213,7 +213,8 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
 
   private Optional<String> switched(String key, String subject) {
     return replay.ask(
-        WordQuestions.name(key + ".switch", subject + ", switched off by")
+        WordQuestions.name(
+                key + ".switch", subject + ", switched off by", "switches it off, such as plug")
             .how("A switch, or a plug that is pulled.")
             .why("What cannot be cut off goes on burning.")
             .orNone("nothing"));

@@ -142,7 +142,8 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
 
   private Optional<String> mainSwitch(String key) {
     return replay.ask(
-        WordQuestions.name(key + ".mainSwitch", "What cuts off everything at once")
+        WordQuestions.name(
+                key + ".mainSwitch", "What cuts off everything at once", "does so, such as red key")
             .how("A switch, or a plug at the battery, in reach of whoever steers.")
             .why("A fire is put out by it first.")
             .orNone("nothing"));

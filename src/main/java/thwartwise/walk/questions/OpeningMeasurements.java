@@ -7,8 +7,6 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Dimension;
-import thwartwise.measure.PrintableText;
-import thwartwise.measure.YesOrNo;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
@@ -249,13 +247,13 @@ record OpeningMeasurements(
 
   private Optional<String> closedBy(double z, double width) {
     return replay.ask(
-        WordQuestions.name(key + ".closedBy", subject + ", closed under way by")
+        WordQuestions.name(
+                key + ".closedBy", subject + ", closed under way by", "shuts it, such as bung")
             .how(
                 "What shuts it whenever the boat is afloat: "
                     + (kind.isHatch() ? "hatch lid" : kind.isRound() ? "bung, cable gland" : "lid")
                     + "; or no.")
             .why("Only what is always in place keeps water out. In doubt: no.")
-            .unless(OpeningMeasurements::noThing)
             .within(lid -> into.isPresent() ? Optional.empty() : tooLow(z, width))
             .orNone("nothing"));
   }
@@ -281,14 +279,6 @@ record OpeningMeasurements(
                     + " Measure its edge again, or say no.",
                 Optional.of("no"),
                 true))
-        : Optional.empty();
-  }
-
-  private static Optional<String> noThing(String typed) {
-    return YesOrNo.read(typed).refusal().isEmpty()
-        ? Optional.of(
-            PrintableText.excerpt(typed)
-                + " names nothing. Type what shuts it, such as bung; or no.")
         : Optional.empty();
   }
 }

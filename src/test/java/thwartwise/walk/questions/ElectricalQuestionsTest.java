@@ -329,6 +329,16 @@ class ElectricalQuestionsTest {
     assertThat(two.electrics().battery()).map(Battery::kit).hasValue("starter battery");
   }
 
+  /** The wiring page said "switched off by yes". */
+  @Test
+  void yes_is_no_name_of_what_switches_off() {
+    assertThat(WIRED.read("electrics.circuit.1.switch", "yes").refusal())
+        .hasValue("\"yes\" names nothing. Type what switches it off, such as plug; or no.");
+    assertThat(WIRED.read("electrics.mainSwitch", "yes").refusal())
+        .hasValue("\"yes\" names nothing. Type what does so, such as red key; or no.");
+    assertThat(understood("electrics.circuit.2.use", "lamps")).isEqualTo("lamp");
+  }
+
   @Test
   void a_lithium_battery_is_not_asked_whether_it_starts_engines() {
     assertThat(WIRED.with("electrics.battery.chemistry", "lfp").keys())
