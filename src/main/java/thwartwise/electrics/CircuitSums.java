@@ -11,7 +11,8 @@ import java.util.Set;
  * The sums of one circuit: what the wire loses, what it may carry, which fuse guards it, and what
  * is wrong with it as it stands.
  *
- * @param drop of voltage in both wires, V; empty where nobody measured the wire
+ * @param main what of it lies in the main wire
+ * @param drop of voltage from the battery and back, V; empty where nobody measured the wire
  * @param share of what the wire may carry in open air that is left where it lies
  * @param start of the wire of its own: how far from the battery along the wires, m
  * @param carries what the wire may carry where it lies, A
@@ -24,6 +25,7 @@ public record CircuitSums(
     double volts,
     double share,
     double start,
+    MainDrop main,
     Optional<Double> drop,
     Optional<Double> carries,
     double wanted,
@@ -63,6 +65,32 @@ public record CircuitSums(
   /** With these a main fuse still guards its wire. */
   private static final Set<Fault> HARMLESS = Set.of(Fault.FUSE_UNDER_DRAW);
 
+  /**
+   * The part of a circuit that lies in the main wire, which loses by all that is drawn at once.
+   *
+   * @param length m, one way
+   * @param volts lost there and back; both zero where its length or copper is not known
+   */
+  public record MainDrop(double length, double volts) {
+    static final MainDrop NONE = new MainDrop(0, 0);
+
+    static MainDrop of(Circuit circuit, ElectricalSystem electrics) {
+      if (circuit.use() == Circuit.Use.CHARGE) {
+        return NONE;
+      }
+      return electrics
+          .mainWire()
+          .flatMap(wire -> wire.length().flatMap(m -> of(circuit, electrics.drawn(), m, wire)))
+          .orElse(NONE);
+    }
+
+    private static Optional<MainDrop> of(
+        Circuit circuit, double drawn, double length, MainWire wire) {
+      double shared = Math.min(length, circuit.length());
+      return wire.copper().map(area -> new MainDrop(shared, CircuitSums.drop(drawn, shared, area)));
+    }
+  }
+
   private static final double HAIR = 1 + 1e-9;
 
   /** A; blade and strip fuses as they are sold. */
@@ -79,7 +107,7 @@ public record CircuitSums(
 
   /** Of a circuit that runs from the battery alone or in a bundle with one other. */
   static CircuitSums of(Circuit circuit, double volts) {
-    return of(circuit, volts, share(circuit, List.of(circuit)), 0);
+    return of(circuit, volts, share(circuit, List.of(circuit)), 0, MainDrop.NONE);
   }
 
   /**
@@ -96,7 +124,8 @@ public record CircuitSums(
                     c,
                     electrics.volts(),
                     share(c, electrics.circuits()),
-                    c.use() == Circuit.Use.CHARGE ? 0 : guarded))
+                    c.use() == Circuit.Use.CHARGE ? 0 : guarded,
+                    MainDrop.of(c, electrics)))
         .toList();
   }
 
@@ -126,7 +155,8 @@ public record CircuitSums(
     return guarded ? electrics.mainWire().flatMap(MainWire::length).orElse(0.0) : 0;
   }
 
-  private static CircuitSums of(Circuit circuit, double volts, double share, double start) {
+  private static CircuitSums of(
+      Circuit circuit, double volts, double share, double start, MainDrop main) {
     double fuse = fuse(circuit.current());
     Optional<Double> copper = circuit.copper();
     CircuitSums sums =
@@ -135,16 +165,22 @@ public record CircuitSums(
             volts,
             share,
             start,
-            copper.map(area -> drop(circuit.current(), circuit.length(), area)),
+            main,
+            copper.map(area -> main.volts() + drop(circuit.current(), own(circuit, main), area)),
             copper.map(area -> carries(circuit, share, area)).filter(c -> !Double.isNaN(c)),
-            wanted(circuit, volts, share, fuse),
+            wanted(circuit, volts, share, fuse, main),
             fuse,
             Set.of());
     return sums.with(sums.found());
   }
 
   private CircuitSums with(Set<Fault> others) {
-    return new CircuitSums(circuit, volts, share, start, drop, carries, wanted, fuse, others);
+    return new CircuitSums(circuit, volts, share, start, main, drop, carries, wanted, fuse, others);
+  }
+
+  /** What of its length is not the main wire's, m. */
+  private static double own(Circuit circuit, MainDrop main) {
+    return circuit.length() - main.length();
   }
 
   /** V lost along a wire there and back: {@code ρ 2 L I / A}. */
@@ -165,9 +201,22 @@ public record CircuitSums(
         .orElse(Double.NaN);
   }
 
-  /** The least copper for a drop of that share of the voltage, m². */
+  /**
+   * The least copper of its own wire for a drop of that share of the voltage, m²; NaN where the
+   * main wire alone loses as much.
+   */
   public double areaFor(double share) {
-    return areaFor(circuit.current(), circuit.length(), share * volts);
+    return areaFor(circuit, main, share * volts);
+  }
+
+  private static double areaFor(Circuit circuit, MainDrop main, double drop) {
+    double left = drop - main.volts();
+    return left > 0 ? areaFor(circuit.current(), own(circuit, main), left) : Double.NaN;
+  }
+
+  /** Whether the main wire alone loses more than the circuit may. */
+  public boolean isMainTooThin() {
+    return !(circuit.use().mostDrop() * volts > main.volts());
   }
 
   /** How far from the battery along the wires the fuse may be, m. */
@@ -198,10 +247,11 @@ public record CircuitSums(
     return circuit.alone().orElse(false);
   }
 
-  private static double wanted(Circuit circuit, double volts, double share, double fuse) {
+  private static double wanted(
+      Circuit circuit, double volts, double share, double fuse, MainDrop main) {
     double forFuse = Ampacity.areaFor(fuse / share, insulation(circuit));
-    double forDrop = areaFor(circuit.current(), circuit.length(), circuit.use().mostDrop() * volts);
-    // NaN where no wire carries the fuse.
+    double forDrop = areaFor(circuit, main, circuit.use().mostDrop() * volts);
+    // NaN where no wire carries the fuse, or where the main wire loses too much.
     return Math.max(forFuse, forDrop);
   }
 

@@ -50,9 +50,14 @@ public record MainWire(
         Optional.empty());
   }
 
+  /** The copper of one wire, m², however it was given. */
+  Optional<Double> copper() {
+    return area.or(() -> gauge.map(WireSize::ofGauge));
+  }
+
   /**
    * As a circuit that carries such a current. The lengths of the others are from the battery and
-   * hold its own, so that it loses nothing besides.
+   * hold its own, so that what it loses is counted with each of them.
    */
   Circuit carrying(double current, Optional<String> mainSwitch) {
     return new Circuit(

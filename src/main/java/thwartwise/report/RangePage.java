@@ -294,7 +294,7 @@ public final class RangePage {
               + units.pace(by.speed(), Side.DOWN)
               + " (judgement)",
           "Against a stream of "
-              + units.pace(by.speed() - ReturnTrip.LEAST_HOME, Side.UP)
+              + units.pace(by.speed() - ReturnTrip.LEAST_HOME, Side.DOWN)
               + " or more nobody counts on it");
       plan.inStatedWaters()
           .filter(ReturnTrip::getsHome)

@@ -92,6 +92,7 @@ final class WiringFaultWords {
               + Rounding.up(sums.drop().orElseThrow(), 2)
               + " V of "
               + label(sums.volts(), "V")
+              + inMainWire()
               + ", more than "
               + ElectricalFigures.share(circuit.use().mostDrop());
       case NO_SWITCH -> "no switch is named that cuts it off";
@@ -105,9 +106,18 @@ final class WiringFaultWords {
   private String wanted() {
     return "It wants "
         + (Double.isNaN(sums.fuse()) ? "a larger fuse than is sold" : fuse())
-        + ", wire of "
-        + ElectricalFigures.wire(sums.wanted())
-        + " or thicker, and a switch in reach";
+        + (sums.isMainTooThin()
+            ? ", a thicker main wire"
+            : ", wire of " + ElectricalFigures.wire(sums.wanted()) + " or thicker")
+        + ", and a switch in reach";
+  }
+
+  private String inMainWire() {
+    return sums.main().volts() > 0
+        ? ", "
+            + Rounding.up(sums.main().volts(), 2)
+            + " V of it in the main wire with everything on"
+        : "";
   }
 
   private String fuse() {

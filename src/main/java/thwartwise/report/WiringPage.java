@@ -253,7 +253,7 @@ public final class WiringPage {
             List.of(
                 new Table.Column("Circuit", 18),
                 new Table.Column("Draws", 8),
-                new Table.Column("One way", 10),
+                new Table.Column("One way", 12),
                 new Table.Column("Wire", 11),
                 new Table.Column("Loses", 15),
                 new Table.Column("May carry", 10)),
@@ -310,11 +310,17 @@ public final class WiringPage {
   private List<String> needed(CircuitSums each) {
     return List.of(
         each.circuit().name(),
-        ElectricalFigures.wire(each.areaFor(0.03)),
-        ElectricalFigures.wire(each.areaFor(0.10)),
+        forDrop(each, each.areaFor(0.03)),
+        forDrop(each, each.areaFor(0.10)),
         Double.isNaN(each.fuse()) ? "none sold" : label(each.fuse(), "A"),
-        ElectricalFigures.wire(each.wanted()),
+        forDrop(each, each.wanted()),
         units.height(each.fuseWithin(), Side.DOWN));
+  }
+
+  private static String forDrop(CircuitSums each, double area) {
+    return Double.isNaN(area) && each.main().volts() > 0
+        ? "thicker main"
+        : ElectricalFigures.wire(area);
   }
 
   private void basis() {
@@ -327,7 +333,8 @@ public final class WiringPage {
             + motorIn());
     page.point(
         "Loss: 1.787e-8 ohm metres, there and back (10.75 ohms a circular mil and foot, as the"
-            + " trade has it); 3 % for motor, navigation lights and charging, 10 % for the rest");
+            + " trade has it); 3 % for motor, navigation lights and charging, 10 % for the rest. In the"
+            + " main wire all lose by what everything draws at once");
     page.point(
         "What a wire may carry: 33 CFR 183.425, table 5, outside an engine space, for the"
             + " insulation stated, otherwise for the weakest. Of it seven tenths for two wires in a"
@@ -344,10 +351,10 @@ public final class WiringPage {
   }
 
   private String motorIn() {
-    if (electrics.motorWithoutWires().isPresent()) {
+    if (electrics.motorWithoutWires().flatMap(m -> m.currentAt(electrics.volts())).isPresent()) {
       return ", the motor with them";
     }
-    return isMotorUnwired() ? ", without the motor, of which nothing is stated" : "";
+    return isMotorUnwired() ? ", without the motor, since nobody said what it draws" : "";
   }
 
   private Page cautions() {

@@ -195,6 +195,66 @@ class CircuitSumsTest {
     assertThat(sums.get(1).faults()).containsExactly(Fault.FUSE_TOO_FAR);
   }
 
+  /**
+   * 0.5 m of 10 mm2 carry 31 A, then 1.5 m of 1.5 mm2 the lamp's one. DERIVED: 1.78706e-8 x 2 x
+   * (0.5 x 31 / 10e-6 + 1.5 x 1 / 1.5e-6) = 0.0554 + 0.0357 V; the charger is not behind it.
+   */
+  @Test
+  void a_lamp_loses_by_what_the_motor_draws_through_the_main_wire() {
+    List<CircuitSums> sums = behindMainWire(0.5, 10e-6);
+    CircuitSums lamp = sums.get(1);
+    assertThat(lamp.main().volts()).isCloseTo(0.0554, within(1e-4));
+    assertThat(lamp.drop().orElseThrow()).isCloseTo(0.0911, within(1e-4));
+    // 0.36 V less 0.0554 are left to 1.5 m of its own.
+    assertThat(lamp.areaFor(0.03)).isCloseTo(1.7601e-7, within(1e-10));
+    assertThat(lamp.isMainTooThin()).isFalse();
+    assertThat(sums.get(2).main().volts()).isZero();
+  }
+
+  /** DERIVED: 1.78706e-8 x 2 x 2 x 31 / 5e-6 = 0.443 V, more than 3 % of 12 V. */
+  @Test
+  void behind_a_main_wire_that_loses_too_much_no_wire_of_its_own_is_thick_enough() {
+    CircuitSums lamp = behindMainWire(2, 5e-6).get(1);
+    assertThat(lamp.faults()).contains(Fault.DROP_TOO_GREAT);
+    assertThat(lamp.isMainTooThin()).isTrue();
+    assertThat(lamp.areaFor(0.03)).isNaN();
+    assertThat(lamp.wanted()).isNaN();
+  }
+
+  private static List<CircuitSums> behindMainWire(double length, double area) {
+    MainWire main =
+        new MainWire(
+            Optional.of(40.0),
+            Optional.of(0.1),
+            Optional.of(length),
+            Optional.of(area),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(true),
+            Optional.empty());
+    List<Circuit> circuits =
+        List.of(drawing(Use.MOTOR, 30), drawing(Use.LIGHTS, 1), drawing(Use.CHARGE, 1));
+    return CircuitSums.of(
+        ElectricalSystem.NONE.withCircuits(circuits, Optional.of("key"), Optional.of(main)));
+  }
+
+  private static Circuit drawing(Use use, double current) {
+    return new Circuit(
+        use.word(),
+        use,
+        current,
+        2,
+        Optional.of(1.5e-6),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(true),
+        Optional.of(2.0),
+        Optional.of(0.1),
+        Optional.empty(),
+        Optional.of("toggle"),
+        Optional.empty());
+  }
+
   private static Circuit fusedAt(Use use, double at) {
     return new Circuit(
         use.word(),

@@ -182,6 +182,7 @@ class ElectricCommandsTest {
   /**
    * DERIVED: out at 1.467, home at 0.717 m/s, 20.05 of 30.08 min: turn after 6.58 min, 579 m away.
    * Oars make 0.75 - 0.3 - 0.15 = 0.3 m/s of it: 32.2 min; against 2 m/s of wind 0.15, too little.
+   * In still air 0.75 - 0.55 is the least that counts, and 0.55 rounds down.
    */
   @Test
   void rowing_home_is_worked_out_against_the_wind_and_stream_that_are_stated() throws IOException {
@@ -189,6 +190,7 @@ class ElectricCommandsTest {
     assertThat(shell.run("range", "--boat", boat(in(met, 1, 0.3)))).isZero();
     assertThat(shell.out().replaceAll("\\s+", " "))
         .contains("In the waters stated (wind 1.0 m/s, stream 0.3 m/s) turn back after 6 min")
+        .contains("Against a stream of 0.5 m/s or more nobody counts on it.")
         .containsPattern("from where it turns back there, 5[78]\\d m, rowing home takes 33 min\\.");
 
     TestShell windy = TestShell.open();
@@ -478,6 +480,31 @@ class ElectricCommandsTest {
         .contains("Main wire: the fuse of 50 A is less than 1.25 times the 46 A");
   }
 
+  @Test
+  void a_motor_without_plate_and_wires_is_not_said_to_be_among_what_is_drawn() throws IOException {
+    String lamps =
+        ElectricBoat.JSON
+            .replaceAll("\\{ \"name\": \"motor\", \"use\"(?s).*?\\},\\s+", "")
+            .replace("\"thrust\": 200, \"amps\": 45, ", "");
+    shell.run("wiring", "--boat", boat(lamps));
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("they draw 0.5 A at 12 V, without the motor, since nobody said what it draws.");
+  }
+
+  /** DERIVED: 1.787e-8 x 2 x 2 m x 45.5 A / 8.366 mm2 = 0.389 V, more than 0.36. */
+  @Test
+  void a_main_wire_that_loses_too_much_is_named_with_each_circuit_behind_it() throws IOException {
+    String far = ElectricBoat.JSON.replace("\"awg\": 8,", "\"awg\": 8, \"there\": 2,");
+    assertThat(shell.run("wiring", "--boat", boat(far))).isEqualTo(1);
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains(
+            "* Motor: the wire loses 0.39 V of 12 V, 0.39 V of it in the main wire with everything"
+                + " on, more than 3 %. It wants a fuse of 60 A within 2.17 m of the battery, a"
+                + " thicker main wire, and a switch in reach.")
+        .contains(" motor thicker main 0.75 mm2,");
+    fitsTheTerminal(shell.out());
+  }
+
   /** Its power is stated and no plate; a boat with petrol aboard has no such wires. */
   @Test
   void an_outboard_without_wires_is_named_unless_it_burns_petrol() throws IOException {
@@ -491,7 +518,7 @@ class ElectricCommandsTest {
     assertThat(shell.run("wiring", "--boat", boat(lamps))).isEqualTo(1);
     assertThat(shell.out().replaceAll("\\s+", " "))
         .contains("* The motor's own wires are not stated")
-        .contains("they draw 0.5 A at 12 V, without the motor, of which nothing is stated.");
+        .contains("they draw 0.5 A at 12 V, without the motor, since nobody said what it draws.");
     TestShell petrol = TestShell.open();
     assertThat(petrol.run("wiring", "--boat", boat(lamps.replace("\"oars\"", "\"petrol can\""))))
         .isZero();
@@ -595,8 +622,16 @@ class ElectricCommandsTest {
     assertThat(shell.out()).contains(" yards").contains(" mph").doesNotContain("m/s");
     fitsTheTerminal(shell.out());
     TestShell wiring = TestShell.open();
-    wiring.run("wiring", "--boat", file, "--units", "feet");
-    assertThat(wiring.out()).contains("6 ft 7 in there and as much back").contains("7 in");
+    wiring.run(
+        "wiring",
+        "--boat",
+        boat(ElectricBoat.JSON.replace("\"there\": 3", "\"there\": 4.5")),
+        "--units",
+        "feet");
+    assertThat(wiring.out())
+        .contains("6 ft 7 in there and as much back")
+        .contains("7 in")
+        .contains("cabin lamp         0.5 A    14 ft 10 in  AWG 14 ");
     fitsTheTerminal(wiring.out());
   }
 }
