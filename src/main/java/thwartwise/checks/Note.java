@@ -18,7 +18,7 @@ public sealed interface Note {
   /** Nothing but the figure. */
   record None() implements Note {}
 
-  /** In words: what is said of a doubtful measurement, and what an older record has. */
+  /** In words: what somebody wrote at a look, and what an older record has. */
   record Stated(String words) implements Note {}
 
   /** A fact without a figure. */
@@ -112,6 +112,9 @@ public sealed interface Note {
 
   /** The figure after the allowance, where the limit is met only as measured. */
   record AfterAllowance(Margin margin, Note note) implements Note {}
+
+  /** What is odd about a measurement. */
+  record OfMeasurement(MeasurementNote note) implements Note {}
 
   /** A doubtful measurement that was kept with a reason. */
   record Confirmed(String reason) implements Note {}

@@ -13,10 +13,13 @@ import thwartwise.geometry.Vector3;
  * panel are looked at along the line that joins their middles.
  *
  * @param perMetre angle between the two ends over the distance of their middles, rad/m
- * @param panel the two lines it lies between, and the side when the sides differ
- * @param between the two stations
+ * @param line the lower of the two lines it lies between, from 0 at the keel
+ * @param points how many points a station has
+ * @param aft the name of the station at its aft end
+ * @param fore the name of the next station forward
  */
-public record PanelTwist(double perMetre, String panel, String between) {
+public record PanelTwist(
+    double perMetre, int line, int points, PanelSide side, String aft, String fore) {
 
   /**
    * Over less than this the tape cannot tell which way a panel faces, and any strip can be twisted,
@@ -24,34 +27,40 @@ public record PanelTwist(double perMetre, String panel, String between) {
    */
   private static final double NARROW = 0.10;
 
+  /** On which side a panel lies; either, where both are alike. Records store the constants. */
+  public enum PanelSide {
+    EITHER,
+    PORT,
+    STARBOARD
+  }
+
   /** The hardest twist of all; none when every panel is narrower than a hand somewhere. */
   public static Optional<PanelTwist> greatest(List<Station> stations) {
     boolean symmetric = stations.stream().allMatch(Station::isSymmetric);
-    List<PanelTwist> twists = new ArrayList<>(side(stations, Station::port, symmetric, "port"));
+    List<PanelTwist> twists =
+        new ArrayList<>(
+            side(stations, Station::port, symmetric ? PanelSide.EITHER : PanelSide.PORT));
     if (!symmetric) {
-      twists.addAll(side(stations, Station::starboard, false, "starboard"));
+      twists.addAll(side(stations, Station::starboard, PanelSide.STARBOARD));
     }
     return twists.stream().max(Comparator.comparingDouble(PanelTwist::perMetre));
   }
 
   private static List<PanelTwist> side(
-      List<Station> stations,
-      Function<Station, List<Vector3>> points,
-      boolean symmetric,
-      String side) {
+      List<Station> stations, Function<Station, List<Vector3>> points, PanelSide side) {
     List<PanelTwist> twists = new ArrayList<>();
     for (int i = 0; i + 1 < stations.size(); i++) {
       List<Vector3> aft = points.apply(stations.get(i));
       List<Vector3> fore = points.apply(stations.get(i + 1));
-      String between = stations.get(i).name() + " to " + stations.get(i + 1).name();
+      String aftName = stations.get(i).name();
+      String foreName = stations.get(i + 1).name();
       for (int k = 0; k + 1 < aft.size(); k++) {
-        String panel =
-            LineName.of(k, aft.size())
-                + " and "
-                + LineName.of(k + 1, aft.size())
-                + (symmetric ? "" : " to " + side);
+        int line = k;
         of(aft.get(k), aft.get(k + 1), fore.get(k), fore.get(k + 1))
-            .ifPresent(perMetre -> twists.add(new PanelTwist(perMetre, panel, between)));
+            .ifPresent(
+                perMetre ->
+                    twists.add(
+                        new PanelTwist(perMetre, line, aft.size(), side, aftName, foreName)));
       }
     }
     return twists;

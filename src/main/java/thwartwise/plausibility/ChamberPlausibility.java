@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
@@ -52,9 +54,7 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
                         DAY * ChronoUnit.DAYS.between(test.date(), model.today()),
                         0,
                         "a test that counts has been made (judgement)",
-                        "it is dated "
-                            + test.date()
-                            + ", which has not come yet: was the year written wrongly?"))
+                        new MeasurementNote.LeakTestToCome(test.date().toString())))
         .map(
             answer ->
                 answer.about(
@@ -73,13 +73,12 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
           poured,
           least,
           limits.source("poured-over-drawn-least"),
-          "were those gallons? Measure its walls, or pour again and count");
+          MeasurementNote.of(Fact.POURED_TOO_LITTLE));
     }
     return asked.atMost(
         poured,
         Math.min(limits.value("poured-over-drawn-most") * drawn, room),
         limits.source("poured-over-drawn-most"),
-        "",
-        "measure its walls, or pour again and count");
+        MeasurementNote.of(Fact.POURED_TOO_MUCH));
   }
 }

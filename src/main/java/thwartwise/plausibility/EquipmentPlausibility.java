@@ -8,6 +8,8 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -63,7 +65,7 @@ final class EquipmentPlausibility {
                   at.z(),
                   keel,
                   limits.source("kit-under-keel"),
-                  "that is under the keel: measure up from the lowest point of the bottom"));
+                  MeasurementNote.of(Fact.KIT_UNDER_KEEL)));
       return;
     }
     add(
@@ -73,8 +75,7 @@ final class EquipmentPlausibility {
                 outside(at, limits.value("kit-above-rail")),
                 limits.value("kit-outside"),
                 limits.source("kit-outside"),
-                "",
-                "measure again where its middle lies"));
+                MeasurementNote.of(Fact.KIT_OUTSIDE)));
   }
 
   private void cleat(Cleat cleat) {
@@ -85,8 +86,7 @@ final class EquipmentPlausibility {
                 Math.max(outside(cleat.at(), 0), keel - cleat.at().z()),
                 limits.value("cleat-outside"),
                 limits.source("cleat-outside"),
-                "",
-                "measure again where the line is made fast"));
+                MeasurementNote.of(Fact.CLEAT_OUTSIDE)));
   }
 
   /**
@@ -113,8 +113,7 @@ final class EquipmentPlausibility {
                   place.across().to(),
                   limits.value("seat-out-least"),
                   limits.source("seat-out-least"),
-                  "did the decimal point slip? For a seat on which nobody can move to one side"
-                      + " write 0"));
+                  MeasurementNote.of(Fact.SEAT_ON_MIDDLE_LINE)));
     }
     add(
         new PlausibilityId(PlausibilityTopic.PLACE, place.name()),
@@ -123,8 +122,7 @@ final class EquipmentPlausibility {
                 place.people() * each,
                 room,
                 limits.source("seat-each"),
-                "",
-                "fewer people sit there, or it reaches farther out"));
+                MeasurementNote.of(Fact.SEAT_TOO_SHORT)));
   }
 
   /** Only what is shut under way is taken to keep water out, and a large lid low down does not. */
@@ -142,8 +140,7 @@ final class EquipmentPlausibility {
                   opening.width(),
                   limits.value("low-opening-width"),
                   limits.source("low-opening-width"),
-                  "",
-                  "measure its lowest edge and its width again"));
+                  MeasurementNote.of(Fact.OPENING_TOO_LOW)));
     }
   }
 

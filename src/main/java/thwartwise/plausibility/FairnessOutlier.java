@@ -1,5 +1,8 @@
 package thwartwise.plausibility;
 
+import thwartwise.hull.ReadingDirection;
+import thwartwise.hull.TapeSlip;
+
 /**
  * A reading that lies off the fair curve through the same points of the other stations.
  *
@@ -16,27 +19,11 @@ public record FairnessOutlier(
     int station,
     int point,
     boolean port,
-    Direction direction,
+    ReadingDirection direction,
     double value,
     double fair,
     TapeSlip slip,
     double meant) {
-
-  /** What a tape reads of a point besides how far forward it lies. */
-  public enum Direction {
-    HALF_BREADTH("half-breadth"),
-    HEIGHT("height");
-
-    private final String word;
-
-    Direction(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
-  }
 
   /** How many times too large or too small it is. */
   double factor() {

@@ -1,14 +1,14 @@
 package thwartwise.plausibility;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
-import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
@@ -37,23 +37,14 @@ record KitMassPlausibility(BoatModel model, PlausibleLimits limits) {
     String source = limits.kitMassSource(kit.name(), driven);
     PlausibilityQuestion asked =
         new PlausibilityQuestion("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM);
-    String remedy = remedy(kit.mass(), usual);
+    MeasurementNote note =
+        new MeasurementNote.UnusualMass(
+            kit.mass(),
+            UsualKit.withPointMoved(kit.mass(), usual)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty()));
     return kit.mass() < usual.from()
-        ? asked.atLeast(kit.mass(), usual.from(), source, remedy)
-        : asked.atMost(kit.mass(), usual.to(), source, "", remedy);
-  }
-
-  private static String remedy(double mass, Span usual) {
-    String slipped =
-        UsualKit.withPointMoved(mass, usual)
-            .map(
-                kg ->
-                    String.format(
-                        Locale.ROOT,
-                        "; did the decimal point slip, from %s kg?",
-                        Rounding.plain(kg)))
-            .orElse("");
-    return String.format(Locale.ROOT, "%s kg is not what such a thing weighs", Rounding.plain(mass))
-        + (slipped.isEmpty() ? ": weigh it again" : slipped + " Weigh it again");
+        ? asked.atLeast(kit.mass(), usual.from(), source, note)
+        : asked.atMost(kit.mass(), usual.to(), source, note);
   }
 }

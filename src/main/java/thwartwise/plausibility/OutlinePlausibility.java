@@ -2,13 +2,13 @@ package thwartwise.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
-import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
@@ -90,11 +90,7 @@ final class OutlinePlausibility {
                 waist.read(),
                 waist.neighbours(),
                 limits.source("waist"),
-                String.format(
-                    Locale.ROOT,
-                    "%s, half-breadth: the boat is broader aft and forward of it. Did two sections"
-                        + " change places? Measure it again, and those next to it",
-                    LineName.of(waist.point(), stations.get(0).port().size())))
+                new MeasurementNote.Waist(waist.point(), stations.get(0).port().size()))
             .about(
                 new PlausibilityId(PlausibilityTopic.STATION, station),
                 model.boat().confirmedMeasurements(),
@@ -110,9 +106,7 @@ final class OutlinePlausibility {
             .orElse(0);
     PlausibilityQuestion asked =
         new PlausibilityQuestion("height of the lowest point of the bottom", Unit.METRE);
-    String remedy =
-        "heights are measured up from the lowest point, so that one is zero: was a height given a"
-            + " wrong sign, or left out?";
+    MeasurementNote note = MeasurementNote.of(Fact.LOWEST_POINT_NOT_ZERO);
     add(
         PlausibilityId.of(PlausibilityTopic.LOWEST_POINT),
         least < 0
@@ -120,9 +114,9 @@ final class OutlinePlausibility {
                 least,
                 -limits.value("lowest-point-below"),
                 limits.source("lowest-point-below"),
-                remedy)
+                note)
             : asked.atMost(
-                least, limits.value("lowest-point"), limits.source("lowest-point"), "", remedy));
+                least, limits.value("lowest-point"), limits.source("lowest-point"), note));
   }
 
   private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {

@@ -9,6 +9,8 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -21,8 +23,6 @@ import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
  */
 final class PlacePlausibility {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
-  private static final String AGAIN =
-      "measure it again from the aft end of the hull, in the unit asked for";
 
   private final BoatModel model;
   private final PlausibleLimits limits;
@@ -67,7 +67,7 @@ final class PlacePlausibility {
                 Math.min(aft, fore),
                 least,
                 limits.source("seat-from-end"),
-                "nobody has room there: " + AGAIN));
+                MeasurementNote.of(Fact.PLACE_AT_AN_END)));
   }
 
   private Optional<PlausibilityQuestion.Answer> namedForAnotherPart(Place place) {
@@ -80,12 +80,12 @@ final class PlacePlausibility {
               double share = (place.x() - hull.from()) / hull.length();
               String limit = end == NamedEnd.MIDDLE ? "middle-place-least" : "fore-place-least";
               double least = limits.value(limit);
-              String remedy = "it is named for " + end.words() + ": " + AGAIN;
+              MeasurementNote note = new MeasurementNote.NamedForEnd(end);
               boolean low = end == NamedEnd.FORE || end == NamedEnd.MIDDLE && share < 0.5;
               return doubtful(
                   low
-                      ? asked.atLeast(share, least, limits.source(limit), remedy)
-                      : asked.atMost(share, 1 - least, limits.source(limit), "", remedy));
+                      ? asked.atLeast(share, least, limits.source(limit), note)
+                      : asked.atMost(share, 1 - least, limits.source(limit), note));
             });
   }
 
@@ -102,8 +102,7 @@ final class PlacePlausibility {
                             apart(place.x(), box),
                             limits.value("place-from-its-box"),
                             limits.source("place-from-its-box"),
-                            "",
-                            AGAIN)));
+                            MeasurementNote.of(Fact.PLACE_OFF_ITS_CHAMBER))));
   }
 
   private static double apart(double x, Chamber box) {
@@ -126,7 +125,7 @@ final class PlacePlausibility {
                         Math.abs(place.x() - other.x()),
                         limits.value("places-apart"),
                         limits.source("places-apart"),
-                        "one lies on top of the other: " + AGAIN));
+                        MeasurementNote.of(Fact.PLACE_ON_ANOTHER)));
   }
 
   private static boolean isThwart(Place place) {

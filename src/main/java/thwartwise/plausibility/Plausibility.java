@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -16,8 +18,6 @@ import thwartwise.hull.Material;
 import thwartwise.hull.PanelTwist;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCaseStep;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.RuleSet;
@@ -101,7 +101,7 @@ public final class Plausibility {
                   span,
                   limits.source("block-least"),
                   limits.source("block-most"),
-                  "check the stations"));
+                  MeasurementNote.of(Fact.FULLNESS)));
     }
   }
 
@@ -118,10 +118,9 @@ public final class Plausibility {
                     asked("how hard a panel is twisted", Unit.DEGREE_PER_METRE)
                         .atMost(
                             twist.perMetre(),
-                            Math.toRadians(limits.value("panel-twist-most")),
+                            twistMost(),
                             limits.source("panel-twist-most"),
-                            "most between " + twist.panel() + ", from " + twist.between(),
-                            "check these points")));
+                            twisted(twist))));
   }
 
   private void crossing() {
@@ -137,15 +136,21 @@ public final class Plausibility {
                 crossings.stream().mapToDouble(Span::length).sum(),
                 0,
                 "no hull does (judgement)",
-                between(first),
-                "measure another station there"));
+                new MeasurementNote.CrossedOutline(first.from(), first.to())));
   }
 
-  private String between(Span span) {
-    UnitFormat units = new UnitFormat(model.boat().units());
-    return units.either(
-        String.format(Locale.ROOT, "from x %.2f to %.2f m", span.from(), span.to()),
-        () -> "from " + units.step(span.from()) + " to " + units.step(span.to()) + " forward");
+  private MeasurementNote twisted(PanelTwist twist) {
+    return new MeasurementNote.TwistedPanel(
+        twist.line(),
+        twist.points(),
+        twist.side(),
+        twist.aft(),
+        twist.fore(),
+        twist.perMetre() <= twistMost());
+  }
+
+  private double twistMost() {
+    return Math.toRadians(limits.value("panel-twist-most"));
   }
 
   private void breadth() {
@@ -157,8 +162,7 @@ public final class Plausibility {
                 model.form().beam() / length,
                 limits.breadthOverLength(length),
                 limits.source("breadth-over-length-most"),
-                "",
-                "was the full breadth taped where half is asked for?"));
+                MeasurementNote.of(Fact.BREADTH_FOR_LENGTH)));
   }
 
   /** How deep it is where it is broadest tells breadths and heights in different units. */
@@ -173,8 +177,7 @@ public final class Plausibility {
                 span,
                 limits.source("depth-over-breadth-least"),
                 limits.source("depth-over-breadth-most"),
-                "was the full breadth taped where half is asked for, or were heights and breadths"
-                    + " written in different units?"));
+                MeasurementNote.of(Fact.DEPTH_FOR_BREADTH)));
   }
 
   /** From the lowest point up to the lower rail at half the length. */
@@ -190,18 +193,8 @@ public final class Plausibility {
   private void weight() {
     double area = model.form().shellArea();
     Span span = limits.hullMass(area, hull.thickness(), hull.density(), hull.material());
-    UnitFormat units = new UnitFormat(model.boat().units());
     double skin = area * hull.thickness() * hull.density();
     boolean half = hull.mass() < span.from() && span.contains(2 * hull.mass());
-    String remedy =
-        String.format(
-            Locale.ROOT,
-            "weigh it again or check the thickness: %s of skin come to %s%s",
-            units.either(
-                String.format(Locale.ROOT, "%.1f m2", area), () -> units.area(area, Side.DOWN)),
-            units.either(
-                String.format(Locale.ROOT, "%.0f kg", skin), () -> units.mass(skin, Side.DOWN)),
-            half ? "; was one end of it on the scales, and not both?" : "");
     add(
         PlausibilityTopic.HULL_MASS,
         asked("weight of the bare hull against that of its skin", Unit.KILOGRAM)
@@ -210,7 +203,7 @@ public final class Plausibility {
                 span,
                 limits.source(PlausibleLimits.hullMassLeast(hull.material())),
                 limits.source("hull-mass-most"),
-                remedy));
+                new MeasurementNote.SkinMass(area, skin, half)));
   }
 
   private void density() {
@@ -222,7 +215,7 @@ public final class Plausibility {
                 limits.density(),
                 limits.source("density-least"),
                 limits.source("density-most"),
-                "weigh a soaked offcut, or name the material"));
+                MeasurementNote.of(Fact.SWAMPED_DENSITY)));
   }
 
   private static PlausibilityQuestion asked(String check, Unit unit) {

@@ -11,6 +11,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -28,34 +29,28 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
   private static final MathContext THREE = new MathContext(3);
 
   /** The end of the span that is nearer, or overstepped, is the limit told. */
-  Answer between(double value, Span span, String least, String most, String remedy) {
+  Answer between(double value, Span span, String least, String most, MeasurementNote note) {
     boolean low = value * value < span.from() * span.to();
     boolean met = span.contains(value);
     return new Answer(
-        this,
-        value,
-        low ? span.from() : span.to(),
-        low,
-        met,
-        low ? least : most,
-        met ? "" : remedy);
+        this, value, low ? span.from() : span.to(), low, met, low ? least : most, note);
   }
 
-  Answer atMost(double value, double most, String source, String where, String remedy) {
+  Answer atMost(double value, double most, String source, MeasurementNote note) {
     boolean met = value <= most;
-    return new Answer(this, value, most, false, met, source, met ? where : joined(where, remedy));
+    return new Answer(this, value, most, false, met, source, note);
   }
 
-  Answer atLeast(double value, double least, String source, String remedy) {
+  Answer atLeast(double value, double least, String source, MeasurementNote note) {
     boolean met = value >= least;
-    return new Answer(this, value, least, true, met, source, met ? "" : remedy);
+    return new Answer(this, value, least, true, met, source, note);
   }
 
-  private static String joined(String where, String remedy) {
-    return where.isEmpty() ? remedy : where + "; " + remedy;
-  }
-
-  /** The answer, before it is known which doubt it is and whether somebody keeps it. */
+  /**
+   * The answer, before it is known which doubt it is and whether somebody keeps it.
+   *
+   * @param note what to measure again where it is not met
+   */
   record Answer(
       PlausibilityQuestion asked,
       double value,
@@ -63,11 +58,20 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
       boolean atLeast,
       boolean met,
       String source,
-      String note) {
+      MeasurementNote note) {
 
     /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
     PlausibilityFinding about(PlausibilityId id, List<ConfirmedMeasurement> all) {
       return about(id, all, figure());
+    }
+
+    private Note note(Optional<String> kept) {
+      if (met) {
+        return note instanceof MeasurementNote.TwistedPanel
+            ? new Note.OfMeasurement(note)
+            : Note.NONE;
+      }
+      return kept.<Note>map(Note.Confirmed::new).orElse(new Note.OfMeasurement(note));
     }
 
     /** What was measured, to three figures: a reason given for it stands for no other. */
@@ -97,7 +101,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
               new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),
               source,
               asked.loadCase(),
-              met || kept.isEmpty() ? Note.stated(note) : new Note.Confirmed(kept.get()));
+              note(kept));
       boolean forAnother = kept.isEmpty() && !about.isEmpty();
       return new PlausibilityFinding(id, finding, kept, measured, forAnother);
     }

@@ -3,7 +3,7 @@ package thwartwise.plausibility;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import thwartwise.plausibility.FairnessOutlier.Direction;
+import thwartwise.hull.ReadingDirection;
 
 /**
  * A reading that is the same, to the last figure, as the one before it and lies off the fair curve:
@@ -31,7 +31,7 @@ record RepeatedReading(double[] x, double[] value, double[] below) {
   /** The station where it is, and what would be in line there. */
   record Found(int station, double fair) {}
 
-  Optional<Found> found(Direction direction) {
+  Optional<Found> found(ReadingDirection direction) {
     OptionalInt worst =
         IntStream.range(1, x.length - 1)
             .filter(i -> isRepeated(i) && fair(i).off(value[i]) > OFF)
@@ -40,7 +40,7 @@ record RepeatedReading(double[] x, double[] value, double[] below) {
       int i = worst.getAsInt();
       return Optional.of(new Found(i, fair(i).nearest(value[i])));
     }
-    return direction == Direction.HALF_BREADTH ? atAnEnd() : Optional.empty();
+    return direction == ReadingDirection.HALF_BREADTH ? atAnEnd() : Optional.empty();
   }
 
   private FairRange fair(int i) {

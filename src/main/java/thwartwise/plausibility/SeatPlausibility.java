@@ -2,13 +2,14 @@ package thwartwise.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Space;
+import thwartwise.checks.MeasurementNote;
+import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
@@ -68,11 +69,7 @@ final class SeatPlausibility {
                 place.z(),
                 top(around.box()),
                 limits.source("seat-in-box"),
-                String.format(
-                    Locale.ROOT,
-                    "that is inside the chamber \"%s\": measure the seat's height and the chamber's"
-                        + " top again",
-                    around.name())));
+                new MeasurementNote.InsideChamber(around.name())));
   }
 
   private void aboveTheFloor(Place place) {
@@ -84,8 +81,7 @@ final class SeatPlausibility {
                 place.z() - model.boat().hull().floor(),
                 limits.value("seat-above-floor"),
                 limits.source("seat-above-floor"),
-                "measure it from the lowest point of the bottom, in centimetres or inches as asked;"
-                    + " who kneels or stands there has a posture of its own"));
+                MeasurementNote.of(Fact.SEAT_NEAR_FLOOR)));
   }
 
   /** A seat called as the box under it is lies on that box, with a cushion at most. */
@@ -99,9 +95,7 @@ final class SeatPlausibility {
                     place.z() - Math.min(top, box.box().z().to()),
                     limits.value("seat-over-its-box"),
                     limits.source("seat-over-its-box"),
-                    "",
-                    "measure the seat's height and the chamber's top again, each in the unit asked"
-                        + " for"));
+                    MeasurementNote.of(Fact.SEAT_ABOVE_ITS_CHAMBER)));
       }
     }
   }
@@ -120,9 +114,7 @@ final class SeatPlausibility {
                 place.z(),
                 limits.seatMost(rail, floor),
                 limits.source(byRail ? "seat-above-rail" : "seat-above-floor-most"),
-                "",
-                "that is too high to sit on: were those centimetres where inches are meant, or is"
-                    + " it measured from the ground?"));
+                MeasurementNote.of(Fact.SEAT_TOO_HIGH)));
   }
 
   /** A top that stands above all of the hull is cut off there, and nobody would know. */
@@ -138,9 +130,7 @@ final class SeatPlausibility {
                 written,
                 top + limits.value("chamber-above-rail"),
                 limits.source("chamber-above-rail"),
-                "",
-                "that is above the whole hull: measure it again, or leave it out where the chamber"
-                    + " reaches the rail"));
+                MeasurementNote.of(Fact.CHAMBER_ABOVE_HULL)));
   }
 
   private static PlausibilityQuestion metres(String check) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.NamedSide;
 import thwartwise.boat.Place;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Unit;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
@@ -38,14 +39,6 @@ record SidePlausibility(BoatModel model, PlausibleLimits limits) {
             side.offset(place),
             limits.value("side-place-out"),
             limits.source("side-place-out"),
-            "boat file: " + subject + fault(place, side) + REMEDY);
+            new MeasurementNote.NamedForSide(place.name(), place.isAboutTheMiddle(), side));
   }
-
-  private static String fault(Place place, NamedSide side) {
-    return place.isAboutTheMiddle() ? " has no side; " : " does not lie to " + side.word() + "; ";
-  }
-
-  private static final String REMEDY =
-      "write from where to where people sit as \"y\": [from, to], starboard with a minus, or give a"
-          + " seat across the boat another name";
 }

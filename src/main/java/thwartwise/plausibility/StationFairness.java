@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.ReadingDirection;
 import thwartwise.hull.Station;
-import thwartwise.plausibility.FairnessOutlier.Direction;
+import thwartwise.hull.TapeSlip;
 
 /**
  * Which readings of which stations lie off a fair curve through the other stations. Every line of
@@ -82,13 +83,13 @@ public final class StationFairness {
       int point = k;
       List<Vector3> line = stations.stream().map(s -> points.apply(s).get(point)).toList();
       if (k > 0) {
-        Line breadths = new Line(line, k, port, Direction.HALF_BREADTH);
+        Line breadths = new Line(line, k, port, ReadingDirection.HALF_BREADTH);
         swapped(stations, points, k, port)
             .or(() -> breadths.worst(whole))
             .or(() -> repeated(stations, points, breadths, whole))
             .ifPresent(found::add);
       }
-      Line heights = new Line(line, k, port, Direction.HEIGHT);
+      Line heights = new Line(line, k, port, ReadingDirection.HEIGHT);
       heights
           .worst(whole)
           .or(() -> repeated(stations, points, heights, whole))
@@ -102,7 +103,7 @@ public final class StationFairness {
     if (!whole || stations.size() < FEWEST) {
       return Optional.empty();
     }
-    boolean heights = line.direction == Direction.HEIGHT;
+    boolean heights = line.direction == ReadingDirection.HEIGHT;
     double[] below =
         heights ? new double[0] : read(stations, points, line.point - 1, StationFairness::out);
     return new RepeatedReading(line.x, line.value, below)
@@ -133,7 +134,7 @@ public final class StationFairness {
                   i,
                   k,
                   port,
-                  Direction.HALF_BREADTH,
+                  ReadingDirection.HALF_BREADTH,
                   lower[i],
                   low.nearest(lower[i]),
                   TapeSlip.SWAPPED,
@@ -178,20 +179,20 @@ public final class StationFairness {
     private final double[] value;
     private final int point;
     private final boolean port;
-    private final Direction direction;
+    private final ReadingDirection direction;
 
-    Line(List<Vector3> points, int point, boolean port, Direction direction) {
+    Line(List<Vector3> points, int point, boolean port, ReadingDirection direction) {
       this(
           points.stream().mapToDouble(Vector3::x).toArray(),
           points.stream()
-              .mapToDouble(direction == Direction.HEIGHT ? Vector3::z : StationFairness::out)
+              .mapToDouble(direction == ReadingDirection.HEIGHT ? Vector3::z : StationFairness::out)
               .toArray(),
           point,
           port,
           direction);
     }
 
-    private Line(double[] x, double[] value, int point, boolean port, Direction direction) {
+    private Line(double[] x, double[] value, int point, boolean port, ReadingDirection direction) {
       this.x = x;
       this.value = value;
       this.point = point;
@@ -219,7 +220,7 @@ public final class StationFairness {
       for (int i = 1; x.length >= FEWEST && i + 1 < x.length; i++) {
         inner(i).ifPresent(found::add);
       }
-      if (whole && direction == Direction.HALF_BREADTH) {
+      if (whole && direction == ReadingDirection.HALF_BREADTH) {
         end(0).ifPresent(found::add);
         end(x.length - 1).ifPresent(found::add);
       }
@@ -235,7 +236,7 @@ public final class StationFairness {
       if (!(fair.off(read) > distance)) {
         return false;
       }
-      double least = direction == Direction.HEIGHT ? NEAR_THE_BOTTOM : 0;
+      double least = direction == ReadingDirection.HEIGHT ? NEAR_THE_BOTTOM : 0;
       double nearest = Math.max(least, fair.nearest(read));
       double counted = Math.max(least, read);
       return Math.max(counted, nearest) > ratio * Math.min(counted, nearest);

@@ -8,11 +8,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
-import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
-import thwartwise.measure.UnitFormat;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /** Stations that lie out of line with their neighbours, one finding each. */
@@ -29,7 +28,7 @@ final class StationPlausibility {
     worst.forEach(
         (i, out) ->
             found.add(
-                answer(stations, out, limits, new UnitFormat(model.boat().units()))
+                answer(stations, out, limits)
                     .about(
                         new PlausibilityId(PlausibilityTopic.STATION, name(stations, i)),
                         model.boat().confirmedMeasurements(),
@@ -38,7 +37,7 @@ final class StationPlausibility {
   }
 
   private static PlausibilityQuestion.Answer answer(
-      List<Station> stations, FairnessOutlier out, PlausibleLimits limits, UnitFormat units) {
+      List<Station> stations, FairnessOutlier out, PlausibleLimits limits) {
     boolean low = out.value() < out.fair();
     PlausibilityQuestion asked =
         new PlausibilityQuestion(
@@ -50,7 +49,13 @@ final class StationPlausibility {
         low,
         false,
         limits.source("station-off-ratio"),
-        words(stations, out, units));
+        new MeasurementNote.OutOfLine(
+            out.port(),
+            out.point(),
+            stations.get(out.station()).port().size(),
+            out.direction(),
+            out.slip(),
+            out.meant()));
   }
 
   /** All of a station: whoever kept it looked at all of it. */
@@ -62,19 +67,6 @@ final class StationPlausibility {
     return points
         .map(p -> String.format(Locale.ROOT, "%.3f %.3f", p.y() + 0.0, p.z() + 0.0))
         .collect(Collectors.joining(", "));
-  }
-
-  /** Which reading, what is odd about it, and what would be in line. */
-  private static String words(List<Station> stations, FairnessOutlier out, UnitFormat units) {
-    int points = stations.get(out.station()).port().size();
-    return String.format(
-        "%s%s, %s: %s In line would be about %s; measure it again",
-        out.port() ? "" : "starboard ",
-        LineName.of(out.point(), points),
-        out.direction().word(),
-        out.slip().sentence(),
-        units.either(
-            String.format(Locale.ROOT, "%.2f m", out.meant()), () -> units.step(out.meant())));
   }
 
   /** Its name, or its number where the name does not tell it from the others. */

@@ -28,6 +28,9 @@ public final class NoteWords {
     if (note instanceof Note.Stated stated) {
       return stated.words();
     }
+    if (note instanceof Note.OfMeasurement odd) {
+      return MeasurementNoteWords.of(odd.note(), units);
+    }
     if (note instanceof Note.Confirmed confirmed) {
       return "kept: " + confirmed.reason();
     }

@@ -7,6 +7,7 @@ import static thwartwise.hull.Hulls.station;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.hull.PanelTwist.PanelSide;
 
 class PanelTwistTest {
 
@@ -23,8 +24,8 @@ class PanelTwistTest {
             station("middle", p(1, 0, 0), p(1, 0.6, 0), p(1, 0.6, 0.5)),
             station("fore", p(3, 0, 0), p(3, 0.6 - out, 0.25 - up), p(3, 0.6 + out, 0.25 + up)));
     assertThat(twist.perMetre()).isCloseTo(lean / 2, within(1e-12));
-    assertThat(twist.panel()).isEqualTo("chine and rail");
-    assertThat(twist.between()).isEqualTo("middle to fore");
+    assertThat(twist)
+        .isEqualTo(new PanelTwist(twist.perMetre(), 1, 3, PanelSide.EITHER, "middle", "fore"));
   }
 
   // A side that closes in and lifts, measured at other slants: bent and raked, not twisted.
@@ -48,8 +49,9 @@ class PanelTwistTest {
                 List.of(p(1, 0, 0), p(1, 0.6, 0), p(1, 0.6, 0.5)),
                 List.of(p(1, 0, 0), p(1, -0.6, 0), p(1, -0.3, 0.5))),
             station("fore", p(3, 0, 0), p(3, 0.6, 0), p(3, 0.6, 0.5)));
-    assertThat(PanelTwist.greatest(stations).orElseThrow().panel())
-        .isEqualTo("chine and rail to starboard");
+    PanelTwist twist = PanelTwist.greatest(stations).orElseThrow();
+    assertThat(twist.line()).isEqualTo(1);
+    assertThat(twist.side()).isEqualTo(PanelSide.STARBOARD);
   }
 
   @Test

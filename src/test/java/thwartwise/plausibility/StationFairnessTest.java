@@ -17,9 +17,10 @@ import thwartwise.boat.TenThousandBoats;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.RandomHull;
+import thwartwise.hull.ReadingDirection;
 import thwartwise.hull.Station;
+import thwartwise.hull.TapeSlip;
 import thwartwise.inspection.PlainHulls;
-import thwartwise.plausibility.FairnessOutlier.Direction;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 class StationFairnessTest {
@@ -90,7 +91,7 @@ class StationFairnessTest {
       assertThat(out.station()).isEqualTo(i);
       assertThat(out.point()).isEqualTo(rail);
       assertThat(out.slip()).isEqualTo(TapeSlip.POINT_TOO_FAR_LEFT);
-      assertThat(out.direction()).isEqualTo(Direction.HALF_BREADTH);
+      assertThat(out.direction()).isEqualTo(ReadingDirection.HALF_BREADTH);
     }
   }
 

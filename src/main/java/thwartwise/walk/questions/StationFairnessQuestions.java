@@ -7,12 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.LineName;
+import thwartwise.hull.ReadingDirection;
 import thwartwise.hull.Station;
+import thwartwise.hull.TapeSlip;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.plausibility.FairnessOutlier;
-import thwartwise.plausibility.FairnessOutlier.Direction;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.plausibility.TapeSlip;
+import thwartwise.report.TapeSlipWords;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -62,7 +63,7 @@ final class StationFairnessQuestions {
             out.station() + 1,
             out.port() ? "" : "starboard.",
             out.point() + 1,
-            out.direction() == Direction.HEIGHT ? "z" : "y");
+            out.direction() == ReadingDirection.HEIGHT ? "z" : "y");
   }
 
   private boolean isMisread(FairnessOutlier out, List<Station> stations) {
@@ -77,7 +78,7 @@ final class StationFairnessQuestions {
                 subject,
                 ChoiceReader.of(true, "mend", "yes", "y").or(false, "keep", "no", "n"))
             .how(
-                "%s is %s".formatted(tape.show(out.value()), out.slip().words()),
+                "%s is %s".formatted(tape.show(out.value()), TapeSlipWords.of(out.slip())),
                 mended(out),
                 "keep: it stays as typed, and its reason is asked for at the end.")
             .why("A reading out of line makes another boat of it, most often a larger one."));
@@ -113,7 +114,7 @@ final class StationFairnessQuestions {
   }
 
   private static Vector3 read(Vector3 point, FairnessOutlier out, double value) {
-    return out.direction() == Direction.HEIGHT
+    return out.direction() == ReadingDirection.HEIGHT
         ? Vector3.of(point.x(), point.y(), value)
         : Vector3.of(point.x(), out.port() ? value : -value, point.z());
   }

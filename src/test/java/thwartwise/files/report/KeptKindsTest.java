@@ -8,21 +8,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose.PoseOrientation;
+import thwartwise.boat.NamedEnd;
+import thwartwise.boat.NamedSide;
 import thwartwise.checks.Finding;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Note;
 import thwartwise.crew.LimitingFactor;
 import thwartwise.crew.Refusal;
+import thwartwise.hull.PanelTwist.PanelSide;
+import thwartwise.hull.ReadingDirection;
+import thwartwise.hull.TapeSlip;
 import thwartwise.inspection.Report;
 import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
 import thwartwise.rules.ValidWaters.WaterStatement;
@@ -41,6 +49,8 @@ class KeptKindsTest {
   private static final Set<Class<?>> WITHOUT_A_NAME =
       Set.of(Note.None.class, Note.Stated.class, Refusal.Stated.class, LimitingFactor.Stated.class);
 
+  private static final String OF_MEASUREMENT = Note.OfMeasurement.class.getSimpleName();
+
   private final JsonNode kept = kept();
   private final Report read = ReportCodec.read(kept, Location.whole("record.json"));
 
@@ -58,6 +68,24 @@ class KeptKindsTest {
             kept.at("/recommendation/reasons").valueStream().map(JsonNode::stringValue).toList());
   }
 
+  @Test
+  void what_was_said_of_a_measurement_is_said_of_it_still() {
+    List<String> words =
+        kept.at("/findings")
+            .valueStream()
+            .filter(f -> OF_MEASUREMENT.equals(f.at("/noteIs/is").stringValue("")))
+            .map(f -> f.path("note").stringValue())
+            .toList();
+    assertThat(
+            read.findings().stream()
+                .map(Finding::note)
+                .filter(Note.OfMeasurement.class::isInstance)
+                .map(note -> NoteWords.of(note, UnitFormat.METRIC)))
+        .isEqualTo(words)
+        .hasSizeGreaterThan(40)
+        .doesNotHaveDuplicates();
+  }
+
   /** Every key that names a kind, in the order of the file. */
   private static List<JsonNode> named(JsonNode report) {
     return Stream.of(
@@ -72,6 +100,7 @@ class KeptKindsTest {
   @Test
   void every_kind_is_in_the_kept_file() {
     assertThat(kinds(read.findings().stream().map(Finding::note))).containsAll(kinds(Note.class));
+    assertThat(kinds(measurements())).containsAll(kinds(MeasurementNote.class));
     assertThat(kinds(refusals())).containsAll(kinds(Refusal.class));
     assertThat(kinds(uses())).containsAll(kinds(ExcludedUse.class));
     assertThat(kinds(factors())).containsAll(kinds(LimitingFactor.class));
@@ -87,6 +116,33 @@ class KeptKindsTest {
         .containsAll(Arrays.stream(Note.Fact.values()).map(Note::of).toList())
         .containsAll(Arrays.stream(Equilibria.Ending.values()).map(Note.NoRest::new).toList())
         .containsAll(Arrays.stream(PoseOrientation.values()).map(Note.LiesOver::new).toList());
+  }
+
+  @Test
+  void every_word_of_what_is_odd_about_a_measurement_is_in_the_kept_file() {
+    assertThat(measurements())
+        .containsAll(Arrays.stream(MeasurementNote.Fact.values()).map(MeasurementNote::of).toList())
+        .containsAll(
+            Arrays.stream(NamedEnd.values()).map(MeasurementNote.NamedForEnd::new).toList());
+    assertThat(values(MeasurementNote.NamedForSide.class, MeasurementNote.NamedForSide::side))
+        .contains(NamedSide.values());
+    assertThat(values(MeasurementNote.TwistedPanel.class, MeasurementNote.TwistedPanel::side))
+        .contains(PanelSide.values());
+    assertThat(values(MeasurementNote.OutOfLine.class, MeasurementNote.OutOfLine::slip))
+        .contains(TapeSlip.values());
+    assertThat(values(MeasurementNote.OutOfLine.class, MeasurementNote.OutOfLine::direction))
+        .contains(ReadingDirection.values());
+  }
+
+  private <N, V> Stream<V> values(Class<N> kind, Function<N, V> value) {
+    return measurements().filter(kind::isInstance).map(kind::cast).map(value);
+  }
+
+  private Stream<MeasurementNote> measurements() {
+    return read.findings().stream()
+        .map(Finding::note)
+        .filter(Note.OfMeasurement.class::isInstance)
+        .map(note -> ((Note.OfMeasurement) note).note());
   }
 
   private Stream<Refusal> refusals() {

@@ -17,6 +17,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Measure;
+import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Note;
 import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
@@ -71,6 +72,7 @@ class KeptNotesTest {
           new Note.AnchorScope(4, 5),
           new Note.AfterAllowance(OVER, Note.of(Note.Fact.SWINGS_SO_FAR)),
           new Note.Confirmed("weighed twice"),
+          new Note.OfMeasurement(new MeasurementNote.UnusualMass(200, OptionalDouble.of(20))),
           new Note.UnguardedCircuit(CircuitSums.Fault.NO_FUSE));
 
   private static final List<Refusal> REFUSALS =
