@@ -452,6 +452,7 @@ public final class RangePage {
             + ElectricalFigures.share(usable.aged())
             + " and the cold "
             + ElectricalFigures.share(usable.cold())
+            + asColdAsTheWater()
             + " (common practice and judgement)");
     for (Guess guess : Guess.values()) {
       if (usable.guesses().contains(guess)) {
@@ -465,6 +466,15 @@ public final class RangePage {
         "A headwind takes 0.15 of its own speed off the boat's, and one of more than four times the"
             + " boat's speed stops it (judgement); a stream takes all of its own; a wind from behind"
             + " adds nothing. No resistance is worked out");
+  }
+
+  /** Nobody asks for the battery's own temperature. */
+  private String asColdAsTheWater() {
+    return plan.boat()
+        .waters()
+        .temperature()
+        .map(celsius -> ", as cold as the water, " + units.temperature(celsius, Side.DOWN))
+        .orElse("");
   }
 
   private String currentBasis() {

@@ -411,6 +411,17 @@ class ElectricCommandsTest {
         .contains("at a guessed 0.7 m/s (judgement).");
   }
 
+  /** 25 less 12 degrees, a hundredth each: 0.87. */
+  @Test
+  void a_battery_in_stated_waters_is_said_to_be_as_cold_as_they_are() throws IOException {
+    String cold =
+        ElectricBoat.JSON.replace(
+            "\"water\": \"fresh\",", "\"water\": \"fresh\", \"waters\": { \"celsius\": 12 },");
+    shell.run("range", "--boat", boat(cold));
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains("and the cold 87 %, as cold as the water, 12 °C (common practice");
+  }
+
   @Test
   void of_a_battery_of_ten_years_it_says_why_nothing_is_worked_out() throws IOException {
     String old = ElectricBoat.JSON.replace("2024-04-01", "2016-05-01");
