@@ -1,6 +1,7 @@
 package thwartwise.report;
 
 import thwartwise.boat.Boat;
+import thwartwise.boat.Filling;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.Remeasurement;
 
@@ -50,8 +51,19 @@ public final class InputWords {
               : "measure the heights of rail and openings again, from a taut line";
       case SHELL_THICKNESS -> "measure the thickness of the shell with callipers";
       case SWAMPED_DENSITY -> "weigh a soaked offcut of the hull and measure it";
-      case CHAMBER_VOLUME -> "fill the " + thing + " from a litre jug and count";
+      case CHAMBER_VOLUME ->
+          isFoam(boat, thing)
+              ? "measure the " + thing + " again, the block and not the space it fills"
+              : "fill the " + thing + " from a litre jug and count";
       case SEAT_HEIGHT -> "measure the height of the " + thing + " with a steel tape";
     };
+  }
+
+  /** No jug fills a block of foam. */
+  private static boolean isFoam(Boat boat, String part) {
+    return boat.chambers().stream()
+        .flatMap(chamber -> chamber.parts().stream())
+        .filter(each -> each.filling().kind() == Filling.Kind.FOAM)
+        .anyMatch(each -> each.isNamedBy(part));
   }
 }

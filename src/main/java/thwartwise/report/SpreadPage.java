@@ -150,11 +150,11 @@ public final class SpreadPage {
       page.point(
           "Worth ten minutes: "
               + InputWords.betterWay(again, boat)
-              + " ("
-              + Math.round(100 * again.share())
-              + " of 100 parts of what "
+              + " (it makes up "
+              + percent(again.share())
+              + " of the spread of: "
               + CheckWords.of(again.governs())
-              + " may be off)",
+              + ")",
           gain(spread, again.people()));
     }
   }

@@ -111,7 +111,7 @@ class SpreadPageTest {
             the middle
 
             * Worth ten minutes: weigh the bare hull, one end after the other on bathroom
-              scales on hard ground (62 of 100 parts of what freeboard at rest may be off).
+              scales on hard ground (it makes up 62 % of the spread of: freeboard at rest).
               If it comes out well, inspect may then say three adults.
             Nobody said how it was measured: a mass may be off by 5 %, a chamber by 10 %,
             edges and seats by 2 cm (one standard deviation, judgement).
@@ -140,8 +140,8 @@ class SpreadPageTest {
         .contains("If it\n  comes out well, two adults would be sure enough.")
         .contains(
             """
-            * Worth ten minutes: fill the bow locker from a litre jug and count (62 of 100
-              parts of what freeboard at rest may be off).
+            * Worth ten minutes: fill the bow locker from a litre jug and count (it makes up
+              62 % of the spread of: freeboard at rest).
             """);
     assertThat(page.lines()).hasSizeLessThanOrEqualTo(24).allMatch(line -> line.length() <= 80);
   }
@@ -183,5 +183,19 @@ class SpreadPageTest {
     String page = page(spread(List.of(1.0, 1.0), List.of(), List.of(again(kind, "stern tank", 2))));
 
     assertThat(page).contains("Worth ten minutes: ").doesNotContain("safe");
+  }
+
+  @Test
+  void a_block_of_foam_is_measured_again_and_no_jug_fills_it() {
+    Boat boat = PlainHulls.dory();
+    BoatSpread spread =
+        spread(
+            List.of(1.0, 1.0),
+            List.of(),
+            List.of(again(InputKind.CHAMBER_VOLUME, "side foam, port", 2)));
+
+    assertThat(SpreadPage.of(boat, Optional.of(spread)))
+        .contains("Worth ten minutes: measure the side foam, port again, the block and not the")
+        .doesNotContain("jug");
   }
 }
