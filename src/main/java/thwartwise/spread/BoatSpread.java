@@ -75,13 +75,13 @@ public record BoatSpread(
   /** A smaller part of the variance is not worth ten minutes. */
   private static final double WORTH = 0.1;
 
-  /** Of so many people. */
+  /** Of so many people: one for nobody, zero for a crew that was not looked at. */
   public double share(int people) {
     return chances.stream()
         .filter(c -> c.people() == people)
         .mapToDouble(CrewChance::share)
         .findFirst()
-        .orElse(1);
+        .orElse(people == 0 ? 1 : 0);
   }
 
   /** The most people that are sure enough, no more than are recommended. */

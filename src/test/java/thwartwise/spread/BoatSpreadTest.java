@@ -53,6 +53,7 @@ class BoatSpreadTest {
     assertThat(pram.recommended()).isEqualTo(recommended).isEqualTo(1);
     assertThat(pram.sure()).isEqualTo(1);
     assertThat(pram.share(1)).isGreaterThan(0.99);
+    assertThat(pram.share(9)).as("of a crew nobody looked at").isZero();
     assertThat(pram.figures()).isNotEmpty().allMatch(f -> f.share() >= pram.share(1));
     assertThat(steps).as("evaluations told of").hasValue(total.get());
     assertThat(total).as("two an input and one").hasValue(2 * pram.inputs() + 1);
