@@ -33,9 +33,9 @@ final class EmptyHelmWords {
     return empty(boat, crew)
         .map(
             helm ->
-                "Nobody on the "
+                "With the "
                     + helm.place()
-                    + ": "
+                    + " empty, "
                     + helm.rowFrom().map(place -> "row from the " + place).orElse("paddle"));
   }
 

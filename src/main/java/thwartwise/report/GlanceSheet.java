@@ -31,7 +31,7 @@ final class GlanceSheet {
   private static final int MOST = 3;
 
   private static final String AFTER = "To do after that, of all changes tried:";
-  private static final String MORE = "What lets it carry more, of all changes tried:";
+  private static final String MORE = "What would let it carry more, of all changes tried:";
 
   private final InspectionRecord inspection;
   private final Report report;

@@ -163,7 +163,7 @@ public final class KneeDeepTrial {
       {
         "Nobody goes if any of this failed or was not seen, or if it sank, lay over or touched the"
             + " bottom",
-        "If all of it went well, type it at \"today\": it counts for that day, for those people on"
+        "If all of it was seen and went well, type it at \"today\": it counts for that day, for those people on"
             + " those seats, for no more weight and for the boat as it was then"
       }
     };

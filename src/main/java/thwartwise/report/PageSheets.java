@@ -91,7 +91,7 @@ final class PageSheets {
     page.point("Check wind, forecast and current; if in doubt, stay ashore or take fewer people");
     page.point(
         "What was not measured or not tested counts for nothing here",
-        "A repair, new kit, a soaked hull or the end of a year makes this page out of date");
+        "A repair, new kit, a soaked hull or twelve months make this page out of date");
     page.point(
         "Local rules come first, and so does the word of a naval architect or surveyor licensed"
             + " where the boat is used");

@@ -171,7 +171,7 @@ public final class Screen {
       return KneeDeepTrial.labelledDry(inspection);
     }
     return crew.staysUpWith() == 0
-        ? "It does not stay within its limits with one adult."
+        ? "It does not stay within its limits even with one adult."
         : "It stays up with " + FigureText.adults(crew.staysUpWith()) + ".";
   }
 

@@ -208,12 +208,20 @@ class ScreenTest {
     assertThat(screen)
         .isEqualTo(
             "Soup Ladle: launch held. Nobody and nothing goes aboard, as the boat stands."
-                + " Dry: It does not stay within its limits with one adult."
+                + " Dry: It does not stay within its limits even with one adult."
                 + " Filled: Full of water, it holds up no adult of 95 kg."
                 + " Wrong: Not one person meets every check. Even with one person: swamped."
                 + " Never: Going aboard as the boat stands."
                 + " Mind: A recommendation, not a capacity plate and not a builder's plate. Local"
                 + " rules come first. Life jackets on; try it in knee-deep water first.");
+  }
+
+  /** Who reads "nobody on the stern seat" keeps off it. */
+  @Test
+  void an_empty_seat_by_the_motor_is_no_seat_that_is_forbidden() {
+    assertThat(bare(shown(SampleBoat.record(SampleRecords.report()), ROWS)))
+        .contains(" With the stern seat empty, paddle. ")
+        .doesNotContain("Nobody on");
   }
 
   @Test
@@ -300,6 +308,13 @@ class ScreenTest {
             List.of(),
             false);
     return bare(shown(SampleBoat.record(SampleRecords.report(one, List.of())), ROWS));
+  }
+
+  @Test
+  void a_change_that_was_only_tried_would_let_it_carry_more() {
+    String kept = "record-with-report-1";
+    InspectionRecord whole = RecordFile.parse(SampleBoat.resource("files/" + kept + ".json"), kept);
+    assertThat(TextPage.of(whole)).contains("What would let it carry more, of all changes tried:");
   }
 
   // What is printed while advice is looked for must stand there still once it is found.

@@ -95,6 +95,7 @@ class BorrowedTrialTest {
             " 7. Bail it out",
             " No chamber may have taken water.",
             " 8. Nobody goes if any of this failed or was not seen",
+            "If all of it was seen and went well, type it at \"today\"",
             " for those people on those seats");
   }
 
