@@ -139,7 +139,7 @@ class CardTest {
             List.of(),
             false);
     assertThat(CardPage.text(SampleBoat.record(SampleRecords.report(light, List.of())), NUMBER))
-        .contains("78 kg     (171 lb) all people together, dressed: one person\n")
+        .contains("78 kg     (171 lb) all people together, dressed, with one person aboard\n")
         .contains("1 person  up to 78 kg; no adult of 95 kg\n")
         .doesNotContain("0 adults");
   }

@@ -102,7 +102,7 @@ class HtmlPageTest {
             "Soup Ladle",
             "Inspected on 14 June 2026, 09:05 (UTC+02:00) by M. Quill.",
             "Nothing found against it within the limits of this inspection",
-            "110 kg all people together, dressed: one person",
+            "110 kg all people together, dressed, with one person aboard",
             "1 adult of 95 kg",
             "140 kg total load: people, kit and everything that is not built in",
             "Sitting like this",
