@@ -51,7 +51,7 @@ class PackagedJarIT {
       typist.sees("thwartwise> ").types("quit");
 
       assertThat(typist.exitCode()).isZero();
-      assertThat(Typist.flat(typist.screen())).contains(Typist.flat(shownInReadme()));
+      assertThat(Typist.flat(typist.readable())).contains(Typist.flat(shownInReadme()));
     }
     assertThat(records()).hasSize(1);
     assertThat(BoatFile.read(workspace().boatPath(demo().name()))).isEqualTo(demo());

@@ -8,6 +8,8 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Somebody at a terminal: reads the screen and types only after seeing what was waited for. */
 final class Typist implements AutoCloseable {
@@ -87,6 +89,21 @@ final class Typist implements AutoCloseable {
   /** Everything shown so far, without what only moves the cursor. */
   String screen() {
     return raw().replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").replaceAll("\u001b[=>]", "");
+  }
+
+  /** What is left to read: a line of progress is written over by what comes after it. */
+  String readable() {
+    return Stream.of(screen().split("\n"))
+        .map(Typist::overwritten)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String overwritten(String line) {
+    StringBuilder cells = new StringBuilder();
+    for (String written : line.split("\r")) {
+      cells.replace(0, Math.min(written.length(), cells.length()), written);
+    }
+    return cells.toString();
   }
 
   /** Everything the program sent to the terminal. */
