@@ -43,7 +43,7 @@ class OwnWordsTest {
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch OpeningQuestions PageCommand PanelQuestions
           InspectionOutput PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
-          StationQuestions StationRows StationTable SpreadCommand SupposeCommand SuppositionText TableFigure
+          StationQuestions StationRows StationTable CarefulMeasurements SupposeCommand SuppositionText TableFigure
           TableRow
           TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
           WalkConversation WireText WordQuestions CommandLineParser

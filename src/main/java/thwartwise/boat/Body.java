@@ -183,6 +183,10 @@ public record Body(
     return new Body(name, mass, x, newY, seat, floor, centreHeight, stiffHeight, across, place);
   }
 
+  public Body along(double newX) {
+    return new Body(name, mass, newX, y, seat, floor, centreHeight, stiffHeight, across, place);
+  }
+
   /** Whether this person can get as far to one side as to the other. */
   public boolean isAboutTheMiddle() {
     return across.from() == -across.to();

@@ -1,6 +1,7 @@
 package thwartwise.proof;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.BoatModel;
@@ -25,6 +26,11 @@ public final class FloatedPrediction {
   /** The same readings of a boat that is not quite the same. */
   FloatedPrediction of(BoatModel other) {
     return new FloatedPrediction(other, conditions);
+  }
+
+  /** The same where something else was aboard. */
+  FloatedPrediction with(UnaryOperator<FloatedCondition> change) {
+    return new FloatedPrediction(model, conditions.stream().map(change).toList());
   }
 
   /** All readings, in the order of the conditions. */

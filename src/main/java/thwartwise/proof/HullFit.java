@@ -7,6 +7,8 @@ import java.util.stream.IntStream;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
@@ -22,7 +24,8 @@ import org.hipparchus.util.Pair;
  * @param stated as measured before
  * @param fitted as the boat afloat has it
  * @param spreads of the fitted values, one standard deviation each
- * @param misfits of the readings after the fit, each over its spread
+ * @param misfits of the readings after the fit, each over its spread, turned so that none hangs on
+ *     another
  * @param massHeld whether the readings asked for a greater correction of the mass than is allowed
  */
 public record HullFit(
@@ -48,20 +51,40 @@ public record HullFit(
    * @param mayBeOff one standard deviation of mass, place along and height as stated
    */
   public static Optional<HullFit> of(FloatedPrediction prediction, HullWeight mayBeOff) {
+    return of(prediction, mayBeOff, ProofComparison.covariance(prediction.readings(), List.of()));
+  }
+
+  /**
+   * The same, where more than reading puts the readings off.
+   *
+   * @param covariance of the readings, whatever it comes from but mass and centre of the hull
+   */
+  static Optional<HullFit> of(
+      FloatedPrediction prediction, HullWeight mayBeOff, RealMatrix covariance) {
     HullWeight stated = HullWeight.of(prediction.model());
     if (Arrays.stream(prediction.values(stated)).anyMatch(Double::isNaN)) {
       return Optional.empty();
     }
     try {
-      Fit fit = new Fit(prediction, stated, mayBeOff);
+      Fit fit = new Fit(prediction, stated, mayBeOff, weights(covariance));
       return Optional.of(fit.answer());
     } catch (MathRuntimeException nothingFits) {
       return Optional.empty();
     }
   }
 
-  /** Everything counted in spreads, corrections of the hull included. */
-  private record Fit(FloatedPrediction prediction, HullWeight stated, HullWeight mayBeOff) {
+  /** Those of the readings, and of no correction, which is counted in spreads. */
+  private static RealMatrix weights(RealMatrix covariance) {
+    int readings = covariance.getRowDimension();
+    RealMatrix weights = MatrixUtils.createRealIdentityMatrix(readings + 3);
+    weights.setSubMatrix(
+        new CholeskyDecomposition(covariance).getSolver().getInverse().getData(), 0, 0);
+    return weights;
+  }
+
+  /** Corrections of the hull counted in its spreads. */
+  private record Fit(
+      FloatedPrediction prediction, HullWeight stated, HullWeight mayBeOff, RealMatrix weights) {
 
     HullFit answer() {
       Optimum optimum = optimum(true);
@@ -86,6 +109,7 @@ public record HullFit(
               .start(new double[3])
               .model(this::valueAndSlopes)
               .target(target())
+              .weight(weights)
               .maxEvaluations(MOST)
               .maxIterations(MOST);
       if (massHeld) {
@@ -105,7 +129,7 @@ public record HullFit(
       List<ProofReading> readings = prediction.readings();
       double[] target = new double[readings.size() + 3];
       for (int i = 0; i < readings.size(); i++) {
-        target[i] = readings.get(i).value() / readings.get(i).spread();
+        target[i] = readings.get(i).value();
       }
       return target;
     }
@@ -119,12 +143,8 @@ public record HullFit(
     }
 
     private double[] values(double[] corrections) {
-      List<ProofReading> readings = prediction.readings();
       double[] predicted = prediction.values(hull(corrections));
       double[] values = Arrays.copyOf(predicted, predicted.length + 3);
-      for (int i = 0; i < predicted.length; i++) {
-        values[i] /= readings.get(i).spread();
-      }
       System.arraycopy(corrections, 0, values, predicted.length, 3);
       return values;
     }

@@ -1,8 +1,8 @@
 package thwartwise.proof;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -10,6 +10,7 @@ import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import thwartwise.rules.RuleSet;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.PredictionSpread;
 
@@ -31,9 +32,6 @@ public record ProofComparison(
     double limit,
     Optional<LikelySlip> likeliest) {
 
-  /** Two explanations nearer than this are as good as each other. */
-  private static final double ALIKE = 0.1;
-
   public ProofComparison {
     off = List.copyOf(off);
     spreads = List.copyOf(spreads);
@@ -42,10 +40,19 @@ public record ProofComparison(
   /**
    * A measurement that may be wrong.
    *
+   * @param item the name of what was measured; empty where it is the boat's
+   * @param reading its number where it is a reading of the proof itself
    * @param bySpreads how many of its spreads it would have to be off, with its sign
+   * @param by the same, SI; a share of what is told in shares
    * @param explains what part of the distance goes then
    */
-  public record LikelySlip(InputKind kind, String item, double bySpreads, double explains) {}
+  public record LikelySlip(
+      InputKind kind,
+      String item,
+      OptionalInt reading,
+      double bySpreads,
+      double by,
+      double explains) {}
 
   /** Whether the boat agrees with what was measured of it. */
   public boolean agrees() {
@@ -54,60 +61,41 @@ public record ProofComparison(
 
   /**
    * @param predicted of the boat as measured, with a value for each reading
+   * @param spreads how far a plain slip puts a measurement off, by its name
    */
-  public static ProofComparison of(FloatedPrediction predicted, PredictionSpread spread) {
+  public static ProofComparison of(
+      FloatedPrediction predicted, PredictionSpread spread, RuleSet spreads) {
     List<ProofReading> readings = predicted.readings();
     double[] values = predicted.values(HullWeight.of(predicted.model()));
     RealVector off = new ArrayRealVector(readings.size());
-    RealMatrix covariance = new Array2DRowRealMatrix(readings.size(), readings.size());
     for (int i = 0; i < readings.size(); i++) {
       off.setEntry(i, readings.get(i).value() - values[i]);
-      covariance.addToEntry(i, i, readings.get(i).spread() * readings.get(i).spread());
     }
-    for (PredictionSpread.Source source : spread.sources()) {
-      RealVector moves = moves(source);
-      covariance = covariance.add(moves.outerProduct(moves));
-    }
-    RealMatrix all = covariance;
+    RealMatrix all = covariance(readings, spread.sources());
     DecompositionSolver solver = new CholeskyDecomposition(all).getSolver();
     return new ProofComparison(
         IntStream.range(0, readings.size()).mapToObj(off::getEntry).toList(),
         IntStream.range(0, readings.size()).mapToObj(i -> Math.sqrt(all.getEntry(i, i))).toList(),
         off.dotProduct(solver.solve(off)),
         limit(readings.size()),
-        likeliest(spread, off, solver));
+        new SlipSearch(readings, off, solver, spreads).likeliest(spread));
   }
 
-  private static RealVector moves(PredictionSpread.Source source) {
-    return new ArrayRealVector(source.moves().stream().mapToDouble(Double::doubleValue).toArray());
-  }
-
-  /** Of those that explain about as much, the one that would have to be off by the least. */
-  private static Optional<LikelySlip> likeliest(
-      PredictionSpread spread, RealVector off, DecompositionSolver solver) {
-    List<LikelySlip> slips =
-        spread.sources().stream()
-            .filter(source -> source.kind().mayBeWrong())
-            .flatMap(source -> slip(source, off, solver).stream())
-            .toList();
-    double most = slips.stream().mapToDouble(LikelySlip::explains).max().orElse(0);
-    return slips.stream()
-        .filter(slip -> slip.explains() >= most - ALIKE)
-        .min(Comparator.comparingDouble(slip -> Math.abs(slip.bySpreads())));
-  }
-
-  private static Optional<LikelySlip> slip(
-      PredictionSpread.Source source, RealVector off, DecompositionSolver solver) {
-    RealVector moves = moves(source);
-    RealVector weighted = solver.solve(moves);
-    double stiffness = weighted.dotProduct(moves);
-    double distance = off.dotProduct(solver.solve(off));
-    if (!(stiffness > 0) || !(distance > 0)) {
-      return Optional.empty();
+  /** Of the readings and of what some measurements do to them. */
+  static RealMatrix covariance(List<ProofReading> readings, List<PredictionSpread.Source> sources) {
+    RealMatrix covariance = new Array2DRowRealMatrix(readings.size(), readings.size());
+    for (int i = 0; i < readings.size(); i++) {
+      covariance.addToEntry(i, i, readings.get(i).spread() * readings.get(i).spread());
     }
-    double by = weighted.dotProduct(off) / stiffness;
-    return Optional.of(
-        new LikelySlip(source.kind(), source.item(), by, by * by * stiffness / distance));
+    for (PredictionSpread.Source source : sources) {
+      RealVector moves = moves(source);
+      covariance = covariance.add(moves.outerProduct(moves));
+    }
+    return covariance;
+  }
+
+  static RealVector moves(PredictionSpread.Source source) {
+    return new ArrayRealVector(source.moves().stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   /**

@@ -26,6 +26,9 @@ public final class InputWords {
       case SWAMPED_DENSITY -> "soaked density";
       case CHAMBER_VOLUME -> "chamber litres";
       case SEAT_HEIGHT -> "seat heights";
+      case PERSON_ALONG, PERSON_ACROSS -> "where people sat";
+      case MOVED_WEIGHT -> "weight moved";
+      case FREEBOARD_READ -> "rail heights read";
     };
   }
 
@@ -56,6 +59,9 @@ public final class InputWords {
               ? "measure the " + thing + " again, the block and not the space it fills"
               : "fill the " + thing + " from a litre jug and count";
       case SEAT_HEIGHT -> "measure the height of the " + thing + " with a steel tape";
+      case PERSON_ALONG, PERSON_ACROSS -> "measure where " + thing + " sits";
+      case MOVED_WEIGHT -> "weigh the weight moved across again";
+      case FREEBOARD_READ -> "read the height of the rail above the water again";
     };
   }
 

@@ -52,6 +52,7 @@ final class Commands {
     all.add(new SeatsCommand(inspector));
     all.add(new SupposeCommand(inspector));
     all.add(new SpreadCommand(inspector));
+    all.add(new ProveCommand(inspector));
     all.add(new RangeCommand(inspector));
     all.add(new WiringCommand(inspector));
     all.add(new TodayCommand(inspector));

@@ -1,7 +1,6 @@
 package thwartwise.shell;
 
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,9 +12,6 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
-import thwartwise.measure.ChoiceReader;
-import thwartwise.measure.Reading;
-import thwartwise.report.InputWords;
 import thwartwise.report.SpreadPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.spread.BoatSpread;
@@ -23,23 +19,7 @@ import thwartwise.spread.InputKind;
 
 /** Says how sure the answer for a boat is, and what to measure again. */
 final class SpreadCommand implements ShellCommand {
-  private static final OptionWord BETTER =
-      new OptionWord("better", "LIST", "what was measured with care, apart by commas", false);
-
-  private static final ChoiceReader<InputKind> KINDS = kinds();
-
   private final Inspector inspector;
-
-  private static ChoiceReader<InputKind> kinds() {
-    ChoiceReader<InputKind> reader =
-        ChoiceReader.of(InputKind.EDGE_HEIGHTS, InputWords.name(InputKind.EDGE_HEIGHTS));
-    for (InputKind kind : InputKind.values()) {
-      if (kind.mayBeWrong() && kind != InputKind.EDGE_HEIGHTS) {
-        reader = reader.or(kind, InputWords.name(kind));
-      }
-    }
-    return reader;
-  }
 
   SpreadCommand(Inspector inspector) {
     this.inspector = inspector;
@@ -57,7 +37,12 @@ final class SpreadCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, BETTER, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
+    return List.of(
+        OptionWord.BOAT,
+        CarefulMeasurements.BETTER,
+        OptionWord.RULES,
+        UnitsChoice.UNITS,
+        OptionWord.FOLDER);
   }
 
   @Override
@@ -91,25 +76,11 @@ final class SpreadCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
-    Set<InputKind> better = given.text(BETTER).map(this::better).orElse(Set.of());
+    Set<InputKind> better = CarefulMeasurements.of(given, this);
     Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given), better);
     context.outputWriter().println(SpreadPage.of(boat, spread).stripTrailing());
     boolean sure = spread.filter(s -> s.sure() == s.recommended()).isPresent();
     return (sure ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
-  }
-
-  private Set<InputKind> better(String typed) {
-    Set<InputKind> kinds = EnumSet.noneOf(InputKind.class);
-    for (String name : typed.split(",")) {
-      Reading<InputKind> read = KINDS.read(name.strip());
-      read.as(kinds::add);
-      read.refusal()
-          .ifPresent(
-              reason -> {
-                throw UsageError.refused(this, reason);
-              });
-    }
-    return kinds;
   }
 
   private Optional<BoatSpread> spread(Path file, Boat boat, RuleBook book, Set<InputKind> better) {

@@ -31,9 +31,10 @@ public record PredictionSpread(List<Source> sources, int figures) {
    * One measurement.
    *
    * @param item the name of what was measured; empty where it is the boat's
+   * @param spread one standard deviation, SI; of what is a share, that
    * @param moves by how much each figure changes when it is one spread up
    */
-  public record Source(InputKind kind, String item, List<Double> moves) {
+  public record Source(InputKind kind, String item, double spread, List<Double> moves) {
     public Source {
       moves = List.copyOf(moves);
     }
@@ -62,7 +63,10 @@ public record PredictionSpread(List<Source> sources, int figures) {
 
   private static Source source(SpreadInput input, int at, List<PropagatedResult> results) {
     return new Source(
-        input.kind(), input.item(), results.stream().map(r -> r.contribution(at)).toList());
+        input.kind(),
+        input.item(),
+        input.spread(),
+        results.stream().map(r -> r.contribution(at)).toList());
   }
 
   private static MeasurementModel varied(

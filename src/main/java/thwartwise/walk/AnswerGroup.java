@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 record AnswerGroup(String list, int number) {
   private static final Pattern ONE_OF_SEVERAL =
       Pattern.compile(
-          "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.)?person|opening|chamber|place|kit"
+          "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.|proof\\.)?person|opening|chamber|place|kit"
               + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)(?:\\..*)?");
 
   /** Questions about something there is only one of, by what it is. */
@@ -26,6 +26,12 @@ record AnswerGroup(String list, int number) {
           Map.entry("motor", Pattern.compile("electrics\\.motor\\..+")),
           Map.entry("panel", Pattern.compile("electrics\\.panel\\..+")),
           Map.entry("main wire", Pattern.compile("electrics\\.mainWire\\..+")),
+          Map.entry("rails, nobody aboard", Pattern.compile("proof\\.empty\\..+")),
+          Map.entry("rails, people seated", Pattern.compile("proof\\.seated\\..+")),
+          Map.entry("weight moved", Pattern.compile("proof\\.weight\\..+")),
+          Map.entry("weight to port", Pattern.compile("proof\\.toPort\\..+")),
+          Map.entry("weight to starboard", Pattern.compile("proof\\.toStarboard\\..+")),
+          Map.entry("roll", Pattern.compile("proof\\.roll\\..+")),
           Map.entry("shape", Pattern.compile("hull\\.(?:length|stations|points|alike)")),
           Map.entry("weight", Pattern.compile("hull\\.(?:weighed|mass|scale\\..+)")),
           Map.entry("balance", Pattern.compile("hull\\.(?:centre|tilt)\\..+")),

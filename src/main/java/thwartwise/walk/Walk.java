@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Reading;
@@ -28,6 +29,7 @@ import thwartwise.walk.engine.Step;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
+import thwartwise.walk.questions.ProofQuestions;
 import thwartwise.walk.questions.TrialQuestions;
 
 /**
@@ -76,6 +78,20 @@ public final class Walk {
         replay ->
             boat.withObservedTrial(
                 new TrialQuestions(replay, tape, today, boat.places()).observedTrial()));
+  }
+
+  /** What is read of a boat afloat; it ends in the boat as it was. */
+  public static Walk ofProof(LocalDate today, Boat boat) {
+    return new Walk(
+        replay -> {
+          new ProofQuestions(replay, today, boat).proof();
+          return boat;
+        });
+  }
+
+  /** What the answers to all its questions come to. */
+  public static AfloatProof proof(LocalDate today, Boat boat, List<Answer> answers) {
+    return new ProofQuestions(new Replay(answers), today, boat).proof();
   }
 
   /** Questions whose answers change nothing about the boat. */

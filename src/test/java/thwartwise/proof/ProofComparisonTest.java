@@ -26,7 +26,7 @@ class ProofComparisonTest {
             RuleSetFile.measuringSpreads(),
             Set.of(better),
             model -> readings.of(model).values(HullWeight.of(model)));
-    return ProofComparison.of(readings, spread);
+    return ProofComparison.of(readings, spread, RuleSetFile.measuringSpreads());
   }
 
   private static HullWeight heavier(double by) {

@@ -35,6 +35,7 @@ class HelpCommandTest {
               seats         say who of some people may go, and who sits where
               suppose       try a change on a boat without keeping anything
               spread        say how sure the answer is, and what to measure again
+              prove         say whether the boat floats as it was measured
               range         say how long the motor runs, and when to turn back
               wiring        work out wires and fuses, and draw the circuits
               today         ask what must be so before anybody goes out today
@@ -137,8 +138,9 @@ class HelpCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "walk", "sheet", "look", "inspect", "page", "show", "refit", "seats", "suppose", "range",
-        "wiring", "today", "records", "compare", "fleet", "demo", "help", "version", "quit"
+        "walk", "sheet", "look", "inspect", "page", "show", "refit", "seats", "suppose", "spread",
+        "prove", "range", "wiring", "today", "records", "compare", "fleet", "demo", "help",
+        "version", "quit"
       })
   void every_page_fits_the_terminal_and_names_the_folder(String command) {
     assertThat(shell.run("help", command)).isZero();

@@ -80,7 +80,7 @@ class SpreadCommandTest {
     shell.run("help", "spread");
 
     for (InputKind kind : InputKind.values()) {
-      if (kind.mayBeWrong()) {
+      if (kind.hasBetterWay()) {
         assertThat(shell.out()).contains(InputWords.name(kind));
       }
     }

@@ -89,7 +89,7 @@ public record Entry<T>(
   }
 
   /** The same where it is asked whether there is one at all, or another. */
-  Entry<T> rowIfAny(String subject, List<String> order) {
+  public Entry<T> rowIfAny(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, true, true)));
   }
 

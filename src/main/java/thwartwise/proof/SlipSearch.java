@@ -1,0 +1,77 @@
+package thwartwise.proof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.RealVector;
+import thwartwise.proof.ProofComparison.LikelySlip;
+import thwartwise.rules.RuleSet;
+import thwartwise.spread.InputKind;
+import thwartwise.spread.PredictionSpread;
+
+/**
+ * Which one measurement, were it plainly wrong, explains best what was read: what is left
+ * unexplained then, and how many plain slips of its kind it takes, squared, are least together.
+ *
+ * @param off readings less predictions
+ * @param solver of their covariance
+ * @param spreads how far a plain slip puts a measurement off, by its name
+ */
+record SlipSearch(
+    List<ProofReading> readings, RealVector off, DecompositionSolver solver, RuleSet spreads) {
+
+  Optional<LikelySlip> likeliest(PredictionSpread spread) {
+    List<LikelySlip> slips = new ArrayList<>();
+    for (PredictionSpread.Source source : spread.sources()) {
+      if (source.kind().mayBeWrong()) {
+        slip(source, OptionalInt.empty()).ifPresent(slips::add);
+      }
+    }
+    for (int i = 0; i < readings.size(); i++) {
+      slip(misread(i), OptionalInt.of(i)).ifPresent(slips::add);
+    }
+    return slips.stream().min(Comparator.comparingDouble(this::unlikely));
+  }
+
+  private double unlikely(LikelySlip slip) {
+    double slips = slip.by() / spreads.value(slip.kind().slip());
+    return distance() * (1 - slip.explains()) + slips * slips;
+  }
+
+  private double distance() {
+    return off.dotProduct(solver.solve(off));
+  }
+
+  /** One reading by itself. */
+  private PredictionSpread.Source misread(int reading) {
+    double spread = readings.get(reading).spread();
+    return new PredictionSpread.Source(
+        InputKind.FREEBOARD_READ,
+        "",
+        spread,
+        IntStream.range(0, readings.size()).mapToObj(i -> i == reading ? spread : 0.0).toList());
+  }
+
+  private Optional<LikelySlip> slip(PredictionSpread.Source source, OptionalInt reading) {
+    RealVector moves = ProofComparison.moves(source);
+    RealVector weighted = solver.solve(moves);
+    double stiffness = weighted.dotProduct(moves);
+    double distance = distance();
+    if (!(stiffness > 0) || !(distance > 0)) {
+      return Optional.empty();
+    }
+    double by = weighted.dotProduct(off) / stiffness;
+    return Optional.of(
+        new LikelySlip(
+            source.kind(),
+            source.item(),
+            reading,
+            by,
+            by * source.spread(),
+            by * by * stiffness / distance));
+  }
+}

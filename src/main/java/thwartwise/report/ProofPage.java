@@ -1,0 +1,229 @@
+package thwartwise.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.AfloatProof;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
+import thwartwise.measure.Rounding;
+import thwartwise.measure.UnitFormat;
+import thwartwise.page.Page;
+import thwartwise.page.Sentence;
+import thwartwise.page.Table;
+import thwartwise.proof.HullFit;
+import thwartwise.proof.HullWeight;
+import thwartwise.proof.ProofAssessment;
+import thwartwise.proof.ProofComparison;
+import thwartwise.proof.ProofComparison.LikelySlip;
+import thwartwise.proof.ReadingLabel;
+import thwartwise.proof.ReadingLabel.FloatedState;
+import thwartwise.proof.ReadingLabel.RailPoint;
+import thwartwise.proof.RollComparison;
+
+/** What is said before a proof afloat, and what came of it, on one screen. */
+public final class ProofPage {
+  public static final String WITHDRAWN = "The recommendation is withdrawn";
+  private static final double INCH = 0.0254;
+
+  private final UnitFormat units;
+  private final Page page = new Page();
+
+  private ProofPage(Boat boat) {
+    this.units = ReaderUnits.of(boat);
+  }
+
+  /** Cautions, and what is to hand. */
+  public static String opening(Boat boat) {
+    Page page = new Page();
+    page.title(boat.name() + ": a proof afloat");
+    page.points(CAUTIONS);
+    page.paragraph(
+        "To hand: steel tape, a watch, 10 to 20 kg of water or sand that was weighed, paper",
+        boat.kit().isEmpty()
+            ? "No kit is listed, so none is aboard"
+            : "Kit listed: " + Sentence.list(boat.kit().stream().map(Kit::name).toList()));
+    return page.toString();
+  }
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Calm water no deeper than an adult's waist, over a firm bottom; no wind",
+          "A line from the boat to somebody ashore; a life jacket on everybody near the water",
+          "No more people sit in it than were recommended; in doubt nobody does",
+          "Stop when an edge comes near the water, or the boat does not come back by itself",
+          "The boat stays dry here. For a trial full of water, battery, motor and electronics stay"
+              + " ashore; \"today\" asks what was seen of it");
+
+  /**
+   * @param assessed empty where nothing could be compared
+   */
+  public static String of(Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed) {
+    ProofPage page = new ProofPage(boat);
+    page.page.title(
+        boat.name()
+            + ": proof afloat of "
+            + TimestampText.day(proof.date())
+            + ", by "
+            + proof.by());
+    assessed.ifPresentOrElse(page::answer, () -> page.nothing(proof));
+    return page.page.toString();
+  }
+
+  private void nothing(AfloatProof proof) {
+    page.paragraph(
+        proof.hasReadings()
+            ? "As it was measured, the boat comes to no rest with what was aboard, so nothing can"
+                + " be compared"
+            : "No rail was read, so nothing was compared",
+        "It proves nothing",
+        NOTHING_KEPT);
+  }
+
+  private void answer(ProofAssessment assessed) {
+    if (assessed.comparison().agrees()) {
+      page.paragraph("The boat floats as it was measured, within what its measurements may be off");
+    } else {
+      outside(assessed);
+    }
+    page.gap().table(readings(assessed)).gap();
+    page.paragraph(
+        "All together off by "
+            + Rounding.up(assessed.comparison().distance(), 1)
+            + "; 95 of 100 boats measured like this stay under "
+            + Rounding.down(assessed.comparison().limit(), 1));
+    assessed.fit().ifPresent(fit -> fitted(fit, assessed.stated()));
+    assessed.roll().ifPresent(this::roll);
+    page.paragraph(assessed.comparison().agrees() ? CHANGES_NOTHING : NOBODY_GOES, NOTHING_KEPT);
+  }
+
+  private static final String CHANGES_NOTHING =
+      "It changes no recommendation: no proof lets more people aboard";
+  private static final String NOBODY_GOES =
+      "Nobody goes until that is measured again and the boat proved again";
+  private static final String NOTHING_KEPT = "Nothing is kept";
+
+  private void outside(ProofAssessment assessed) {
+    ProofComparison comparison = assessed.comparison();
+    page.paragraph(WITHDRAWN + ": the boat does not float as it was measured");
+    page.paragraph(
+        comparison
+            .likeliest()
+            .map(
+                slip ->
+                    "Most likely wrong is " + ProofWords.slip(slip, label(assessed, slip), units))
+            .orElse("No single measurement explains it"),
+        comparison
+            .likeliest()
+            .map(
+                slip ->
+                    "That explains "
+                        + Math.round(100 * slip.explains())
+                        + " of 100 parts of what was seen")
+            .orElse("Measure the boat again"));
+  }
+
+  private static ReadingLabel label(ProofAssessment assessed, LikelySlip slip) {
+    return assessed.labels().get(slip.reading().orElse(0));
+  }
+
+  private Table readings(ProofAssessment assessed) {
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column("Rail, " + unit() + ": read (worked out)", 30));
+    for (RailPoint point : RailPoint.values()) {
+      columns.add(new Table.Column(Sentence.capital(ProofWords.point(point)), 11));
+    }
+    List<List<String>> rows =
+        Arrays.stream(FloatedState.values())
+            .filter(state -> assessed.labels().stream().anyMatch(l -> l.state() == state))
+            .map(state -> row(assessed, state))
+            .toList();
+    return Table.close(columns, rows);
+  }
+
+  private List<String> row(ProofAssessment assessed, FloatedState state) {
+    List<String> row = new ArrayList<>();
+    row.add(ProofWords.state(state));
+    for (RailPoint point : RailPoint.values()) {
+      int at = assessed.labels().indexOf(new ReadingLabel(state, point));
+      row.add(at < 0 ? "-" : reading(assessed, at));
+    }
+    return row;
+  }
+
+  private String reading(ProofAssessment assessed, int at) {
+    double predicted = assessed.predicted().get(at);
+    double read = predicted + assessed.comparison().off().get(at);
+    return fine(read) + " (" + fine(predicted) + ")";
+  }
+
+  private String unit() {
+    return units.system().isMetric() ? "mm" : "inches";
+  }
+
+  private String fine(double metres) {
+    return units.system().isMetric()
+        ? Rounding.nearest(1000 * metres, 0)
+        : Rounding.nearest(metres / INCH, 1);
+  }
+
+  private void fitted(HullFit fit, HullWeight stated) {
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column("Bare hull, what fits best", 30),
+            new Table.Column("Before", 22),
+            new Table.Column("After", 22));
+    HullWeight before = fit.stated();
+    HullWeight after = fit.fitted();
+    HullWeight left = fit.spreads();
+    page.table(
+        Table.close(
+            columns,
+            List.of(
+                List.of(
+                    "weight", mass(before.mass(), stated.mass()), mass(after.mass(), left.mass())),
+                List.of(
+                    "its centre, from aft",
+                    length(before.along(), stated.along()),
+                    length(after.along(), left.along())),
+                List.of(
+                    "its centre, over the bottom",
+                    length(before.height(), stated.height()),
+                    length(after.height(), left.height())))));
+    page.paragraph(
+        "+- is one standard deviation",
+        fit.massHeld()
+            ? "The weight was corrected by no more than it may be off, though more would fit better"
+            : "");
+  }
+
+  private String mass(double kilograms, double spread) {
+    double unit = units.system().isMetric() ? 1 : UnitFormat.POUND;
+    return withSpread(kilograms / unit, spread / unit, 1)
+        + (units.system().isMetric() ? " kg" : " lb");
+  }
+
+  private String length(double metres, double spread) {
+    return units.system().isMetric()
+        ? withSpread(metres, spread, 2) + " m"
+        : withSpread(metres / INCH, spread / INCH, 1) + " in";
+  }
+
+  private static String withSpread(double value, double spread, int decimals) {
+    return Rounding.nearest(value, decimals) + " +- " + Rounding.up(spread, decimals);
+  }
+
+  private void roll(RollComparison roll) {
+    page.paragraph(
+        String.format(
+            Locale.ROOT,
+            "Roll: %.1f s a swing, %.1f to %.1f s expected%s",
+            roll.measured(),
+            Math.floor(10 * roll.least()) / 10,
+            Math.ceil(10 * roll.most()) / 10,
+            roll.agrees() ? "" : ": it does not agree, so look at the heights of weights again"),
+        "A cross-check; it decides nothing");
+  }
+}

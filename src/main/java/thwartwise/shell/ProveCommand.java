@@ -1,0 +1,135 @@
+package thwartwise.shell;
+
+import java.io.BufferedReader;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.archive.AnswersFile;
+import thwartwise.boat.AfloatProof;
+import thwartwise.boat.Boat;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.hull.UnusableBoat;
+import thwartwise.json.UnusableInput;
+import thwartwise.proof.ProofAssessment;
+import thwartwise.report.ProofPage;
+import thwartwise.rules.RuleBook;
+import thwartwise.shell.Conversation.SpokenConversation;
+import thwartwise.shell.LineSource.PipedLines;
+import thwartwise.spread.InputKind;
+import thwartwise.walk.Walk;
+
+/** Asks what was read of a boat afloat, and says whether it floats as it was measured. */
+final class ProveCommand implements ShellCommand {
+  private static final OptionWord ANSWERS =
+      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
+
+  private final Inspector inspector;
+
+  ProveCommand(Inspector inspector) {
+    this.inspector = inspector;
+  }
+
+  @Override
+  public String getName() {
+    return "prove";
+  }
+
+  @Override
+  public String getDescription() {
+    return "say whether the boat floats as it was measured";
+  }
+
+  @Override
+  public List<OptionWord> words() {
+    return List.of(
+        OptionWord.BOAT,
+        CarefulMeasurements.BETTER,
+        ANSWERS,
+        OptionWord.RULES,
+        UnitsChoice.UNITS,
+        OptionWord.FOLDER);
+  }
+
+  @Override
+  public String details() {
+    return """
+        For a boat that floats beside the landing: in calm, shallow water, with a line
+        ashore and life jackets on. Asks in rows how high the rail stands above the
+        water with nobody aboard, with known people seated, and with a known weight
+        set down to port and to starboard, and for the time of some rolls; Enter skips
+        each. back, list, change, why and stop work as in the walk.
+
+        What was read is held against what the measurements let expect, all of it
+        together. Where it agrees, it says what weight and centre of the bare hull fit
+        best, before and after. Where it does not, the recommendation is withdrawn,
+        and the measurement most likely wrong is named, and by how much. The roll is a
+        cross-check. Nothing is kept, and no proof lets more people aboard. Name with
+        --better what was measured with care, in the words that "help spread" lists.
+
+        Exit codes, for scripts:
+          0  the boat floats as it was measured, within what that may be off
+          1  it does not, or nothing was compared
+          2  the file cannot be used
+        """;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    CommandInput given = new CommandInput(context);
+    Path file = BoatChoice.of(given, this);
+    Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
+    Set<InputKind> better = CarefulMeasurements.of(given, this);
+    RuleBook rules = RuleBooks.of(given);
+    Conversation conversation = conversation(context, given);
+    conversation.print(ProofPage.opening(boat).stripTrailing());
+    BriefConversation.Ended ended =
+        new BriefConversation(conversation, Walk.ofProof(inspector.today(), boat)).asked();
+    conversation.print("");
+    if (ended.boat().isEmpty()) {
+      conversation.print("Stopped before the last question, so nothing was compared or kept.");
+      return Exit.HOLDS_BACK.status();
+    }
+    AfloatProof proof = Walk.proof(inspector.today(), boat, ended.answers());
+    Optional<ProofAssessment> assessed = assessed(file, boat, proof, rules, better);
+    conversation.print(ProofPage.of(boat, proof, assessed).stripTrailing());
+    boolean agrees = assessed.filter(a -> a.comparison().agrees()).isPresent();
+    return (agrees ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  private Optional<ProofAssessment> assessed(
+      Path file, Boat boat, AfloatProof proof, RuleBook rules, Set<InputKind> better) {
+    try {
+      return InterruptibleWork.of(
+          "Comparing",
+          progress ->
+              ProofAssessment.of(
+                  boat,
+                  proof,
+                  rules.base(),
+                  RuleSetFile.measuringSpreads(),
+                  better,
+                  inspector.today()));
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
+  }
+
+  /** Answers come from the file named, or from whoever runs the command. */
+  private static Conversation conversation(CommandContext context, CommandInput given) {
+    if (!given.has(ANSWERS)) {
+      return new SpokenConversation(context);
+    }
+    String lines = AnswersFile.read(given.path(ANSWERS));
+    return new SpokenConversation(
+        new CommandContext(
+            context.parsedInput(),
+            context.commandRegistry(),
+            context.outputWriter(),
+            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
+  }
+}

@@ -1,0 +1,174 @@
+package thwartwise.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thwartwise.archive.Workspace;
+import thwartwise.boat.Boat;
+import thwartwise.files.boat.BoatFile;
+import thwartwise.inspection.PlainHulls;
+
+/** Boats that are there, whatever was stated of them, read with a tape to the millimetre. */
+class ProveCommandTest {
+  private static final String CAREFUL =
+      "edge heights, bottom heights, half-breadths, hull balance, people's weights, kit weights";
+
+  @TempDir Path temp;
+  private final TestShell shell = TestShell.open();
+  private Boat stated;
+  private String file;
+
+  @BeforeEach
+  void keep_a_boat() throws IOException {
+    Workspace workspace = new Workspace(temp);
+    workspace.saveBoat(PlainHulls.pram());
+    Path kept = workspace.boatPath("pram");
+    // Its chambers were tested shortly before the day of the test.
+    Files.writeString(kept, Files.readString(kept).replace("2026-09-25", "2026-05-02"));
+    stated = BoatFile.read(kept);
+    file = Files.readString(kept);
+  }
+
+  private int prove(List<String> lines) {
+    lines.forEach(shell::typing);
+    return shell.run("prove", "--boat", "pram", "--better", CAREFUL, "--folder", temp.toString());
+  }
+
+  private String screen() {
+    return shell.out().substring(shell.out().indexOf("pram: proof afloat of"));
+  }
+
+  private void nothingIsKept() throws IOException {
+    assertThat(Files.readString(new Workspace(temp).boatPath("pram"))).isEqualTo(file);
+    assertThat(temp.resolve("records")).doesNotExist();
+  }
+
+  @Test
+  void a_boat_that_is_as_stated_agrees_and_the_fit_is_told() throws IOException {
+    int code = prove(new ReadAfloat(stated, TestShell.TODAY).lines());
+
+    assertThat(shell.err()).isEmpty();
+    assertThat(code).isZero();
+    assertThat(screen())
+        .isEqualTo(
+            """
+            pram: proof afloat of 1 June 2026, by Bea
+            =========================================
+            The boat floats as it was measured, within what its measurements may be off.
+
+            Rail, mm: read (worked out)    Bow         Stern       Port        Starboard
+            ------------------------------ ----------- ----------- ----------- -----------
+            nobody aboard                  421 (421)   424 (424)   384 (384)   384 (384)
+            people seated                  386 (386)   365 (365)   336 (336)   336 (336)
+            weight to port                 -           -           345 (345)   400 (400)
+            weight to starboard            -           -           400 (400)   345 (345)
+
+            All together off by 0.1; 95 of 100 boats measured like this stay under 21.0.
+            Bare hull, what fits best      Before                 After
+            ------------------------------ ---------------------- ----------------------
+            weight                         28 +- 1.4 kg           28 +- 1.4 kg
+            its centre, from aft           1.17 +- 0.02 m         1.17 +- 0.02 m
+            its centre, over the bottom    0.16 +- 0.05 m         0.16 +- 0.05 m
+            +- is one standard deviation.
+            It changes no recommendation: no proof lets more people aboard. Nothing is kept.
+            """);
+    nothingIsKept();
+  }
+
+  /** What is found is a straight line through what bends: nearer 30 kg than 40. */
+  @Test
+  void a_boat_forty_kilograms_heavier_withdraws_and_names_its_weight() throws IOException {
+    Boat heavier = stated.withHullMass(stated.hull().mass() + 40);
+
+    int code = prove(new ReadAfloat(heavier, TestShell.TODAY).lines());
+
+    assertThat(shell.err()).isEmpty();
+    assertThat(code).isEqualTo(1);
+    assertThat(screen())
+        .isEqualTo(
+            """
+            pram: proof afloat of 1 June 2026, by Bea
+            =========================================
+            The recommendation is withdrawn: the boat does not float as it was measured.
+            Most likely wrong is the hull's weight: about 30 kg more than stated. That
+            explains 96 of 100 parts of what was seen.
+
+            Rail, mm: read (worked out)    Bow         Stern       Port        Starboard
+            ------------------------------ ----------- ----------- ----------- -----------
+            nobody aboard                  391 (421)   396 (424)   355 (384)   355 (384)
+            people seated                  359 (386)   347 (365)   314 (336)   314 (336)
+            weight to port                 -           -           323 (345)   368 (400)
+            weight to starboard            -           -           368 (400)   323 (345)
+
+            All together off by 27.1; 95 of 100 boats measured like this stay under 21.0.
+            Nobody goes until that is measured again and the boat proved again. Nothing is
+            kept.
+            """);
+    nothingIsKept();
+  }
+
+  @Test
+  void one_rail_misread_is_named_and_not_the_boat() {
+    List<String> lines = new ReadAfloat(stated, TestShell.TODAY).lines();
+    lines.set(0, lines.get(0).replaceFirst("^0.4", "0.5"));
+
+    assertThat(prove(lines)).isEqualTo(1);
+
+    assertThat(screen().replaceAll("\\s+", " "))
+        .contains(
+            "Most likely wrong is the rail read at the bow with nobody aboard: read about 10 cm too"
+                + " high.");
+  }
+
+  @Test
+  void where_no_rail_was_read_it_proves_nothing() throws IOException {
+    assertThat(prove(List.of("", "", "", "10; 21", "", "Bea"))).isEqualTo(1);
+
+    assertThat(screen())
+        .isEqualTo(
+            """
+            pram: proof afloat of 1 June 2026, by Bea
+            =========================================
+            No rail was read, so nothing was compared. It proves nothing. Nothing is kept.
+            """);
+    nothingIsKept();
+  }
+
+  @Test
+  void stopping_on_the_way_compares_nothing() {
+    assertThat(prove(List.of("0.421; 0.424; 0.384; 0.384", "stop"))).isEqualTo(1);
+
+    assertThat(shell.out())
+        .endsWith("\nStopped before the last question, so nothing was compared or kept.\n");
+  }
+
+  @Test
+  void a_guess_proves_nothing_and_a_roll_is_timed_whole() {
+    prove(List.of("about 0.42", "no", "no", "no", "10; 2", "10; 21", "today", "Bea"));
+
+    assertThat(shell.out().replaceAll("\\s+", " "))
+        .contains(
+            "\"about 0.42\" is a guess, and a guess proves nothing. Measure it, or leave this part"
+                + " out: back, and no. ")
+        .contains(
+            "Value 2 of the row, \"2\" for Time for all of them: A boat like this takes 0.5 to 8"
+                + " seconds for one whole swing. Type the seconds for all 10. Nothing of the row was taken. ");
+  }
+
+  @Test
+  void back_list_and_why_work_as_in_the_walk() {
+    prove(List.of("0.421; 0.424; 0.384; 0.384", "why", "list", "back", "0.385", "stop"));
+
+    assertThat(shell.out())
+        .contains("A boat that is loaded tells more than an empty one.")
+        .contains("  5. Nobody aboard, to starboard: 0.384 m")
+        .contains("Asked again. You had: Nobody aboard, to starboard: 0.384 m");
+    assertThat(shell.out().lines()).allMatch(line -> line.length() <= 100);
+  }
+}
