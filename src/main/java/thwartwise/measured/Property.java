@@ -17,9 +17,8 @@ import thwartwise.measured.ValueType.ScalarSource;
  * @param why it matters, a line or two
  * @param remedy what a file with a wrong value is to be mended by
  * @param whenOmitted what is taken when nobody says it
- * @param withChangeLabel what the difference between two boats calls it
- * @param withLabel what stands before the value on the page; blank where the page does not show it
- *     so
+ * @param changeLabel what the difference between two boats calls it
+ * @param label what stands before the value on the page; blank where the page does not show it so
  */
 public record Property<O, V>(
     String key,
@@ -30,8 +29,8 @@ public record Property<O, V>(
     List<String> why,
     String remedy,
     String whenOmitted,
-    String withChangeLabel,
-    String withLabel) {
+    String changeLabel,
+    String label) {
 
   static <O, V> Property<O, V> of(
       String key, ValueType<V> type, Function<O, Optional<V>> value, String remedy) {
@@ -46,31 +45,20 @@ public record Property<O, V>(
 
   Property<O, V> withQuestion(String newSubject, List<String> newHow, List<String> newWhy) {
     return new Property<>(
-        key,
-        type,
-        value,
-        newSubject,
-        newHow,
-        newWhy,
-        remedy,
-        whenOmitted,
-        withChangeLabel,
-        withLabel);
+        key, type, value, newSubject, newHow, newWhy, remedy, whenOmitted, changeLabel, label);
   }
 
   Property<O, V> whenOmitted(String taken) {
-    return new Property<>(
-        key, type, value, subject, how, why, remedy, taken, withChangeLabel, withLabel);
+    return new Property<>(key, type, value, subject, how, why, remedy, taken, changeLabel, label);
   }
 
   Property<O, V> withChangeLabel(String words) {
-    return new Property<>(
-        key, type, value, subject, how, why, remedy, whenOmitted, words, withLabel);
+    return new Property<>(key, type, value, subject, how, why, remedy, whenOmitted, words, label);
   }
 
   Property<O, V> withLabel(String before) {
     return new Property<>(
-        key, type, value, subject, how, why, remedy, whenOmitted, withChangeLabel, before);
+        key, type, value, subject, how, why, remedy, whenOmitted, changeLabel, before);
   }
 
   Settable<O, V> with(BiFunction<O, V, O> setter) {

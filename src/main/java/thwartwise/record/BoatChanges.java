@@ -152,11 +152,9 @@ final class BoatChanges {
   /** Every single value of the table that has words for its change. */
   private <O> void properties(List<? extends Property<O, ?>> rows, O before, O after) {
     rows.stream()
-        .filter(row -> !row.withChangeLabel().isBlank())
+        .filter(row -> !row.changeLabel().isBlank())
         .forEach(
-            row ->
-                differs(
-                    row.value().apply(before), row.value().apply(after), row.withChangeLabel()));
+            row -> differs(row.value().apply(before), row.value().apply(after), row.changeLabel()));
   }
 
   /** A change of the measurement itself is listed already. */

@@ -52,7 +52,7 @@ final class MeasuredSection {
     }
     outfit(page, boat.outfit());
     for (Settable<Boat, ?> row : BoatProperties.OF_BOAT) {
-      if (!row.property().withLabel().isBlank()) {
+      if (!row.property().label().isBlank()) {
         row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
       }
     }
@@ -170,7 +170,7 @@ final class MeasuredSection {
 
   /** What the boat has is rounded down. */
   private String line(Property<Boat, ?> row, Object inFile) {
-    return row.withLabel()
+    return row.label()
         + row.type().quantity().map(q -> single(q, (Double) inFile)).orElse(inFile.toString());
   }
 
