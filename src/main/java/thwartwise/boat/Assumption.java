@@ -72,6 +72,31 @@ public sealed interface Assumption {
     LEAK_TEST_ON_PAPER
   }
 
+  /** What holds for a boat of which less is known or measured. */
+  record Unmeasured(UnmeasuredThing what) implements Assumption {}
+
+  /** Things that are taken for granted without a figure. */
+  enum UnmeasuredThing {
+    CENTRE_OF_BARE_HULL,
+    PROPULSION,
+    KIT_STAYS_WHERE_LISTED
+  }
+
+  /** Kit of known litres that is not fastened and so gives no lift in a swamped boat. */
+  record LooseKit(String name) implements Assumption {}
+
+  /** More people sit at a place than it is said to take. */
+  record CrowdedPlace(String place) implements Assumption {}
+
+  /**
+   * What one more measured station between two others would be worth.
+   *
+   * @param volumeM3 the chamber volume that could then count
+   * @param reducesAllowance whether less would then be taken off every volume and height
+   */
+  record StationGain(String aft, String fore, double volumeM3, boolean reducesAllowance)
+      implements Assumption {}
+
   /** In words: what somebody wrote into a boat file, and what older files have. */
   record Stated(String words) implements Assumption {}
 

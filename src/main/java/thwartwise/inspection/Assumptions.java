@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
 import thwartwise.afloat.WaterLimits;
+import thwartwise.boat.Assumption;
+import thwartwise.boat.Assumption.UnmeasuredThing;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.CountedBuoyancy;
-import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.hull.HullMeasurements;
@@ -18,67 +19,77 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
-/** The assumptions behind the figures that hold for every boat, in words. */
+/** The assumptions behind the figures that hold for every boat. */
 final class Assumptions {
   private Assumptions() {}
 
-  static List<String> of(BoatModel model, RuleSet rules) {
+  static List<Assumption> of(BoatModel model, RuleSet rules) {
     Boat boat = model.boat();
     UnitFormat units = new UnitFormat(boat.units());
-    List<String> all = new ArrayList<>();
-    if (boat.hull().centre().isEmpty()) {
-      all.add("Centre of the bare hull: estimated from the area of its skin, not measured.");
-    }
-    if (boat.propulsion() instanceof Propulsion.NotStated) {
-      all.add("How the boat is driven is not stated: taken as rowed or paddled.");
-    }
-    boat.kit().stream()
-        .filter(k -> k.volume().isPresent() && !k.fastened())
-        .map(Kit::name)
-        .forEach(n -> all.add("Kit \"" + n + "\" is not fastened: it gives no lift when swamped."));
-    boat.places().stream()
-        .filter(p -> sitting(boat, p) > p.people())
-        .map(Place::name)
-        .forEach(n -> all.add("More people sit at \"" + n + "\" than it is said to take."));
-    if (!boat.kit().isEmpty()) {
-      all.add(
-          "All kit listed stays where it is listed, loose kit too; only swamped is loose kit taken"
-              + " as kept and as gone, whichever is worse. Leave it ashore, use it up or move it,"
-              + " and the figures no longer hold: inspect again.");
-    }
+    List<Assumption> all = new ArrayList<>(ofThisBoat(boat));
     all.add(
-        String.format(
-            "People sit still, seated, at their places; an unnamed adult counts %s dressed."
-                + " Nobody lighter than %s was looked at.",
-            kilograms(rules.value("design-person"), units),
-            kilograms(rules.value("lightest-person"), units)));
+        stated(
+            String.format(
+                Locale.ROOT,
+                "People sit still, seated, at their places; an unnamed adult counts %s dressed."
+                    + " Nobody lighter than %s was looked at.",
+                kilograms(rules.value("design-person"), units),
+                kilograms(rules.value("lightest-person"), units))));
     all.addAll(figures(model, rules, units));
-    all.add(forces(rules, units, boat.outfit().isAnchorLineKnown()));
-    all.add(water(rules, units));
-    all.add(WaterLimits.figures());
-    all.addAll(AssumedWaters.texts(rules, boat.waters(), units));
+    all.add(stated(forces(rules, units, boat.outfit().isAnchorLineKnown())));
+    all.add(stated(water(rules, units)));
+    all.add(stated(WaterLimits.figures()));
+    AssumedWaters.texts(rules, boat.waters(), units).forEach(text -> all.add(stated(text)));
     return all;
   }
 
+  private static List<Assumption> ofThisBoat(Boat boat) {
+    List<Assumption> all = new ArrayList<>();
+    if (boat.hull().centre().isEmpty()) {
+      all.add(new Assumption.Unmeasured(UnmeasuredThing.CENTRE_OF_BARE_HULL));
+    }
+    if (boat.propulsion() instanceof Propulsion.NotStated) {
+      all.add(new Assumption.Unmeasured(UnmeasuredThing.PROPULSION));
+    }
+    boat.kit().stream()
+        .filter(k -> k.volume().isPresent() && !k.fastened())
+        .map(kit -> new Assumption.LooseKit(kit.name()))
+        .forEach(all::add);
+    boat.places().stream()
+        .filter(p -> sitting(boat, p) > p.people())
+        .map(place -> new Assumption.CrowdedPlace(place.name()))
+        .forEach(all::add);
+    if (!boat.kit().isEmpty()) {
+      all.add(new Assumption.Unmeasured(UnmeasuredThing.KIT_STAYS_WHERE_LISTED));
+    }
+    return all;
+  }
+
+  private static Assumption stated(String words) {
+    return new Assumption.Stated(words);
+  }
+
   /** Figures that every answer uses and no single finding names. */
-  private static List<String> figures(BoatModel model, RuleSet rules, UnitFormat units) {
-    List<String> all = new ArrayList<>();
-    all.add(allowance(model, rules, units));
-    StationRefinement.words(model, rules, units).ifPresent(all::add);
+  private static List<Assumption> figures(BoatModel model, RuleSet rules, UnitFormat units) {
+    List<Assumption> all = new ArrayList<>();
+    all.add(stated(allowance(model, rules, units)));
+    StationRefinement.of(model, rules).ifPresent(all::add);
     all.add(
-        String.format(
-            Locale.ROOT,
-            "Everyone to one side means %.1f of the way out: %s.",
-            rules.value("offset-share"),
-            rules.limit("offset-share").cited()));
+        stated(
+            String.format(
+                Locale.ROOT,
+                "Everyone to one side means %.1f of the way out: %s.",
+                rules.value("offset-share"),
+                rules.limit("offset-share").cited())));
     all.add(
-        String.format(
-            Locale.ROOT,
-            "The shell is counted at %s when swamped (%s).",
-            density(model.boat().hull().density(), units),
-            model.boat().hull().material().isPresent() ? "judgement" : "as given"));
-    all.add(CountedBuoyancy.figures(units));
-    all.addAll(Body.figures(units));
+        stated(
+            String.format(
+                Locale.ROOT,
+                "The shell is counted at %s when swamped (%s).",
+                density(model.boat().hull().density(), units),
+                model.boat().hull().material().isPresent() ? "judgement" : "as given")));
+    all.add(stated(CountedBuoyancy.figures(units)));
+    Body.figures(units).forEach(text -> all.add(stated(text)));
     return all;
   }
 

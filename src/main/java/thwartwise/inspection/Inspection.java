@@ -290,9 +290,7 @@ public final class Inspection implements InspectedBoat {
   }
 
   private static List<Assumption> assumptions(BoatModel model, RuleSet rules) {
-    return Stream.concat(
-            model.boat().assumptions().stream(),
-            Assumptions.of(model, rules).stream().map(Assumption.Stated::new))
+    return Stream.concat(model.boat().assumptions().stream(), Assumptions.of(model, rules).stream())
         .toList();
   }
 

@@ -2,9 +2,9 @@ package thwartwise.inspection;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import thwartwise.boat.Assumption;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
@@ -12,8 +12,6 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.loadcase.Allowance;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -34,15 +32,15 @@ final class StationRefinement {
     this.stations = model.boat().hull().stations();
   }
 
-  /** In words; empty where the gain is too small. */
-  static Optional<String> words(BoatModel model, RuleSet rules, UnitFormat units) {
-    return new StationRefinement(model, rules).words(units);
+  /** Empty where the gain is too small. */
+  static Optional<Assumption> of(BoatModel model, RuleSet rules) {
+    return new StationRefinement(model, rules).gain();
   }
 
-  private Optional<String> words(UnitFormat units) {
+  private Optional<Assumption> gain() {
     int at = isLongStretch() ? longest() : swellsMost();
     double worth = straightened(at) + takenOffLess();
-    return worth < LEAST ? Optional.empty() : Optional.of(words(at, worth, units));
+    return worth < LEAST ? Optional.empty() : Optional.of(gain(at, worth));
   }
 
   /** The longer of two where as much is missing. */
@@ -66,19 +64,12 @@ final class StationRefinement {
         .orElseThrow();
   }
 
-  private String words(int stretch, double worth, UnitFormat units) {
-    return String.format(
-        Locale.ROOT,
-        "One more station between \"%s\" and \"%s\" is worth up to %s of chambers: no"
-            + " chamber counts for more than straight lines between the stations hold%s.",
+  private Assumption gain(int stretch, double worth) {
+    return new Assumption.StationGain(
         stations.get(stretch).name(),
         stations.get(stretch + 1).name(),
-        units.either(
-            String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * worth)),
-            () -> units.volume(worth, Side.DOWN)),
-        isLastOfFew() || isLongStretch()
-            ? ", and with it less is taken off every volume and height"
-            : "");
+        worth,
+        isLastOfFew() || isLongStretch());
   }
 
   /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */

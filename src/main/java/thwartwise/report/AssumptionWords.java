@@ -7,6 +7,7 @@ import thwartwise.boat.Assumption;
 import thwartwise.boat.Assumption.MassSource;
 import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Assumption.TrialFault;
+import thwartwise.boat.Assumption.UnmeasuredThing;
 import thwartwise.boat.Boat;
 import thwartwise.hull.Material;
 import thwartwise.measure.Rounding;
@@ -49,7 +50,48 @@ public record AssumptionWords(UnitFormat units) {
       return "The trial in knee-deep water of %s counts for nothing: %s."
           .formatted(trial.date(), fault(trial.fault()));
     }
-    return ofShortWalk(assumption);
+    return ofKitAndStations(assumption);
+  }
+
+  private String ofKitAndStations(Assumption assumption) {
+    if (assumption instanceof Assumption.Unmeasured unmeasured) {
+      return unmeasured(unmeasured.what());
+    }
+    if (assumption instanceof Assumption.LooseKit kit) {
+      return "Kit \"%s\" is not fastened: it gives no lift when swamped.".formatted(kit.name());
+    }
+    if (assumption instanceof Assumption.CrowdedPlace crowded) {
+      return "More people sit at \"%s\" than it is said to take.".formatted(crowded.place());
+    }
+    return assumption instanceof Assumption.StationGain gain
+        ? stationGain(gain)
+        : ofShortWalk(assumption);
+  }
+
+  private static String unmeasured(UnmeasuredThing what) {
+    return switch (what) {
+      case CENTRE_OF_BARE_HULL ->
+          "Centre of the bare hull: estimated from the area of its skin, not measured.";
+      case PROPULSION -> "How the boat is driven is not stated: taken as rowed or paddled.";
+      case KIT_STAYS_WHERE_LISTED ->
+          "All kit listed stays where it is listed, loose kit too; only swamped is loose kit taken"
+              + " as kept and as gone, whichever is worse. Leave it ashore, use it up or move it,"
+              + " and the figures no longer hold: inspect again.";
+    };
+  }
+
+  private String stationGain(Assumption.StationGain gain) {
+    return ("One more station between \"%s\" and \"%s\" is worth up to %s of chambers: no"
+            + " chamber counts for more than straight lines between the stations hold%s.")
+        .formatted(
+            gain.aft(),
+            gain.fore(),
+            units.either(
+                String.format(Locale.ROOT, "%.0f litres", Math.floor(1000 * gain.volumeM3())),
+                () -> units.volume(gain.volumeM3(), Side.DOWN)),
+            gain.reducesAllowance()
+                ? ", and with it less is taken off every volume and height"
+                : "");
   }
 
   private String ofShortWalk(Assumption assumption) {

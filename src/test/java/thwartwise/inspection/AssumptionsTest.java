@@ -2,15 +2,18 @@ package thwartwise.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.AssumptionWords;
 
 class AssumptionsTest {
 
   @Test
   void figures_that_no_finding_names_are_told_with_how_well_they_are_founded() {
-    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).model(), RuleSetFile.cautiousDefault()))
+    assertThat(words())
         .contains(
             "Before anything meets a limit, 5 % is added to every mass, 10 % taken off every"
                 + " counted volume and 0.02 m off every height above the water (judgement).",
@@ -37,7 +40,7 @@ class AssumptionsTest {
 
   @Test
   void waters_nobody_described_are_named_with_what_they_were_taken_for() {
-    assertThat(Assumptions.of(BoxBoat.of(3, 1.2, 0.4).model(), RuleSetFile.cautiousDefault()))
+    assertThat(words())
         .contains(
             "Not stated, so taken as sheltered: waves of 0.10 m at most (judgement); no wave"
                 + " breaks; wind of 7.9 m/s at most (READ); a current of 1.5 m/s at most"
@@ -45,5 +48,11 @@ class AssumptionsTest {
                 + " Celsius or warmer (READ); within 500 m of the shore (judgement).",
             "A wave counts only as freeboard: at rest its whole height must be left, with everyone"
                 + " to one side 0.5 of it (judgement). How the boat moves in it is not worked out.");
+  }
+
+  private static List<String> words() {
+    return AssumptionWords.of(
+        Assumptions.of(BoxBoat.of(3, 1.2, 0.4).model(), RuleSetFile.cautiousDefault()),
+        UnitFormat.METRIC);
   }
 }

@@ -20,6 +20,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.AssumptionWords;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -58,7 +59,8 @@ class StationRefinementTest {
             new Propulsion.Manual(),
             Optional.empty(),
             List.of());
-    return StationRefinement.words(BoatModel.of(boat, BoxBoat.TODAY), RULES, UnitFormat.METRIC);
+    return StationRefinement.of(BoatModel.of(boat, BoxBoat.TODAY), RULES)
+        .map(gain -> AssumptionWords.of(List.of(gain), UnitFormat.METRIC).get(0));
   }
 
   // Between chord and curve of y = 0.6 (1 - x²/4) over a length l lie 0.15 l³/6 to each side; two

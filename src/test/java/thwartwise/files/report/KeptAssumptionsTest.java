@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Assumption.TrialFault;
+import thwartwise.boat.Assumption.UnmeasuredThing;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatCodec;
 import thwartwise.files.boat.BoatFile;
@@ -40,6 +41,7 @@ class KeptAssumptionsTest {
         .containsAll(Arrays.<Class<?>>asList(Assumption.class.getPermittedSubclasses()));
     assertThat(BOAT.assumptions())
         .containsAll(Stream.of(Simplification.values()).map(Assumption.Simplified::new).toList())
+        .containsAll(Stream.of(UnmeasuredThing.values()).map(Assumption.Unmeasured::new).toList())
         .containsAll(
             Stream.of(TrialFault.values())
                 .map(fault -> new Assumption.TrialNotCounted("2026-05-09", fault))
@@ -71,7 +73,12 @@ class KeptAssumptionsTest {
             "Shell thickness 12 mm: thick for plywood, not measured (judgement).",
             "Mass of the hull: not weighed, taken as 22 kg for each square metre of length times"
                 + " beam (judgement, on the heavy side).",
-            "Who goes: Iris (62 kg said).");
+            "Who goes: Iris (62 kg said).",
+            "Kit \"cool box\" is not fastened: it gives no lift when swamped.",
+            "More people sit at \"stern seat\" than it is said to take.",
+            "One more station between \"middle\" and \"bow\" is worth up to 30 litres of chambers:"
+                + " no chamber counts for more than straight lines between the stations hold, and"
+                + " with it less is taken off every volume and height.");
   }
 
   /** Files of earlier versions say all of it in words, and these stay as they are. */
