@@ -206,6 +206,34 @@ class RememberedRestsTest {
     assertThat(after.dryKey()).isEqualTo(before.dryKey());
   }
 
+  @Test
+  void other_water_is_another_boat_dry_and_swamped() {
+    BoatModel fresh = tanks(2.2).model();
+    BoatModel salt = refitted(fresh, tanks(2.2).salt());
+    BalanceCache known = new BalanceCache();
+    Equilibria dry = trial(fresh, CREW).hurried(known).atRest();
+    trial(fresh, CREW).hurried(known).swampedRest(List.of());
+    LoadedBoat now = trial(salt, CREW).hurried(known);
+    LoadedBoat anew = trial(salt, CREW).hurried();
+    assertThat(only(now.atRest()).plane().height()).isNotEqualTo(only(dry).plane().height());
+    assertAlike(now.atRest(), anew.atRest());
+    assertAlike(now.swampedRest(List.of()), anew.swampedRest(List.of()));
+  }
+
+  /** Kit lifts up to its own weight, so its mass decides as well as its litres. */
+  @Test
+  void kit_of_the_same_litres_and_another_mass_is_another_boat_when_swamped() {
+    BoatModel light = tanks(2.2).kit(box(3)).model();
+    BoatModel heavy = refitted(light, tanks(2.2).kit(box(6)));
+    assertThat(heavy.swampedKey()).isNotEqualTo(light.swampedKey());
+    assertThat(heavy.dryKey()).isEqualTo(light.dryKey());
+  }
+
+  private static Kit box(double mass) {
+    Vector3 amidships = Vector3.of(1.2, 0, 0.1);
+    return new Kit("box", mass, amidships, Optional.of(0.01), true, Optional.empty());
+  }
+
   private static LoadedBoat pulled(LoadedBoat boat, double newtons) {
     Force force = new Force(Vector3.of(2.9, 0, 0.4), 0, newtons);
     LoadCaseStep line = LoadCaseStep.of(LoadCaseStep.Act.LINE_OUT, "cleat");
