@@ -119,9 +119,11 @@ final class WalkCommand implements ShellCommand {
       Optional<String> table,
       Conversation conversation) {
     try (held) {
-      if (held.draft().answers().isEmpty() && !already.isEmpty()) {
+      boolean begins = held.draft().answers().isEmpty() && !already.isEmpty();
+      if (begins) {
         held.draft().save(already);
       }
+      conversation.print(begins ? CHANGES_ALONE : opening(held.draft()));
       return walked(held.draft(), table, conversation);
     }
   }
@@ -129,7 +131,6 @@ final class WalkCommand implements ShellCommand {
   /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
   private Optional<Finished> walked(
       Draft draft, Optional<String> table, Conversation conversation) {
-    conversation.print(opening(draft));
     try (InterimLine running = running()) {
       return walked(
           draft,
@@ -138,6 +139,11 @@ final class WalkCommand implements ShellCommand {
               .withTable(table));
     }
   }
+
+  /** Whoever measured the boat has read the introduction as well. */
+  private static final String CHANGES_ALONE =
+      "What has changed is asked for; the rest stays as it was measured. These always\n"
+          + "work: back, list, change 12, why, show, skip, stop.";
 
   /** Whoever goes on has read the introduction. */
   private static String opening(Draft draft) {

@@ -103,7 +103,7 @@ final class BoatScript {
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
     Boat settled = kept.confirmed(replay, swamped);
-    BasicQuestions.finish(replay, settled);
+    BasicQuestions.finish(replay, settled.withAssumptions(replay.guesses()));
     return settled;
   }
 }

@@ -78,7 +78,7 @@ final class ChangedScript {
     boat = new GrownOld(replay, tape, today).asked(boat);
     replay.begin(END);
     boat = kept.confirmed(replay, boat);
-    BasicQuestions.finish(replay, boat);
+    BasicQuestions.finish(replay, boat.withAssumptions(replay.guesses()));
     return boat;
   }
 

@@ -139,6 +139,13 @@ class WalkSlipsAndDefaultsTest {
     assertThat(finish.how()).allMatch(line -> line.length() <= 78);
   }
 
+  /** Only a walk of changes told of them, as those of the walk before. */
+  @Test
+  void before_the_work_the_guesses_of_the_walk_are_counted() {
+    Question finish = Sheet.open(FULL.with("kit.1.mass", "about 40").upTo("finish"));
+    assertThat(finish.how()).contains("Not measured, taken on the poor side: one thing.");
+  }
+
   @Test
   void nothing_is_worked_out_before_yes() {
     List<Answer> before = SMALL.upTo("finish");
