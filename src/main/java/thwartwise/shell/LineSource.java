@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
+import org.jline.reader.Reference;
 import org.jline.reader.impl.completer.ArgumentCompleter.ArgumentLine;
 import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.terminal.Terminal;
@@ -132,12 +133,25 @@ interface LineSource extends InputReader {
     /** A name of several words is completed as one. */
     @Override
     public String readInput(String prompt, List<String> likely) {
-      return Terminals.editor(terminal)
-          .variable(LineReader.DISABLE_HISTORY, true)
-          .parser((line, cursor, context) -> new ArgumentLine(line, cursor))
-          .completer(new StringsCompleter(likely))
-          .build()
-          .readLine(prompt);
+      LineReader reader =
+          Terminals.editor(terminal)
+              .variable(LineReader.DISABLE_HISTORY, true)
+              .parser((line, cursor, context) -> new ArgumentLine(line, cursor))
+              .completer(new StringsCompleter(likely))
+              .build();
+      reader.getWidgets().put(TAB, () -> tab(reader, likely));
+      reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference(TAB), "\t");
+      return reader.readLine(prompt);
+    }
+
+    private static final String TAB = "complete-or-tab";
+
+    /** Where nothing can be completed it is kept: rows of a spreadsheet are pasted with tabs. */
+    private static boolean tab(LineReader reader, List<String> likely) {
+      String typed = reader.getBuffer().upToCursor();
+      boolean begun = likely.stream().anyMatch(word -> word.startsWith(typed));
+      reader.callWidget(begun ? LineReader.EXPAND_OR_COMPLETE : LineReader.SELF_INSERT);
+      return true;
     }
   }
 }
