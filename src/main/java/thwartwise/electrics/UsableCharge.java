@@ -62,7 +62,9 @@ public record UsableCharge(
     Chemistry chemistry = battery.chemistry().orElse(Chemistry.FLOODED);
     note(guesses, Guess.CHEMISTRY, battery.chemistry());
     note(guesses, Guess.RATED_TIME, battery.ratedTime());
-    note(guesses, Guess.AGE, battery.since());
+    // A slip of the pen: an old battery must not count as new by it.
+    Optional<LocalDate> since = battery.since().filter(day -> !day.isAfter(today));
+    note(guesses, Guess.AGE, since);
     note(guesses, Guess.TEMPERATURE, celsius);
     if (battery.starter().isEmpty() && chemistry.isLead()) {
       guesses.add(Guess.STARTER);
@@ -72,7 +74,7 @@ public record UsableCharge(
         battery.ratedTime().orElse(UNSTATED_HOURS * 3600),
         battery.exponent().orElse(chemistry.exponent()),
         share(battery, chemistry),
-        chemistry.agedShare(battery.since().map(s -> years(s, today)).orElse(UNSTATED_YEARS)),
+        chemistry.agedShare(since.map(s -> years(s, today)).orElse(UNSTATED_YEARS)),
         chemistry.coldShare(celsius.orElse(UNSTATED_CELSIUS)),
         guesses);
   }

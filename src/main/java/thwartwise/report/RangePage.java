@@ -501,7 +501,11 @@ public final class RangePage {
         + " over "
         + ElectricalFigures.hours(usable.ratedTime())
         + battery.chemistry().map(c -> ", " + c.word()).orElse("")
-        + battery.since().map(day -> ", in use since " + day).orElse("");
+        + battery
+            .since()
+            .filter(day -> !usable.guesses().contains(Guess.AGE))
+            .map(day -> ", in use since " + day)
+            .orElse("");
   }
 
   private String words(Guess guess) {

@@ -85,11 +85,14 @@ class UsableChargeTest {
   }
 
   @Test
-  void an_old_battery_gives_less_and_one_of_next_year_no_more() {
+  void an_old_battery_gives_less_and_a_day_to_come_is_no_age() {
     Battery old = since(NEW, TODAY.minusDays(731));
     assertThat(hours(old, 25, 10) / hours(NEW, 25, 10))
         .isCloseTo(1 - 0.08 * 731 / 365.25, within(1e-9));
-    assertThat(hours(since(NEW, TODAY.plusYears(1)), 25, 10)).isEqualTo(hours(NEW, 25, 10));
+    UsableCharge slip = UsableCharge.of(since(NEW, TODAY.plusYears(1)), TODAY, Optional.of(25.0));
+    assertThat(slip.guesses()).containsExactly(UsableCharge.Guess.AGE);
+    // Six years of a lead-acid one, as where nobody said.
+    assertThat(slip.aged()).isCloseTo(1 - 6 * 0.08, within(1e-12));
   }
 
   /** Lead would have a fifth left of its label at ten years, lithium seven tenths. */
