@@ -295,7 +295,7 @@ public final class RangePage {
               + " (judgement)",
           "Against a stream of "
               + units.pace(by.speed() - ReturnTrip.LEAST_HOME, Side.DOWN)
-              + " or more nobody counts on it");
+              + " or more do not rely on it");
       plan.inStatedWaters()
           .filter(ReturnTrip::getsHome)
           .ifPresent(way -> rowedInStatedWaters(way, by));
@@ -316,7 +316,7 @@ public final class RangePage {
                 + rowing(by)
                 + " home takes "
                 + ElectricalFigures.atLeast(time)
-            : "In the waters stated nobody counts on "
+            : "In the waters stated do not rely on "
                 + rowing(by)
                 + " home against wind and stream: go out"
                 + " against both, so that they bring it back, or stay where people can wade");
@@ -330,8 +330,8 @@ public final class RangePage {
     boolean empty = plan.boat().aboard().isEmpty();
     page.heading("In shallow water, " + (empty ? "with nobody aboard" : "as it is loaded"));
     page.paragraph(
-        "The hull itself wants " + units.height(water.down().draft(), Side.UP),
-        empty ? "With people in it all of it wants more" : "");
+        "The hull itself needs " + units.height(water.down().draft(), Side.UP),
+        empty ? "With people in it the boat needs more" : "");
     water.reach().ifPresent(depth -> page.paragraph(motorDown(water, depth)));
     water.tiltedReach().ifPresent(depth -> page.paragraph(motorTilted(depth)));
     water
@@ -349,10 +349,10 @@ public final class RangePage {
   }
 
   private String motorDown(ShallowWater water, double depth) {
-    String wants = "With the motor down it wants " + units.height(depth, Side.UP);
+    String needs = "With the motor down it needs " + units.height(depth, Side.UP);
     return water.motorAboveBottom()
-        ? wants + "; the motor lies above the bottom line, where it races in air"
-        : wants;
+        ? needs + "; the motor lies above the bottom line, where it races in air"
+        : needs;
   }
 
   private String motorTilted(double depth) {
@@ -379,7 +379,7 @@ public final class RangePage {
                 + ElectricalFigures.taken(used)
                 + " a day, each for the hours stated or 8 (judgement)"
             : "No lamps or sockets are stated",
-        plan.speeds().isEmpty() ? "" : "What is over drives the motor for the minutes shown");
+        plan.speeds().isEmpty() ? "" : "What is left drives the motor for the minutes shown");
     List<List<String>> rows = new ArrayList<>();
     for (Month month : Month.values()) {
       rows.add(month(month, used));
@@ -398,7 +398,7 @@ public final class RangePage {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column("Month", 10));
     columns.add(new Table.Column("Gives a day", 18));
-    columns.add(new Table.Column("Is over", 12));
+    columns.add(new Table.Column("Is left", 12));
     ends().forEach(speed -> columns.add(new Table.Column("At " + called(speed), 18)));
     return columns;
   }

@@ -83,7 +83,7 @@ public final class WiringPage {
     if (electrics.isEmpty() || electrics.circuits().isEmpty()) {
       page.paragraph(
           "No circuit is stated, so no wire or fuse is worked out",
-          "Each wants amperes, length, wire, fuse and switch",
+          "Each needs amperes, length, wire, fuse and switch",
           ElectricalFigures.entered("wires"));
     }
     if (!electrics.isEmpty()) {

@@ -111,7 +111,7 @@ class ElectricCommandsTest {
     assertThat(wiring.out())
         .contains(
             """
-            No circuit is stated, so no wire or fuse is worked out. Each wants amperes,
+            No circuit is stated, so no wire or fuse is worked out. Each needs amperes,
             length, wire, fuse and switch. To enter it type refit, answer electrics, then
             wires (by hand in a boat file: help electrics).
             """);
@@ -190,13 +190,13 @@ class ElectricCommandsTest {
     assertThat(shell.run("range", "--boat", boat(in(met, 1, 0.3)))).isZero();
     assertThat(shell.out().replaceAll("\\s+", " "))
         .contains("In the waters stated (wind 1.0 m/s, stream 0.3 m/s) turn back after 6 min")
-        .contains("Against a stream of 0.5 m/s or more nobody counts on it.")
+        .contains("Against a stream of 0.5 m/s or more do not rely on it.")
         .containsPattern("from where it turns back there, 5[78]\\d m, rowing home takes 33 min\\.");
 
     TestShell windy = TestShell.open();
     assertThat(windy.run("range", "--boat", boat(in(met, 2, 0.3)))).isZero();
     assertThat(windy.out().replaceAll("\\s+", " "))
-        .contains("In the waters stated nobody counts on rowing home against wind and stream");
+        .contains("In the waters stated do not rely on rowing home against wind and stream");
   }
 
   @Test
@@ -249,7 +249,7 @@ class ElectricCommandsTest {
     shell.run("range", "--boat", boat(hung));
     assertThat(shell.out().replaceAll("\\s+", " "))
         .contains("In shallow water, with nobody aboard")
-        .contains("With the motor down it wants 0.4")
+        .contains("With the motor down it needs 0.4")
         .contains("Tilted, the motor is clear of the water.")
         .contains("Tilting it takes 45 Nm aft. Down: lowest edge 0.")
         .contains(". Tilted: lowest edge 0.")
