@@ -279,7 +279,7 @@ public record BoatSpread(
                 figure.question(),
                 figure.margin(),
                 results.get(i).standardUncertainty(),
-                range(figure.margin(), drawn.get(1 + i)),
+                range(figure.margin(), drawn.get(1 + i), results.get(i)),
                 drawn.get(1 + i).shareAtLeast(0));
         boolean surer =
             all.stream()
@@ -295,14 +295,16 @@ public record BoatSpread(
     }
 
     /**
-     * Of the figure itself, from that of how far it is inside its limit; NaN where no boat drawn
-     * has it, as with a crew that sinks the boat.
+     * Of the figure itself, from that of how far it is inside its limit: the wider of what was
+     * drawn to second order and two spreads to first order, since near a kink either alone held the
+     * true figure too seldom. NaN where no boat drawn has it, as with a crew that sinks the boat.
      */
-    private static CoverageInterval range(Margin margin, SampledResult drawn) {
+    private static CoverageInterval range(
+        Margin margin, SampledResult drawn, PropagatedResult moved) {
       if (drawn.missing() == drawn.draws()) {
         return new CoverageInterval(Double.NaN, Double.NaN);
       }
-      CoverageInterval room = drawn.symmetricInterval(ENOUGH);
+      CoverageInterval room = drawn.symmetricInterval(ENOUGH).with(moved.interval(CLOSE));
       return margin.atLeast()
           ? new CoverageInterval(margin.limit() + room.low(), margin.limit() + room.high())
           : new CoverageInterval(margin.limit() - room.high(), margin.limit() - room.low());

@@ -7,6 +7,11 @@ public record CoverageInterval(double low, double high) {
     return high - low;
   }
 
+  /** From the lower of both lows to the higher of both highs. */
+  public CoverageInterval with(CoverageInterval other) {
+    return new CoverageInterval(Math.min(low, other.low), Math.max(high, other.high));
+  }
+
   public boolean contains(double value) {
     return low <= value && value <= high;
   }

@@ -32,6 +32,12 @@ public final class PropagatedResult {
     return Math.sqrt(variance());
   }
 
+  /** So many standard uncertainties to either side of the best value. */
+  public CoverageInterval interval(double factor) {
+    double reach = factor * standardUncertainty();
+    return new CoverageInterval(best - reach, best + reach);
+  }
+
   /** What part of the variance an input makes up; nothing where there is no variance. */
   public double share(int input) {
     double variance = variance();

@@ -55,6 +55,9 @@ class BoatSpreadTest {
     assertThat(pram.share(1)).isGreaterThan(0.99);
     assertThat(pram.share(9)).as("of a crew nobody looked at").isZero();
     assertThat(pram.figures()).isNotEmpty().allMatch(f -> f.share() >= pram.share(1));
+    assertThat(pram.figures())
+        .as("no range is narrower than two spreads to either side")
+        .allMatch(f -> f.range().length() >= 4 * f.spread() * (1 - 1e-9));
     assertThat(steps).as("evaluations told of").hasValue(total.get());
     assertThat(total).as("two an input and one").hasValue(2 * pram.inputs() + 1);
   }

@@ -122,6 +122,8 @@ class PropagationTest {
     assertThat(interval.contains(1)).isTrue();
     assertThat(interval.contains(2)).isTrue();
     assertThat(interval.contains(Double.NaN)).isFalse();
+    assertThat(interval.with(new CoverageInterval(0, 1.5))).isEqualTo(new CoverageInterval(0, 2));
+    assertThat(interval.with(new CoverageInterval(1.5, 3))).isEqualTo(new CoverageInterval(1, 3));
   }
 
   @Test
