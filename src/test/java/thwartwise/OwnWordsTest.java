@@ -42,7 +42,7 @@ class OwnWordsTest {
           TrialQuestions AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
           CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch OpeningQuestions PageCommand PanelQuestions
-          InspectionOutput PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
+          InspectionOutput LineSource PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationQuestions StationRows StationTable CarefulMeasurements SupposeCommand SuppositionText TableFigure
           TableRow
           TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk

@@ -119,6 +119,7 @@ interface LineSource extends InputReader {
    * one does not turn up at the next.
    */
   record TerminalAnswers(Terminal terminal) implements LineSource {
+    private static final String TAB = "complete-or-tab";
 
     @Override
     public boolean isTerminal() {
@@ -143,8 +144,6 @@ interface LineSource extends InputReader {
       reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference(TAB), "\t");
       return reader.readLine(prompt);
     }
-
-    private static final String TAB = "complete-or-tab";
 
     /** Where nothing can be completed it is kept: rows of a spreadsheet are pasted with tabs. */
     private static boolean tab(LineReader reader, List<String> likely) {
