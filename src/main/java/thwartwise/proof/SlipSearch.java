@@ -24,6 +24,10 @@ import thwartwise.spread.PredictionSpread;
 record SlipSearch(
     List<ProofReading> readings, RealVector off, DecompositionSolver solver, RuleSet spreads) {
 
+  /** Whatever explains less is no explanation (judgement). */
+  private static final double MOST_OF_IT = 0.5;
+
+  /** Empty where no single measurement explains half of what was seen. */
   Optional<LikelySlip> likeliest(PredictionSpread spread) {
     List<LikelySlip> slips = new ArrayList<>();
     for (PredictionSpread.Source source : spread.sources()) {
@@ -34,7 +38,9 @@ record SlipSearch(
     for (int i = 0; i < readings.size(); i++) {
       slip(misread(i), OptionalInt.of(i)).ifPresent(slips::add);
     }
-    return slips.stream().min(Comparator.comparingDouble(this::unlikely));
+    return slips.stream()
+        .min(Comparator.comparingDouble(this::unlikely))
+        .filter(slip -> slip.explains() >= MOST_OF_IT);
   }
 
   private double unlikely(LikelySlip slip) {

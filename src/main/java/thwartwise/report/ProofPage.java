@@ -96,13 +96,17 @@ public final class ProofPage {
             + Rounding.down(assessed.comparison().limit(), 1));
     assessed.fit().ifPresent(fit -> fitted(fit, assessed.stated()));
     assessed.roll().ifPresent(this::roll);
-    page.paragraph(assessed.comparison().agrees() ? CHANGES_NOTHING : NOBODY_GOES, NOTHING_KEPT);
+    page.paragraph(
+        assessed.comparison().agrees() ? CHANGES_NOTHING : NOBODY_GOES,
+        assessed.comparison().agrees() ? NOTHING_KEPT : TELL);
   }
 
   private static final String CHANGES_NOTHING =
       "It changes no recommendation: no proof lets more people aboard";
   private static final String NOBODY_GOES =
-      "Nobody goes until that is measured again and the boat proved again";
+      "Nobody goes until it is measured again and proved again";
+  private static final String TELL =
+      "Nothing is kept: records and pages still show the old answer, so tell all who use it";
   private static final String NOTHING_KEPT = "Nothing is kept";
 
   private void outside(ProofAssessment assessed) {

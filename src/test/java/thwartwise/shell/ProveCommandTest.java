@@ -107,8 +107,8 @@ class ProveCommandTest {
             weight to starboard            -           -           368 (400)   323 (345)
 
             All together off by 27.1; 95 of 100 boats measured like this stay under 21.0.
-            Nobody goes until that is measured again and the boat proved again. Nothing is
-            kept.
+            Nobody goes until it is measured again and proved again. Nothing is kept:
+            records and pages still show the old answer, so tell all who use it.
             """);
     nothingIsKept();
   }
@@ -124,6 +124,28 @@ class ProveCommandTest {
         .contains(
             "Most likely wrong is the rail read at the bow with nobody aboard: read about 10 cm too"
                 + " high.");
+  }
+
+  /** The boat did not heel at all, and rose by 75 mm between two readings. */
+  @Test
+  void where_no_single_measurement_explains_it_none_is_blamed() {
+    assertThat(
+            prove(
+                List.of(
+                    "0.421; 0.424; 0.384; 0.384",
+                    "",
+                    "15; 1.1; 0.20",
+                    "0.3; 0.30; 0.30",
+                    "0.3; 0.45; 0.45",
+                    "",
+                    "",
+                    "Bea")))
+        .isEqualTo(1);
+
+    assertThat(screen())
+        .contains(
+            "\nThe recommendation is withdrawn: the boat does not float as it was measured.\n"
+                + "No single measurement explains it. Measure the boat again.\n");
   }
 
   @Test
