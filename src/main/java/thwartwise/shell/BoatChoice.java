@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.hull.UnusableBoat;
 import thwartwise.json.UnusableInput;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
@@ -109,5 +111,19 @@ final class BoatChoice {
       names.clear();
     }
     return names;
+  }
+
+  /**
+   * What comes of a boat. Some contradictions show only once the hull is built; they, too, are told
+   * with the name of its file.
+   *
+   * @throws UnusableInput when the measurements contradict each other
+   */
+  static <T> T consistent(Path file, Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (UnusableBoat contradiction) {
+      throw new UnusableInput(file + ": " + contradiction.getMessage());
+    }
   }
 }

@@ -9,8 +9,6 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.archive.RecordArchive;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.hull.UnusableBoat;
-import thwartwise.json.UnusableInput;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
@@ -89,16 +87,9 @@ final class InspectCommand implements ShellCommand {
     return Exit.of(kept.report()).status();
   }
 
-  /**
-   * Some contradictions show only once the hull is built; they too are told with the file's name.
-   */
   private InspectionRecord inspected(
       Boat boat, Path file, Optional<String> by, RuleBook book, Consumer<InspectionRecord> reader) {
-    try {
-      return inspector.inspect(boat, by, book, reader);
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
+    return BoatChoice.consistent(file, () -> inspector.inspect(boat, by, book, reader));
   }
 
   /** Which older record a new one corrects, and why. */

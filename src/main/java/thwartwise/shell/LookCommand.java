@@ -1,24 +1,17 @@
 package thwartwise.shell;
 
-import java.io.BufferedReader;
-import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.archive.AnswersFile;
 import thwartwise.boat.Boat;
 import thwartwise.checklist.Checklist;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;
-import thwartwise.shell.Conversation.SpokenConversation;
-import thwartwise.shell.LineSource.PipedLines;
 
 /** Asks what hand and eye find at each system of a boat, and keeps the answers with it. */
 final class LookCommand implements ShellCommand {
-  private static final OptionWord ANSWERS =
-      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
   private static final OptionWord BY = new OptionWord("by", "NAME", "who looks", false);
   private static final OptionWord ALL =
       new OptionWord("all", "", "ask again what was answered already", false);
@@ -41,7 +34,7 @@ final class LookCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, BY, ALL, ANSWERS, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, BY, ALL, PreparedAnswers.ANSWERS, OptionWord.FOLDER);
   }
 
   @Override
@@ -78,23 +71,13 @@ final class LookCommand implements ShellCommand {
     List<Checklist> lists = ChecklistFile.bundledWith(given.workspace().checklistFiles());
     LookConversation look =
         new LookConversation(
-            conversation(context, given), inspector.today(), file, lists, given.has(ALL));
+            PreparedAnswers.conversation(context, given),
+            inspector.today(),
+            file,
+            lists,
+            given.has(ALL));
     Optional<String> by = given.text(BY).or(boat::measuredBy);
     Boat found = look.asked(boat, by);
     return (LookOffer.isGrave(found) ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
-  }
-
-  /** Answers come from the file named, or from whoever runs the command. */
-  private static Conversation conversation(CommandContext context, CommandInput given) {
-    if (!given.has(ANSWERS)) {
-      return new SpokenConversation(context);
-    }
-    String lines = AnswersFile.read(given.path(ANSWERS));
-    return new SpokenConversation(
-        new CommandContext(
-            context.parsedInput(),
-            context.commandRegistry(),
-            context.outputWriter(),
-            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
   }
 }

@@ -1,33 +1,23 @@
 package thwartwise.shell;
 
-import java.io.BufferedReader;
-import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.archive.AnswersFile;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.hull.UnusableBoat;
-import thwartwise.json.UnusableInput;
 import thwartwise.proof.ProofAssessment;
 import thwartwise.report.ProofPage;
 import thwartwise.rules.RuleBook;
-import thwartwise.shell.Conversation.SpokenConversation;
-import thwartwise.shell.LineSource.PipedLines;
 import thwartwise.spread.InputKind;
 import thwartwise.walk.Walk;
 
 /** Asks what was read of a boat afloat, and says whether it floats as it was measured. */
 final class ProveCommand implements ShellCommand {
-  private static final OptionWord ANSWERS =
-      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
-
   private final Inspector inspector;
 
   ProveCommand(Inspector inspector) {
@@ -49,7 +39,7 @@ final class ProveCommand implements ShellCommand {
     return List.of(
         OptionWord.BOAT,
         CarefulMeasurements.BETTER,
-        ANSWERS,
+        PreparedAnswers.ANSWERS,
         OptionWord.RULES,
         UnitsChoice.UNITS,
         OptionWord.FOLDER);
@@ -85,7 +75,7 @@ final class ProveCommand implements ShellCommand {
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     Set<InputKind> better = CarefulMeasurements.of(given, this);
     RuleBook rules = RuleBooks.of(given);
-    Conversation conversation = conversation(context, given);
+    Conversation conversation = PreparedAnswers.conversation(context, given);
     conversation.print(ProofPage.opening(boat).stripTrailing());
     BriefConversation.Ended ended =
         new BriefConversation(conversation, Walk.ofProof(inspector.today(), boat)).asked();
@@ -103,33 +93,18 @@ final class ProveCommand implements ShellCommand {
 
   private Optional<ProofAssessment> assessed(
       Path file, Boat boat, AfloatProof proof, RuleBook rules, Set<InputKind> better) {
-    try {
-      return InterruptibleWork.of(
-          "Comparing",
-          progress ->
-              ProofAssessment.of(
-                  boat,
-                  proof,
-                  rules.base(),
-                  RuleSetFile.measuringSpreads(),
-                  better,
-                  inspector.today()));
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
-  }
-
-  /** Answers come from the file named, or from whoever runs the command. */
-  private static Conversation conversation(CommandContext context, CommandInput given) {
-    if (!given.has(ANSWERS)) {
-      return new SpokenConversation(context);
-    }
-    String lines = AnswersFile.read(given.path(ANSWERS));
-    return new SpokenConversation(
-        new CommandContext(
-            context.parsedInput(),
-            context.commandRegistry(),
-            context.outputWriter(),
-            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
+    return BoatChoice.consistent(
+        file,
+        () ->
+            InterruptibleWork.of(
+                "Comparing",
+                progress ->
+                    ProofAssessment.of(
+                        boat,
+                        proof,
+                        rules.base(),
+                        RuleSetFile.measuringSpreads(),
+                        better,
+                        inspector.today())));
   }
 }

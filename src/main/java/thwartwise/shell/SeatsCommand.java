@@ -13,8 +13,6 @@ import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.hull.UnusableBoat;
-import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.report.SeatsPage;
@@ -86,12 +84,11 @@ final class SeatsCommand implements ShellCommand {
   }
 
   private CrewAnswer answer(Path file, Boat boat, RuleBook book, List<NamedPerson> members) {
-    try {
-      return InterruptibleWork.of(
-          "Trying who may sit where",
-          () -> CrewSeating.of(BoatModel.of(boat, inspector.today()), book, members));
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
+    return BoatChoice.consistent(
+        file,
+        () ->
+            InterruptibleWork.of(
+                "Trying who may sit where",
+                () -> CrewSeating.of(BoatModel.of(boat, inspector.today()), book, members)));
   }
 }

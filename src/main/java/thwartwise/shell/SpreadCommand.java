@@ -10,8 +10,6 @@ import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.hull.UnusableBoat;
-import thwartwise.json.UnusableInput;
 import thwartwise.report.SpreadPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.spread.BoatSpread;
@@ -84,19 +82,18 @@ final class SpreadCommand implements ShellCommand {
   }
 
   private Optional<BoatSpread> spread(Path file, Boat boat, RuleBook book, Set<InputKind> better) {
-    try {
-      return InterruptibleWork.of(
-          "Working out how sure the answer is",
-          progress ->
-              BoatSpread.of(
-                  boat,
-                  book,
-                  RuleSetFile.measuringSpreads(),
-                  better,
-                  inspector.today(),
-                  of -> progress.counting(Progress.Stage.SPREAD, of)));
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
+    return BoatChoice.consistent(
+        file,
+        () ->
+            InterruptibleWork.of(
+                "Working out how sure the answer is",
+                progress ->
+                    BoatSpread.of(
+                        boat,
+                        book,
+                        RuleSetFile.measuringSpreads(),
+                        better,
+                        inspector.today(),
+                        of -> progress.counting(Progress.Stage.SPREAD, of))));
   }
 }

@@ -17,10 +17,8 @@ import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.hull.UnusableBoat;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
-import thwartwise.json.UnusableInput;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.Comparison;
@@ -145,11 +143,8 @@ final class SupposeCommand implements ShellCommand {
   private record Tried(String page, Exit exit) {}
 
   private Reading<Tried> tried(Path file, Boat boat, RuleBook book, List<Supposition> supposed) {
-    try {
-      return InterruptibleWork.of("Trying it", () -> tried(boat, book, supposed));
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
+    return BoatChoice.consistent(
+        file, () -> InterruptibleWork.of("Trying it", () -> tried(boat, book, supposed)));
   }
 
   private Reading<Tried> tried(Boat boat, RuleBook book, List<Supposition> supposed) {

@@ -1,19 +1,14 @@
 package thwartwise.shell;
 
-import java.io.BufferedReader;
-import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.archive.AnswersFile;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
-import thwartwise.hull.UnusableBoat;
-import thwartwise.json.UnusableInput;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measure.YesOrNo;
@@ -21,8 +16,6 @@ import thwartwise.page.LineWrap;
 import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.KneeDeepTrial;
-import thwartwise.shell.Conversation.SpokenConversation;
-import thwartwise.shell.LineSource.PipedLines;
 import thwartwise.today.TodayPage;
 import thwartwise.today.TodayPage.Answered;
 import thwartwise.today.TodayVerdict;
@@ -33,9 +26,6 @@ import thwartwise.walk.engine.Entry;
 
 /** Asks the last questions before somebody goes afloat today. */
 final class TodayCommand implements ShellCommand {
-  private static final OptionWord ANSWERS =
-      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
-
   private final Inspector inspector;
 
   TodayCommand(Inspector inspector) {
@@ -55,7 +45,11 @@ final class TodayCommand implements ShellCommand {
   @Override
   public List<OptionWord> words() {
     return List.of(
-        OptionWord.BOAT, ANSWERS, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
+        OptionWord.BOAT,
+        PreparedAnswers.ANSWERS,
+        OptionWord.RULES,
+        UnitsChoice.UNITS,
+        OptionWord.FOLDER);
   }
 
   @Override
@@ -80,7 +74,7 @@ final class TodayCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
-    Conversation conversation = conversation(context, given);
+    Conversation conversation = PreparedAnswers.conversation(context, given);
     Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     conversation.print(
@@ -139,26 +133,9 @@ final class TodayCommand implements ShellCommand {
     return kept.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize());
   }
 
-  /** Answers come from the file named, or from whoever runs the command. */
-  private static Conversation conversation(CommandContext context, CommandInput given) {
-    if (!given.has(ANSWERS)) {
-      return new SpokenConversation(context);
-    }
-    String lines = AnswersFile.read(given.path(ANSWERS));
-    return new SpokenConversation(
-        new CommandContext(
-            context.parsedInput(),
-            context.commandRegistry(),
-            context.outputWriter(),
-            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
-  }
-
   private InspectionRecord inspected(Boat boat, Path file, CommandInput given) {
-    try {
-      return inspector.inspect(boat, Optional.empty(), RuleBooks.of(given));
-    } catch (UnusableBoat contradiction) {
-      throw new UnusableInput(file + ": " + contradiction.getMessage());
-    }
+    return BoatChoice.consistent(
+        file, () -> inspector.inspect(boat, Optional.empty(), RuleBooks.of(given)));
   }
 
   private static void keep(

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.ReplayResult;
 import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
 import thwartwise.walk.engine.Reply;
@@ -35,7 +36,6 @@ record EnteredRows(ReplayResult replay, String word, String list) {
 
   private static final Pattern SHOWN = Pattern.compile("list ([a-z]+?)s?");
   private static final Pattern AGAIN = Pattern.compile("again(?: ([a-z]+?)s?)?(?: (\\d{1,2}))?");
-  private static final String ANY = ".any";
 
   /** What becomes of such a line, when it is one. */
   static Optional<Reply> reply(ReplayResult played, String word) {
@@ -62,7 +62,7 @@ record EnteredRows(ReplayResult replay, String word, String list) {
   /** Once a list has come to its end. */
   static Optional<String> finishedList(ReplayResult played, String question) {
     return AnswerGroup.of(question)
-        .filter(group -> question.endsWith(ANY) && group.number() > 2)
+        .filter(group -> question.endsWith(RepeatedQuestion.ANY) && group.number() > 2)
         .flatMap(group -> ofList(played, group.list()))
         .map(EnteredRows::table);
   }
@@ -129,7 +129,9 @@ record EnteredRows(ReplayResult replay, String word, String list) {
     for (AcceptedAnswer given : replay.accepted()) {
       Answer answer = given.answer();
       AnswerGroup.of(answer.question())
-          .filter(group -> group.list().equals(list) && !answer.question().endsWith(ANY))
+          .filter(
+              group ->
+                  group.list().equals(list) && !answer.question().endsWith(RepeatedQuestion.ANY))
           .ifPresent(
               group -> rows.computeIfAbsent(group.number(), n -> new ArrayList<>()).add(answer));
     }

@@ -10,6 +10,7 @@ import thwartwise.measure.QuantityReader;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.YesOrNo;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
@@ -21,7 +22,6 @@ import thwartwise.walk.engine.Step;
  */
 record RowInput(Walk walk, AnswerGroup group) {
   private static final String BETWEEN = ";";
-  private static final String ANY = ".any";
 
   /** The row that begins at this question, or behind its yes, if a row was typed there. */
   static Optional<RowInput> at(Walk walk, List<Answer> answers, String question, String typed) {
@@ -35,7 +35,7 @@ record RowInput(Walk walk, AnswerGroup group) {
 
   /** Where it is asked whether there is such a thing, its row says so. */
   private static Optional<AnswerGroup> behindYes(Walk walk, List<Answer> answers, String question) {
-    return question.endsWith(ANY)
+    return question.endsWith(RepeatedQuestion.ANY)
             && walk.take(answers, "yes") instanceof Reply.Accepted yes
             && walk.next(yes.answers()) instanceof Step.Ask first
         ? AnswerGroup.of(first.question().key())
@@ -69,7 +69,8 @@ record RowInput(Walk walk, AnswerGroup group) {
   /** A row says that there is another; a figure where a name may be left out leaves it out. */
   private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
     String open = openKey(answers).orElse("");
-    boolean another = open.endsWith(ANY) && YesOrNo.read(value).refusal().isPresent();
+    boolean another =
+        open.endsWith(RepeatedQuestion.ANY) && YesOrNo.read(value).refusal().isPresent();
     boolean unnamed = open.endsWith(".name") && isFigureOrWord(value);
     if (!another && !unnamed) {
       return answers;

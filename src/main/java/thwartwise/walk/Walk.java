@@ -19,6 +19,7 @@ import thwartwise.rules.RuleSet;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Replay.UnansweredQuestion;
 import thwartwise.walk.engine.ReplayResult;
@@ -149,7 +150,7 @@ public final class Walk {
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
     Optional<Entry<?>> row =
         played.open().<Entry<?>>map(open -> open.entry()).filter(Entry::hasRow);
-    return row.filter(entry -> entry.key().endsWith(ANY) && isNamed(entry, typed))
+    return row.filter(entry -> entry.key().endsWith(RepeatedQuestion.ANY) && isNamed(entry, typed))
         .map(entry -> played.with(entry, "yes"))
         .or(
             () ->
@@ -172,8 +173,6 @@ public final class Walk {
         && !NegativeAnswer.matches(typed)
         && !UnknownAnswer.matches(typed);
   }
-
-  private static final String ANY = ".any";
 
   /** Enter there means by one figure. */
   private static final String WEIGHED = "hull.weighed";

@@ -23,6 +23,9 @@ public record RepeatedQuestion(
     UnaryOperator<Entry<Boolean>> explanation,
     String title,
     List<String> order) {
+  /** Ends the key of a question whether there is one, or another one. */
+  public static final String ANY = ".any";
+
   private static final int MOST = 40;
   private static final String NO_MORE = "no more";
 
@@ -90,7 +93,7 @@ public record RepeatedQuestion(
   }
 
   private String anyKey(int number) {
-    return key + "." + number + ".any";
+    return key + "." + number + ANY;
   }
 
   private Entry<Boolean> inRow(int number, Entry<Boolean> another) {

@@ -1,0 +1,30 @@
+package thwartwise.shell;
+
+import java.io.BufferedReader;
+import java.io.StringReader;
+import org.springframework.shell.core.command.CommandContext;
+import thwartwise.archive.AnswersFile;
+import thwartwise.shell.Conversation.SpokenConversation;
+import thwartwise.shell.LineSource.PipedLines;
+
+/** Answers that a command takes from a file instead of from whoever runs it. */
+final class PreparedAnswers {
+  static final OptionWord ANSWERS =
+      new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
+
+  private PreparedAnswers() {}
+
+  /** With the file named, or else with whoever runs the command. */
+  static Conversation conversation(CommandContext context, CommandInput given) {
+    if (!given.has(ANSWERS)) {
+      return new SpokenConversation(context);
+    }
+    String lines = AnswersFile.read(given.path(ANSWERS));
+    return new SpokenConversation(
+        new CommandContext(
+            context.parsedInput(),
+            context.commandRegistry(),
+            context.outputWriter(),
+            new PipedLines(new BufferedReader(new StringReader(lines)), context.outputWriter())));
+  }
+}
