@@ -17,7 +17,10 @@ import thwartwise.json.UnusableInput;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
 
-/** Which boat is meant: by the name of one that is kept, as its file is called, or by any file. */
+/**
+ * Which boat is meant: by the name of one that is kept, as its file is called, or by any file; left
+ * out, the only one that is kept.
+ */
 final class BoatChoice {
   private static final String ENDING = ".json";
 
@@ -27,10 +30,25 @@ final class BoatChoice {
    * The boat file. A file that is there comes before a name.
    *
    * @throws UnusableInput when it is neither, with the nearest there is
+   * @throws UsageError when none is named and not just one is kept
    */
   static Path of(CommandInput given, ShellCommand command) {
     Workspace workspace = given.workspace();
-    String typed = given.text(OptionWord.BOAT).orElseThrow(() -> missing(command, kept(workspace)));
+    return given
+        .text(OptionWord.BOAT)
+        .map(typed -> typed(typed, workspace))
+        .orElseGet(() -> only(workspace, command));
+  }
+
+  private static Path only(Workspace workspace, ShellCommand command) {
+    List<String> kept = kept(workspace);
+    if (kept.size() != 1) {
+      throw missing(command, kept);
+    }
+    return workspace.boatPath(kept.get(0));
+  }
+
+  private static Path typed(String typed, Workspace workspace) {
     Path file = CommandInput.asPath(typed);
     Optional<Path> named = named(typed, workspace);
     if (Files.isRegularFile(file) || named.isEmpty() && Files.exists(file)) {

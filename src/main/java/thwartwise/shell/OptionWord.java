@@ -11,9 +11,9 @@ import org.springframework.shell.core.command.CommandOption;
  */
 record OptionWord(String name, String value, String meaning, boolean required) {
 
-  /** May be left out only to be told which boats there are. */
+  /** May be left out where only one is kept. */
   static final OptionWord BOAT =
-      new OptionWord("boat", "BOAT", "a boat kept here, by name, or a boat file", false);
+      new OptionWord("boat", "BOAT", "a boat kept here or a file; left out, the only one", false);
 
   static final OptionWord JSON =
       new OptionWord("json", "", "print the report as JSON and nothing else", false);

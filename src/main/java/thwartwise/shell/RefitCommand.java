@@ -12,6 +12,9 @@ import thwartwise.walk.engine.Answer;
 
 /** The walk that asks only what has changed on a boat measured before. */
 final class RefitCommand implements ShellCommand {
+  private static final OptionWord BOAT =
+      new OptionWord("boat", "BOAT", "a boat kept here; left out, it is asked", false);
+
   private final WalkCommand walk;
 
   RefitCommand(WalkCommand walk) {
@@ -30,7 +33,7 @@ final class RefitCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, OptionWord.FOLDER);
+    return List.of(BOAT, OptionWord.FOLDER);
   }
 
   @Override
@@ -58,9 +61,7 @@ final class RefitCommand implements ShellCommand {
     Answer way = new Answer("way", "changed");
     return walk.execute(
         context,
-        given.has(OptionWord.BOAT)
-            ? List.of(way, new Answer("changed.boat", kept(given)))
-            : List.of(way));
+        given.has(BOAT) ? List.of(way, new Answer("changed.boat", kept(given))) : List.of(way));
   }
 
   /** The name of the boat that is meant, which must be kept here: its record is the one before. */

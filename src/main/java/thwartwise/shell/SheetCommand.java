@@ -22,6 +22,9 @@ import thwartwise.walk.Walk;
 
 /** Prints the sheet to fill in with a pencil before the walk. */
 final class SheetCommand implements ShellCommand {
+  private static final OptionWord BOAT =
+      new OptionWord(
+          "boat", "BOAT", "a boat kept here, or a boat file; left out, a blank sheet", false);
   private static final OptionWord PAPER =
       new OptionWord("paper", "SIZE", "A4 or letter; without it A4", false);
   private static final OptionWord POINTS =
@@ -51,7 +54,7 @@ final class SheetCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(OptionWord.BOAT, FITTINGS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
+    return List.of(BOAT, FITTINGS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
   }
 
   @Override
@@ -98,7 +101,7 @@ final class SheetCommand implements ShellCommand {
 
   private MeasuringSheet sheet(CommandInput given, Walk walk) {
     int points = points(given);
-    if (given.has(OptionWord.BOAT)) {
+    if (given.has(BOAT)) {
       Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
       return MeasuringSheet.of(topic(given), walk, boat, inspector.today());
     }

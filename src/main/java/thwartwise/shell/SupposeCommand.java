@@ -31,9 +31,6 @@ import thwartwise.supposition.SuppositionText;
 
 /** Tries a change on a boat and keeps nothing of it. */
 final class SupposeCommand implements ShellCommand {
-  private static final OptionWord BOAT =
-      new OptionWord(
-          "boat", "BOAT", "a boat kept here, or a boat file; left out, the only one kept", false);
 
   private static final int MOST_WORDS = 200;
 
@@ -70,7 +67,7 @@ final class SupposeCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
+    return List.of(OptionWord.BOAT, OptionWord.RULES, UnitsChoice.UNITS, OptionWord.FOLDER);
   }
 
   @Override
@@ -97,7 +94,7 @@ final class SupposeCommand implements ShellCommand {
   @Override
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
-    Path file = file(given);
+    Path file = BoatChoice.of(given, this);
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     RuleBook book = RuleBooks.of(given);
     List<Supposition> supposed = understood(read(boat, typed(context)));
@@ -110,22 +107,6 @@ final class SupposeCommand implements ShellCommand {
     return context.parsedInput().arguments().stream()
         .map(CommandArgument::value)
         .collect(Collectors.joining(" "));
-  }
-
-  /** The one that is named, or the one there is. */
-  private Path file(CommandInput given) {
-    if (given.has(BOAT)) {
-      return BoatChoice.of(given, this);
-    }
-    List<Path> kept = files(given.workspace());
-    if (kept.size() == 1) {
-      return kept.get(0);
-    }
-    return BoatChoice.of(given, this);
-  }
-
-  private static List<Path> files(Workspace workspace) {
-    return workspace.boats().stream().map(boat -> workspace.boatPath(boat.name())).toList();
   }
 
   private static Reading<List<Supposition>> read(Boat boat, String typed) {

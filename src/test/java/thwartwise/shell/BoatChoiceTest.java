@@ -57,15 +57,25 @@ class BoatChoiceTest {
   }
 
   @Test
+  void without_one_the_only_boat_kept_is_meant() {
+    keep();
+
+    assertThat(inspect()).isZero();
+
+    assertThat(shell.out()).startsWith("Soup Ladle: ");
+  }
+
+  @Test
   void without_one_the_boats_kept_are_listed() {
     keep();
+    new Workspace(folder).saveBoat(SampleBoats.with("Soup Ladle", "Tea Spoon"));
 
     assertThat(inspect()).isEqualTo(2);
 
     assertThat(shell.err())
         .isEqualTo(
-            "inspect: --boat BOAT is missing. Kept here: \"Soup Ladle\". Name one of them, or a"
-                + " boat file.\n");
+            "inspect: --boat BOAT is missing. Kept here: \"Soup Ladle\", \"Tea Spoon\". Name one of"
+                + " them, or a boat file.\n");
   }
 
   @Test

@@ -130,7 +130,7 @@ class CommandLineParserTest {
   @Test
   void an_option_at_the_end_misses_its_value() {
     refused(
-        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect: --boat needs a value, BOAT: a boat kept here or a file; left out, the only one.",
         "inspect",
         "--boat");
   }
@@ -138,7 +138,7 @@ class CommandLineParserTest {
   @Test
   void an_option_is_no_value_for_another() {
     refused(
-        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect: --boat needs a value, BOAT: a boat kept here or a file; left out, the only one.",
         "inspect",
         "--boat",
         "--json");
@@ -147,11 +147,11 @@ class CommandLineParserTest {
   @Test
   void an_empty_value_is_none() {
     refused(
-        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect: --boat needs a value, BOAT: a boat kept here or a file; left out, the only one.",
         "inspect",
         "--boat=");
     refused(
-        "inspect: --boat needs a value, BOAT: a boat kept here, by name, or a boat file.",
+        "inspect: --boat needs a value, BOAT: a boat kept here or a file; left out, the only one.",
         "inspect",
         "--boat",
         " ");
