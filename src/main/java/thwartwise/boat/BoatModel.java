@@ -15,7 +15,6 @@ import thwartwise.hull.FloodPoint;
 import thwartwise.hull.HullForm;
 import thwartwise.hull.Station;
 import thwartwise.hull.UnusableBoat;
-import thwartwise.measure.UnitFormat;
 
 /**
  * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
@@ -130,14 +129,7 @@ public final class BoatModel {
         part,
         solid,
         drawn.straight(),
-        CountedBuoyancy.of(
-            part,
-            drawn,
-            boat.kit(),
-            boat.electrics(),
-            boat.openings(),
-            today,
-            new UnitFormat(boat.units())));
+        CountedBuoyancy.of(part, drawn, boat.kit(), boat.electrics(), boat.openings(), today));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {

@@ -14,11 +14,11 @@ import thwartwise.measure.UnitFormat;
  *
  * @param share of its drawn volume that counts, 0 to 1
  * @param ifProven the same if what is only claimed were proven
- * @param why in words for the owner
+ * @param why what it counts for, or what keeps it from counting
  */
-public record CountedBuoyancy(double share, double ifProven, String why) {
+public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
-  private static final double FOAM_SHARE = 0.9;
+  public static final double FOAM_SHARE = 0.9;
 
   /** Between anchors and clothes, where nobody measured their volume, kg/m³ (judgement). */
   private static final double STOWED_DENSITY = 1000;
@@ -36,9 +36,6 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
     }
   }
 
-  private static final String FOR_BOTH =
-      "; this one test stands for both sides, and each needs one of its own";
-
   /** The figures by which a chamber counts, with their sources. */
   public static String figures(UnitFormat units) {
     return String.format(
@@ -47,7 +44,9 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
             + " %s (a youth dinghy class, READ) within the last %d months; of fastened"
             + " closed-cell foam %.0f %% counts (judgement).",
         SealTest.LEAST_MINUTES,
-        allowed(units),
+        units.either(
+            String.format(Locale.ROOT, "%.0f litre", SealTest.MOST_LITRES),
+            () -> units.jug(SealTest.MOST_LITRES / 1000)),
         SealTest.FRESH_MONTHS,
         100 * FOAM_SHARE);
   }
@@ -62,8 +61,7 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
       List<Kit> kit,
       ElectricalSystem electrics,
       List<Opening> openings,
-      LocalDate today,
-      UnitFormat units) {
+      LocalDate today) {
     double smaller = drawn.smaller(chamber.measuredVolume());
     if (chamber.filling() instanceof Filling.Foam foam) {
       return foam(foam, smaller);
@@ -72,16 +70,16 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
     double air = Math.max(0, smaller - stowed / drawn.faired());
     List<Kit> vented = ventedFor(chamber, kit, electrics);
     if (!vented.isEmpty()) {
-      return vented(vented.get(0), air * drawn.faired(), units);
+      return none(new BuoyancyReason.HoldsVentedKit(vented.get(0).name(), air * drawn.faired()));
     }
     Optional<Opening> open =
         openings.stream().filter(o -> o.closedBy().isEmpty() && leadsInto(o, chamber)).findFirst();
-    return open.map(CountedBuoyancy::fills)
+    return open.map(hole -> none(new BuoyancyReason.HasOpening(hole.name())))
         .orElseGet(
             () ->
                 holdsWaterBack(chamber)
-                    ? air(chamber, air, today, units).besides(stowed, units)
-                    : air(chamber, air, today, units));
+                    ? air(chamber, air, today).besides(stowed)
+                    : air(chamber, air, today));
   }
 
   /**
@@ -97,40 +95,14 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
         .sum();
   }
 
-  private CountedBuoyancy besides(double stowed, UnitFormat units) {
+  private CountedBuoyancy besides(double stowed) {
     return stowed > 0
-        ? new CountedBuoyancy(
-            share,
-            ifProven,
-            why + "; what is stowed loose takes up " + units.litres(stowed, UnitFormat.Side.UP))
+        ? new CountedBuoyancy(share, ifProven, new BuoyancyReason.LooseStowage(why, stowed))
         : this;
   }
 
-  private static CountedBuoyancy vented(Kit held, double air, UnitFormat units) {
-    return new CountedBuoyancy(
-        0,
-        0,
-        "holds the "
-            + held.name()
-            + ": such a space is vented, never sealed, and never counts; moved out, and the space"
-            + " then sealed and proven, "
-            + units.litres(air, UnitFormat.Side.DOWN)
-            + " would count");
-  }
-
-  /** What a leak test must show, in words. */
-  public static String wanted(UnitFormat units) {
-    return String.format(
-        Locale.ROOT,
-        "at least %.0f minutes, and at most %s may come in",
-        SealTest.LEAST_MINUTES,
-        allowed(units));
-  }
-
-  private static String allowed(UnitFormat units) {
-    return units.either(
-        String.format(Locale.ROOT, "%.0f litre", SealTest.MOST_LITRES),
-        () -> units.jug(SealTest.MOST_LITRES / 1000));
+  private static CountedBuoyancy none(BuoyancyReason why) {
+    return new CountedBuoyancy(0, 0, why);
   }
 
   /**
@@ -149,11 +121,6 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
 
   private static boolean leadsInto(Opening opening, ChamberPart chamber) {
     return opening.into().map(chamber::isNamedBy).orElse(false);
-  }
-
-  private static CountedBuoyancy fills(Opening open) {
-    return new CountedBuoyancy(
-        0, 0, "has an opening that nothing closes, the " + open.name() + ": it fills");
   }
 
   /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */
@@ -180,68 +147,47 @@ public record CountedBuoyancy(double share, double ifProven, String why) {
 
   private static CountedBuoyancy foam(Filling.Foam foam, double smaller) {
     if (!foam.closedCell()) {
-      return new CountedBuoyancy(
-          0, 0, "foam that is not known to be closed-cell soaks and does not count");
+      return none(new BuoyancyReason.SoakingFoam());
     }
     if (!foam.fastened()) {
-      return new CountedBuoyancy(0, 0, "foam that is not fastened floats away and does not count");
+      return none(new BuoyancyReason.LooseFoam());
     }
     double share = FOAM_SHARE * smaller;
-    return new CountedBuoyancy(share, share, "closed-cell foam, fastened: nine tenths count");
+    return new CountedBuoyancy(share, share, new BuoyancyReason.FastenedFoam(FOAM_SHARE));
   }
 
-  private static CountedBuoyancy air(
-      ChamberPart chamber, double smaller, LocalDate today, UnitFormat units) {
+  private static CountedBuoyancy air(ChamberPart chamber, double smaller, LocalDate today) {
     Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
-      case OPEN -> new CountedBuoyancy(0, 0, "open: it fills");
-      case CLAIMED ->
-          new CountedBuoyancy(
-              0, smaller, "only claimed: it counts for nothing until a leak test is recorded");
-      case PROVEN -> proven(chamber, smaller, today, units);
+      case OPEN -> none(new BuoyancyReason.OpenChamber());
+      case CLAIMED -> unproven(smaller, new BuoyancyReason.OnlyClaimed());
+      case PROVEN -> proven(chamber, smaller, today);
     };
   }
 
-  private static CountedBuoyancy proven(
-      ChamberPart chamber, double smaller, LocalDate today, UnitFormat units) {
+  private static CountedBuoyancy unproven(double smaller, BuoyancyReason why) {
+    return new CountedBuoyancy(0, smaller, why);
+  }
+
+  private static CountedBuoyancy proven(ChamberPart chamber, double smaller, LocalDate today) {
     if (chamber.test().isEmpty()) {
-      return new CountedBuoyancy(
-          0, smaller, "called proven, but no leak test is recorded: it counts for nothing");
+      return unproven(smaller, new BuoyancyReason.NoLeakTest());
     }
     SealTest test = chamber.test().get();
+    String date = test.date().toString();
     if (test.date().isAfter(today)) {
-      return new CountedBuoyancy(
-          0, smaller, "its leak test is dated in the future, " + test.date());
+      return unproven(smaller, new BuoyancyReason.FutureLeakTest(date));
     }
     if (test.isStale(today)) {
-      return new CountedBuoyancy(
-          0, smaller, "its leak test of " + test.date() + " is over twelve months old: test again");
+      return unproven(smaller, new BuoyancyReason.StaleLeakTest(date));
     }
     if (!(test.minutes() >= SealTest.LEAST_MINUTES)) {
-      return new CountedBuoyancy(
-          0,
-          smaller,
-          String.format(
-              Locale.ROOT,
-              "its leak test lasted under %.0f minutes: test longer",
-              SealTest.LEAST_MINUTES));
+      return unproven(smaller, new BuoyancyReason.ShortLeakTest(SealTest.LEAST_MINUTES));
     }
     if (!(test.litresIn() <= SealTest.MOST_LITRES)) {
-      return new CountedBuoyancy(
-          0,
-          0,
-          String.format(
-              Locale.ROOT,
-              "its leak test let in %s, over %s: find the leak and test again",
-              units.either(
-                  String.format(Locale.ROOT, "%.1f litres", test.litresIn()),
-                  () -> units.jug(test.litresIn() / 1000)),
-              units.either(
-                  String.format(Locale.ROOT, "%.0f", SealTest.MOST_LITRES), () -> allowed(units))));
+      return none(new BuoyancyReason.FailedLeakTest(test.litresIn(), SealTest.MOST_LITRES));
     }
     return new CountedBuoyancy(
-        smaller,
-        smaller,
-        "proven " + test.date() + " by " + test.by() + (chamber.sharesSeal() ? FOR_BOTH : ""));
+        smaller, smaller, BuoyancyReason.ProvenTight.by(test, chamber.sharesSeal()));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thwartwise.advice.Advice;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.checks.Finding;
 import thwartwise.crew.Recommendation;
@@ -103,7 +104,7 @@ public record Report(
    * @param volume drawn, m³
    * @param countedVolume what counts when swamped, m³
    * @param counted whether anything counts
-   * @param why in words: why it counts or does not, and what would change that
+   * @param why it counts or does not
    */
   public record ChamberFigures(
       String name,
@@ -111,5 +112,5 @@ public record Report(
       Vector3 centre,
       double countedVolume,
       boolean counted,
-      String why) {}
+      BuoyancyReason why) {}
 }

@@ -47,6 +47,6 @@ final class ChambersSection {
         chamber.name(),
         units.volume(chamber.volume(), Side.DOWN),
         chamber.counted() ? units.volume(chamber.countedVolume(), Side.DOWN) : "nothing",
-        chamber.why());
+        BuoyancyReasonWords.of(chamber.why(), units));
   }
 }

@@ -39,7 +39,7 @@ final class ChangeWords {
       return "The chamber "
           + counts.after().name()
           + (counts.after().counted() ? " counts now: " : " no longer counts: ")
-          + counts.after().why();
+          + BuoyancyReasonWords.of(counts.after().why(), units);
     }
     if (change instanceof BoatChange.Named named) {
       return Sentence.capital(named.noun()) + turn(named.turn()) + named.name();

@@ -121,7 +121,9 @@ public final class ComparisonSummary {
                         + ": its "
                         + units.volume(
                             was.counted() ? was.countedVolume() : now.countedVolume(), Side.DOWN)
-                        + (now.counted() ? " count now" : " no longer count: " + now.why()));
+                        + (now.counted()
+                            ? " count now"
+                            : " no longer count: " + BuoyancyReasonWords.of(now.why(), units)));
               }
             });
     were.values().stream()

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.EmptyHelm;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -107,7 +106,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
             + " with a leak test"
             + (proven.each() ? " each" : ""),
         "Close it as it is under way. Fill it with water from a hose, or push it under: "
-            + CountedBuoyancy.wanted(units)
+            + BuoyancyReasonWords.requiredTest(units)
             + ". Write down the date, how, the minutes, how much got in and who did it",
         "The gain counts only if the chamber proves tight; if it leaks, find the leak first");
   }
@@ -116,7 +115,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return of(
         "Seal the " + closed.chamber() + " and prove it with a leak test",
         "Close every hole, seam and lid of it with a gasket or sealant; then test it: "
-            + CountedBuoyancy.wanted(units),
+            + BuoyancyReasonWords.requiredTest(units),
         "The gain counts only if it proves tight",
         "No battery and no charger ever goes into a sealed space");
   }

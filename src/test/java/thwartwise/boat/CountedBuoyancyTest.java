@@ -14,6 +14,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.sampleboats.ElectricBoat;
 
 class CountedBuoyancyTest {
@@ -142,8 +143,7 @@ class CountedBuoyancyTest {
             List.of(),
             ElectricalSystem.NONE,
             List.of(),
-            TODAY,
-            UnitFormat.METRIC)
+            TODAY)
         .share();
   }
 
@@ -155,7 +155,7 @@ class CountedBuoyancyTest {
       CountedBuoyancy lying = of(proven, kit(name, Vector3.of(0.5, 0, 0.1), Optional.empty()));
       assertThat(lying.share()).isZero();
       assertThat(lying.ifProven()).isZero();
-      assertThat(lying.why())
+      assertThat(BuoyancyReasonWords.of(lying.why(), UnitFormat.METRIC))
           .isEqualTo(
               "holds the "
                   + name
@@ -177,7 +177,7 @@ class CountedBuoyancyTest {
   void what_is_stowed_loose_takes_up_air_of_its_chamber() {
     CountedBuoyancy bags = of(air(Seal.PROVEN, test(TODAY, 20, 0)), stowed(5, Optional.of(0.03)));
     assertThat(bags.share()).isCloseTo(0.7, within(1e-12));
-    assertThat(bags.why())
+    assertThat(BuoyancyReasonWords.of(bags.why(), UnitFormat.METRIC))
         .isEqualTo("proven 2026-11-25 by owner; what is stowed loose takes up 30 litres");
     CountedBuoyancy claimed = of(air(Seal.CLAIMED, Optional.empty()), stowed(5, Optional.of(0.03)));
     assertThat(claimed.share()).isZero();
@@ -200,7 +200,8 @@ class CountedBuoyancyTest {
         new Kit("spare", 5, Vector3.of(2, 0, 0.1), Optional.of(0.03), true, Optional.of("locker"));
     CountedBuoyancy counted = of(air(Seal.PROVEN, test(TODAY, 20, 0)), spare);
     assertThat(counted.share()).isEqualTo(1);
-    assertThat(counted.why()).isEqualTo("proven 2026-11-25 by owner");
+    assertThat(BuoyancyReasonWords.of(counted.why(), UnitFormat.METRIC))
+        .isEqualTo("proven 2026-11-25 by owner");
   }
 
   private static Kit stowed(double mass, Optional<Double> volume) {
@@ -253,13 +254,7 @@ class CountedBuoyancyTest {
         .map(
             part ->
                 CountedBuoyancy.of(
-                        part,
-                        DRAWN,
-                        List.of(battery),
-                        ElectricalSystem.NONE,
-                        List.of(),
-                        TODAY,
-                        UnitFormat.METRIC)
+                        part, DRAWN, List.of(battery), ElectricalSystem.NONE, List.of(), TODAY)
                     .share())
         .toList();
   }
@@ -275,7 +270,7 @@ class CountedBuoyancyTest {
           of(air, opening("fore hatch", Optional.empty(), Optional.of("locker")));
       assertThat(counting.share()).isZero();
       assertThat(counting.ifProven()).isZero();
-      assertThat(counting.why())
+      assertThat(BuoyancyReasonWords.of(counting.why(), UnitFormat.METRIC))
           .isEqualTo("has an opening that nothing closes, the fore hatch: it fills");
     }
   }
@@ -333,8 +328,7 @@ class CountedBuoyancyTest {
         List.of(),
         ElectricalSystem.NONE,
         List.of(openings),
-        TODAY,
-        UnitFormat.METRIC);
+        TODAY);
   }
 
   private static Kit kit(String name, Vector3 at, Optional<String> in) {
@@ -357,7 +351,7 @@ class CountedBuoyancyTest {
     CountedBuoyancy counting = of(filling);
     assertThat(counting.share()).isEqualTo(share);
     assertThat(counting.ifProven()).isEqualTo(ifProven);
-    assertThat(counting.why()).isEqualTo(why);
+    assertThat(BuoyancyReasonWords.of(counting.why(), UnitFormat.METRIC)).isEqualTo(why);
   }
 
   private static CountedBuoyancy of(Filling filling, Optional<Double> litres) {
@@ -367,8 +361,7 @@ class CountedBuoyancyTest {
         List.of(),
         ElectricalSystem.NONE,
         List.of(),
-        TODAY,
-        UnitFormat.METRIC);
+        TODAY);
   }
 
   private static CountedBuoyancy of(Filling filling, Kit kit) {
@@ -378,8 +371,7 @@ class CountedBuoyancyTest {
         List.of(kit),
         ElectricalSystem.NONE,
         List.of(),
-        TODAY,
-        UnitFormat.METRIC);
+        TODAY);
   }
 
   /** Its name says nothing: an owner calls it what he likes. */
@@ -391,14 +383,9 @@ class CountedBuoyancyTest {
         new Chamber("locker", BOX, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), false);
     CountedBuoyancy counting =
         CountedBuoyancy.of(
-            locker.parts().get(0),
-            DRAWN,
-            List.of(bank),
-            electrics,
-            List.of(),
-            TODAY,
-            UnitFormat.METRIC);
+            locker.parts().get(0), DRAWN, List.of(bank), electrics, List.of(), TODAY);
     assertThat(counting.share()).isZero();
-    assertThat(counting.why()).startsWith("holds the house bank: such a space is vented");
+    assertThat(BuoyancyReasonWords.of(counting.why(), UnitFormat.METRIC))
+        .startsWith("holds the house bank: such a space is vented");
   }
 }

@@ -18,6 +18,8 @@ import thwartwise.boat.Space;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.BuoyancyReasonWords;
 
 /**
  * Side seats on the box of {@link OnPaper}, drawn once: 2 m long, 0.2 m wide, 0.3 m high, so 120
@@ -68,12 +70,12 @@ class TwinChambersTest {
     Chamber old = seats(SEAT, proven(), Optional.empty());
     assertThat(lift(old)).isCloseTo(2 * LITRES - 100, within(0.01));
     assertThat(swamped(old).model().spaces())
-        .extracting(s -> s.counting().why())
+        .extracting(s -> BuoyancyReasonWords.of(s.counting().why(), UnitFormat.METRIC))
         .containsOnly(
             "proven 2026-11-25 by builder; this one test stands for both sides, and each needs one"
                 + " of its own");
     assertThat(swamped(seats(SEAT, proven(), Optional.of(proven()))).model().spaces())
-        .extracting(s -> s.counting().why())
+        .extracting(s -> BuoyancyReasonWords.of(s.counting().why(), UnitFormat.METRIC))
         .containsOnly("proven 2026-11-25 by builder");
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -79,7 +80,13 @@ class ComparisonTest {
   void a_leak_test_that_grew_old_is_a_change_of_its_own() {
     ChamberFigures fresh = SampleRecords.report().chambers().get(0);
     ChamberFigures old =
-        new ChamberFigures(fresh.name(), fresh.volume(), fresh.centre(), 0, false, "test again");
+        new ChamberFigures(
+            fresh.name(),
+            fresh.volume(),
+            fresh.centre(),
+            0,
+            false,
+            new BuoyancyReason.Stated("test again"));
     Comparison comparison =
         Comparison.of(
             record(boat, chambers(fresh)),
@@ -92,7 +99,13 @@ class ComparisonTest {
   void a_chamber_that_was_changed_is_not_told_twice() {
     ChamberFigures counted = SampleRecords.report().chambers().get(0);
     ChamberFigures not =
-        new ChamberFigures(counted.name(), counted.volume(), counted.centre(), 0, false, "open");
+        new ChamberFigures(
+            counted.name(),
+            counted.volume(),
+            counted.centre(),
+            0,
+            false,
+            new BuoyancyReason.OpenChamber());
     Boat opened =
         SampleBoats.with(
             "\"filling\": \"air\", \"seal\": \"proven\",",

@@ -10,6 +10,7 @@ import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Note;
 import thwartwise.checks.Outcome;
@@ -287,14 +288,15 @@ public final class SampleRecords {
   private static List<ChamberFigures> chambers() {
     Vector3 centre = Vector3.of(3, 0, 0.2);
     return List.of(
-        new ChamberFigures("fore locker", 0.0399, centre, 0.0399, true, "leak test of 2026-05-02"),
         new ChamberFigures(
-            "midships thwart",
-            0.086,
+            "fore locker",
+            0.0399,
             centre,
-            0,
-            false,
-            "only claimed to be tight; pour water in and time it"));
+            0.0399,
+            true,
+            new BuoyancyReason.ProvenTight("2026-05-02", "builder", false)),
+        new ChamberFigures(
+            "midships thwart", 0.086, centre, 0, false, new BuoyancyReason.OnlyClaimed()));
   }
 
   public static List<Finding> findings() {

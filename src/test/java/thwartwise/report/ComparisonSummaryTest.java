@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
@@ -29,7 +30,8 @@ class ComparisonSummaryTest {
   }
 
   private static ChamberFigures locker(double counted, String why) {
-    return new ChamberFigures("bow locker", 0.150, Vector3.ZERO, counted, counted > 0, why);
+    return new ChamberFigures(
+        "bow locker", 0.150, Vector3.ZERO, counted, counted > 0, new BuoyancyReason.Stated(why));
   }
 
   private static String summary(Report before, Report after) {

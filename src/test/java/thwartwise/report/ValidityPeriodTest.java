@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
@@ -89,7 +90,10 @@ class ValidityPeriodTest {
             plain.asLoaded(),
             plain.atLimit(),
             Stream.of(counted)
-                .map(n -> new ChamberFigures(n, 0.1, Vector3.ZERO, 0.1, true, ""))
+                .map(
+                    n ->
+                        new ChamberFigures(
+                            n, 0.1, Vector3.ZERO, 0.1, true, new BuoyancyReason.OpenChamber()))
                 .toList(),
             plain.findings(),
             plain.recommendation(),

@@ -14,6 +14,8 @@ import thwartwise.checks.HatchLeftOpen;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.walk.engine.Answer;
 
 /** What an opening is decides what is asked of it, and where it leads. */
@@ -94,7 +96,7 @@ class OpeningsInTheWalkTest {
         .contains(List.of("hatch of the bow locker"));
     assertThat(bowLocker(shut).counting().share()).isPositive();
     Boat open = DEMO.with("opening.3.closedBy", "no").boat();
-    assertThat(bowLocker(open).counting().why())
+    assertThat(BuoyancyReasonWords.of(bowLocker(open).counting().why(), UnitFormat.METRIC))
         .isEqualTo("has an opening that nothing closes, the hatch of the bow locker: it fills");
   }
 

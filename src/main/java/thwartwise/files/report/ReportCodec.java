@@ -2,6 +2,7 @@ package thwartwise.files.report;
 
 import java.util.Collection;
 import java.util.function.Function;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
 import thwartwise.inspection.Report;
@@ -15,6 +16,7 @@ import thwartwise.json.RecordCodec;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.report.LoadCaseWords;
 import thwartwise.rules.ValidWaters.WaterStatement;
 import tools.jackson.databind.JsonNode;
@@ -44,7 +46,7 @@ public final class ReportCodec {
             .put("ruleSet", report.ruleSet());
     node.set("asLoaded", StateCodec.write(report.asLoaded(), words));
     node.set("atLimit", StateCodec.write(report.atLimit(), words));
-    node.set("chambers", list(report.chambers(), ReportCodec::chamber));
+    node.set("chambers", list(report.chambers(), c -> chamber(c, words)));
     node.set("findings", list(report.findings(), f -> finding(f, words)));
     node.set("recommendation", RecommendationCodec.write(report.recommendation(), words));
     node.set("capacityFigures", list(report.capacityFigures(), CapacityCodec::write));
@@ -58,13 +60,17 @@ public final class ReportCodec {
     return node;
   }
 
-  private static ObjectNode chamber(ChamberFigures chamber) {
+  private static ObjectNode chamber(ChamberFigures chamber, UnitFormat words) {
     ObjectNode node = JsonText.object().put("name", chamber.name());
     Figures.put(node, "litres", chamber.volume() * 1000);
     node.set("centre", ReportValues.point(chamber.centre()));
     node.put("counted", chamber.counted());
     Figures.put(node, "countedLitres", chamber.countedVolume() * 1000);
-    return node.put("why", chamber.why());
+    node.put("why", BuoyancyReasonWords.of(chamber.why(), words));
+    if (!(chamber.why() instanceof BuoyancyReason.Stated)) {
+      node.set("whyIs", RecordCodec.write((Record) chamber.why()));
+    }
+    return node;
   }
 
   private static ObjectNode finding(Finding finding, UnitFormat words) {
@@ -120,7 +126,11 @@ public final class ReportCodec {
         ReportValues.point(chamber, "centre"),
         Figures.read(chamber, "countedLitres") / 1000,
         ReportValues.flag(chamber, "counted"),
-        ReportValues.text(chamber, "why"));
+        RecordCodec.read(
+            chamber,
+            "whyIs",
+            BuoyancyReason.class,
+            () -> new BuoyancyReason.Stated(ReportValues.text(chamber, "why"))));
   }
 
   private static String loading(ObjectReader report, String state) {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose.PoseOrientation;
+import thwartwise.boat.BuoyancyReason;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.NamedSide;
 import thwartwise.checks.Finding;
@@ -25,11 +26,13 @@ import thwartwise.hull.PanelTwist.PanelSide;
 import thwartwise.hull.ReadingDirection;
 import thwartwise.hull.TapeSlip;
 import thwartwise.inspection.Report;
+import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.measure.UnitFormat;
+import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
 import thwartwise.rules.ExcludedUse;
@@ -47,7 +50,12 @@ class KeptKindsTest {
 
   /** Words alone name no kind. */
   private static final Set<Class<?>> WITHOUT_A_NAME =
-      Set.of(Note.None.class, Note.Stated.class, Refusal.Stated.class, LimitingFactor.Stated.class);
+      Set.of(
+          Note.None.class,
+          Note.Stated.class,
+          Refusal.Stated.class,
+          LimitingFactor.Stated.class,
+          BuoyancyReason.Stated.class);
 
   private static final String OF_MEASUREMENT = Note.OfMeasurement.class.getSimpleName();
 
@@ -66,6 +74,18 @@ class KeptKindsTest {
     assertThat(RefusalWords.of(read.recommendation().reasons(), UnitFormat.METRIC))
         .isEqualTo(
             kept.at("/recommendation/reasons").valueStream().map(JsonNode::stringValue).toList());
+  }
+
+  /** Those of the file's older part have words alone, and keep them. */
+  @Test
+  void what_was_said_of_a_chamber_is_said_of_it_still() {
+    assertThat(
+            read.chambers().stream()
+                .map(chamber -> BuoyancyReasonWords.of(chamber.why(), UnitFormat.METRIC)))
+        .isEqualTo(
+            kept.path("chambers").valueStream().map(c -> c.path("why").stringValue()).toList());
+    assertThat(read.chambers().get(0).why())
+        .isEqualTo(new BuoyancyReason.Stated("proven 2026-05-02 by builder"));
   }
 
   @Test
@@ -90,6 +110,7 @@ class KeptKindsTest {
   private static List<JsonNode> named(JsonNode report) {
     return Stream.of(
             report.findValues("noteIs"),
+            report.findValues("whyIs"),
             report.findValues("reasonsAre"),
             report.findValues("nextPersonBreaksAre"),
             report.findValues("watersAre"))
@@ -103,6 +124,8 @@ class KeptKindsTest {
     assertThat(kinds(measurements())).containsAll(kinds(MeasurementNote.class));
     assertThat(kinds(refusals())).containsAll(kinds(Refusal.class));
     assertThat(kinds(uses())).containsAll(kinds(ExcludedUse.class));
+    assertThat(kinds(read.chambers().stream().map(ChamberFigures::why)))
+        .containsAll(kinds(BuoyancyReason.class));
     assertThat(kinds(factors())).containsAll(kinds(LimitingFactor.class));
     assertThat(read.waters())
         .extracting(WaterStatement::kind)
