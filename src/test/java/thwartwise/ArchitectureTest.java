@@ -142,6 +142,8 @@ class ArchitectureTest {
               "inspection",
               Set.of(
                   "advice",
+                  "spread",
+                  "uncertainty",
                   "crew",
                   "remedy",
                   "plausibility",
@@ -203,6 +205,7 @@ class ArchitectureTest {
               "files.report",
               Set.of(
                   "advice",
+                  "spread",
                   "crew",
                   "measured",
                   "report",

@@ -13,6 +13,7 @@ import thwartwise.crew.Recommendation;
 import thwartwise.geometry.Vector3;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.spread.BoatSpread;
 
 /**
  * What one inspection found.
@@ -25,6 +26,8 @@ import thwartwise.rules.ValidWaters.WaterStatement;
  * @param waters in which waters the figures hold and in which not; empty in records made before it
  *     was asked
  * @param advice what could be done about it; records of older programs have none
+ * @param spread how sure the answer is; empty where it was not judged by that, as in records of
+ *     older programs, and where what was measured cannot be a boat that is covered
  */
 public record Report(
     String boat,
@@ -37,7 +40,8 @@ public record Report(
     List<Assumption> assumptions,
     String ruleSet,
     List<WaterStatement> waters,
-    Advice advice) {
+    Advice advice,
+    Optional<BoatSpread> spread) {
 
   public Report {
     chambers = List.copyOf(chambers);
@@ -72,6 +76,34 @@ public record Report(
         Advice.NONE);
   }
 
+  /** A report that was not judged by its spread. */
+  public Report(
+      String boat,
+      StateFigures asLoaded,
+      StateFigures atLimit,
+      List<ChamberFigures> chambers,
+      List<Finding> findings,
+      Recommendation recommendation,
+      List<CapacityFigure> capacityFigures,
+      List<Assumption> assumptions,
+      String ruleSet,
+      List<WaterStatement> waters,
+      Advice advice) {
+    this(
+        boat,
+        asLoaded,
+        atLimit,
+        chambers,
+        findings,
+        recommendation,
+        capacityFigures,
+        assumptions,
+        ruleSet,
+        waters,
+        advice,
+        Optional.empty());
+  }
+
   /** What was seen of the boat full of water, where it counts on that day. */
   public Optional<ObservedTrial> observedTrial(Boat of, LocalDate day) {
     boolean chamberCounts = chambers.stream().anyMatch(ChamberFigures::counted);
@@ -90,7 +122,25 @@ public record Report(
         assumptions,
         ruleSet,
         waters,
-        told);
+        told,
+        spread);
+  }
+
+  /** The same, judged by how sure it is. */
+  public Report with(BoatSpread judged) {
+    return new Report(
+        boat,
+        asLoaded,
+        atLimit,
+        chambers,
+        findings,
+        recommendation,
+        capacityFigures,
+        assumptions,
+        ruleSet,
+        waters,
+        advice,
+        Optional.of(judged));
   }
 
   /** True when nothing that limits crew falls short, is borderline or was not assessed. */

@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Margin;
 import thwartwise.measure.UnitFormat;
@@ -13,6 +14,7 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.spread.BoatSpread;
 import thwartwise.spread.FigureSpread;
+import thwartwise.spread.InputKind;
 import thwartwise.spread.Remeasurement;
 
 /** How sure the answer is, on one screen: fewer people, the figures behind it, what to measure. */
@@ -24,16 +26,20 @@ public final class SpreadPage {
   private final UnitFormat units;
   private final Page page = new Page();
 
-  private SpreadPage(Boat boat) {
+  private final Set<InputKind> better;
+
+  private SpreadPage(Boat boat, Set<InputKind> better) {
     this.boat = boat;
+    this.better = better;
     this.units = ReaderUnits.of(boat);
   }
 
   /**
    * @param spread empty where nothing is recommended
+   * @param better kinds of measurement that were taken the better way
    */
-  public static String of(Boat boat, Optional<BoatSpread> spread) {
-    SpreadPage page = new SpreadPage(boat);
+  public static String of(Boat boat, Optional<BoatSpread> spread, Set<InputKind> better) {
+    SpreadPage page = new SpreadPage(boat, better);
     page.page.title(boat.name() + ": how sure the answer is");
     spread.ifPresentOrElse(page::answer, page::nothing);
     return page.page.toString();
@@ -50,7 +56,7 @@ public final class SpreadPage {
     page.gap().table(figures(spread)).gap();
     again(spread);
     page.paragraph(
-        measured(spread)
+        measured()
             + " a mass may be off by "
             + percent(spread.unsaid().massFactor() - 1)
             + ", a chamber by "
@@ -63,11 +69,11 @@ public final class SpreadPage {
         Disclaimer.LAST_WORD);
   }
 
-  private static String measured(BoatSpread spread) {
-    return spread.better().isEmpty()
+  private String measured() {
+    return better.isEmpty()
         ? "Nobody said how it was measured:"
         : "Measured with care: "
-            + Sentence.list(spread.better().stream().sorted().map(InputWords::name).toList())
+            + Sentence.list(better.stream().sorted().map(InputWords::name).toList())
             + ". Else";
   }
 

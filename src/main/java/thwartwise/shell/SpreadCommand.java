@@ -76,7 +76,7 @@ final class SpreadCommand implements ShellCommand {
     Boat boat = UnitsChoice.of(BoatFile.read(file), given, this);
     Set<InputKind> better = CarefulMeasurements.of(given, this);
     Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given), better);
-    context.outputWriter().println(SpreadPage.of(boat, spread).stripTrailing());
+    context.outputWriter().println(SpreadPage.of(boat, spread, better).stripTrailing());
     boolean sure = spread.filter(s -> s.sure() == s.recommended()).isPresent();
     return (sure ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }

@@ -36,24 +36,26 @@ import thwartwise.uncertainty.SampledResult;
  * that. Where a figure of the recommended crew lies within two spreads of its limit, some hundred
  * boats are drawn and worked out in full besides, and the poorer share counts.
  *
- * @param recommended adults of the design mass, as the inspection recommends them
+ * @param searched adults of the design mass, as the search under the allowance found them
+ * @param recommended no more than those, and sure enough
  * @param each what each of them weighs, kg
  * @param chances by number of people, from one to one more than recommended
  * @param figures of the recommended crew, the least sure first
+ * @param asLoaded figures of the boat as its file loads it, the least sure first
  * @param again what is worth measuring again, the most useful first
  * @param inputs how many measurements were moved
  * @param unsaid what a measurement may be off where nobody said how it was taken
- * @param better kinds of measurement that were taken the better way
  */
 public record BoatSpread(
+    int searched,
     int recommended,
     double each,
     List<CrewChance> chances,
     List<FigureSpread> figures,
+    List<FigureSpread> asLoaded,
     List<Remeasurement> again,
     int inputs,
-    Allowance unsaid,
-    Set<InputKind> better) {
+    Allowance unsaid) {
 
   /** What a finding must be met in to meet. */
   public static final double ENOUGH = 0.95;
@@ -92,8 +94,8 @@ public record BoatSpread(
   public BoatSpread {
     chances = List.copyOf(chances);
     figures = List.copyOf(figures);
+    asLoaded = List.copyOf(asLoaded);
     again = List.copyOf(again);
-    better = Set.copyOf(better);
   }
 
   /**
@@ -132,7 +134,7 @@ public record BoatSpread(
         draws.isClose()
             ? inFull(margins.of(c -> c.people() == people), distributions, progress)
             : 1;
-    return Optional.of(draws.answer(Allowance.of(rules, model), better, inFull));
+    return Optional.of(draws.answer(Allowance.of(rules, model), inFull));
   }
 
   /** The share of boats, each worked out in full, in which every figure of a crew is met. */
@@ -209,12 +211,20 @@ public record BoatSpread(
           .anyMatch(i -> !(results.get(i).best() > CLOSE * results.get(i).standardUncertainty()));
     }
 
-    BoatSpread answer(Allowance unsaid, Set<InputKind> better, double inFull) {
+    BoatSpread answer(Allowance unsaid, double inFull) {
       List<SampledResult> drawn = drawn(Optional.empty());
       List<FigureSpread> spreads = spreads(drawn);
       List<CrewChance> chances = chances(drawn.get(0), inFull);
       return new BoatSpread(
-          recommended, each, chances, spreads, again(chances), inputs.size(), unsaid, better);
+          recommended,
+          recommended,
+          each,
+          chances,
+          spreads,
+          List.of(),
+          again(chances),
+          inputs.size(),
+          unsaid);
     }
 
     /**

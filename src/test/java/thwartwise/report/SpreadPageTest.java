@@ -52,32 +52,24 @@ class SpreadPageTest {
       List<Double> shares, List<FigureSpread> figures, List<Remeasurement> again) {
     return new BoatSpread(
         2,
+        2,
         95,
         IntStream.range(0, shares.size())
             .mapToObj(i -> new CrewChance(i + 1, shares.get(i)))
             .toList(),
         figures,
+        List.of(),
         again,
         30,
-        new Allowance(1.05, 0.9, 0.02),
-        Set.of());
+        new Allowance(1.05, 0.9, 0.02));
   }
 
   @Test
   void what_was_measured_with_care_is_named() {
     BoatSpread plain = spread(List.of(1.0, 1.0), List.of(), List.of());
-    BoatSpread careful =
-        new BoatSpread(
-            2,
-            95,
-            plain.chances(),
-            List.of(),
-            List.of(),
-            30,
-            plain.unsaid(),
-            Set.of(InputKind.EDGE_HEIGHTS, InputKind.HULL_MASS));
-
-    assertThat(page(careful))
+    assertThat(
+            SpreadPage.of(
+                BOAT, Optional.of(plain), Set.of(InputKind.EDGE_HEIGHTS, InputKind.HULL_MASS)))
         .contains(
             """
             Measured with care: hull weight and edge heights. Else a mass may be off by 5 %,
@@ -86,7 +78,7 @@ class SpreadPageTest {
   }
 
   private static String page(BoatSpread spread) {
-    return SpreadPage.of(BOAT, Optional.of(spread));
+    return SpreadPage.of(BOAT, Optional.of(spread), Set.of());
   }
 
   @Test
@@ -166,7 +158,7 @@ class SpreadPageTest {
 
   @Test
   void a_boat_in_which_nobody_is_recommended_is_sent_to_inspect() {
-    assertThat(SpreadPage.of(BOAT, Optional.empty()))
+    assertThat(SpreadPage.of(BOAT, Optional.empty(), Set.of()))
         .isEqualTo(
             """
             skiff: how sure the answer is
@@ -194,7 +186,7 @@ class SpreadPageTest {
             List.of(),
             List.of(again(InputKind.CHAMBER_VOLUME, "side foam, port", 2)));
 
-    assertThat(SpreadPage.of(boat, Optional.of(spread)))
+    assertThat(SpreadPage.of(boat, Optional.of(spread), Set.of()))
         .contains("Worth ten minutes: measure the side foam, port again, the block and not the")
         .doesNotContain("jug");
   }

@@ -1,6 +1,7 @@
 package thwartwise.files.report;
 
 import java.util.Collection;
+import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.boat.BuoyancyReason;
 import thwartwise.checks.Finding;
@@ -19,6 +20,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.report.LoadCaseWords;
 import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.spread.BoatSpread;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -56,6 +58,7 @@ public final class ReportCodec {
       node.set("watersAre", list(report.waters(), RecordCodec::write));
     }
     node.set("advice", AdviceCodec.write(report.advice(), words));
+    report.spread().ifPresent(spread -> node.set("spread", RecordCodec.write(spread)));
     WordedListCodec.putAssumptions(node, "assumptions", report.assumptions(), words);
     return node;
   }
@@ -116,7 +119,15 @@ public final class ReportCodec {
         WordedListCodec.readAssumptions(fields, "assumptions"),
         ReportValues.text(fields, "ruleSet"),
         OldWaters.read(fields),
-        AdviceCodec.read(fields));
+        AdviceCodec.read(fields),
+        spread(fields));
+  }
+
+  /** Records of older programs were not judged by it. */
+  private static Optional<BoatSpread> spread(ObjectReader fields) {
+    return fields.hasValue("spread")
+        ? RecordCodec.read(fields.freeObject("spread", ReportValues.REMEDY), BoatSpread.class)
+        : Optional.empty();
   }
 
   private static ChamberFigures chamber(ObjectReader chamber) {

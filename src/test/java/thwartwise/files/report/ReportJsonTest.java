@@ -8,7 +8,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import thwartwise.checks.CheckId;
+import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
+import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
@@ -16,11 +20,18 @@ import thwartwise.inspection.Report;
 import thwartwise.json.JsonText;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
+import thwartwise.loadcase.Allowance;
 import thwartwise.record.SampleRecords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.spread.BoatSpread;
+import thwartwise.spread.CrewChance;
+import thwartwise.spread.FigureSpread;
+import thwartwise.spread.InputKind;
+import thwartwise.spread.Remeasurement;
+import thwartwise.uncertainty.CoverageInterval;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -281,6 +292,36 @@ class ReportJsonTest {
     String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
     assertThat(older).contains("others");
     assertThat(ReportJson.parse(older, "report.json").waters()).isEmpty();
+  }
+
+  /** A range that no boat drawn has is null in the file and NaN again when it is read. */
+  @Test
+  void how_sure_the_answer_is_comes_back_and_an_older_report_was_not_judged_by_it() {
+    CheckQuestion question = CheckQuestion.of(CheckId.FREEBOARD_AT_REST, Measure.FREEBOARD);
+    Margin margin = Margin.atLeast(0.2, OptionalDouble.of(0.25), Unit.METRE);
+    BoatSpread spread =
+        new BoatSpread(
+            2,
+            1,
+            95,
+            List.of(new CrewChance(1, 0.99), new CrewChance(2, 0.9)),
+            List.of(
+                new FigureSpread(
+                    1, question, margin, 0.02, new CoverageInterval(0.21, 0.29), 0.97)),
+            List.of(
+                new FigureSpread(
+                    0,
+                    question,
+                    margin,
+                    Double.NaN,
+                    new CoverageInterval(Double.NaN, Double.NaN),
+                    0)),
+            List.of(new Remeasurement(InputKind.HULL_MASS, "", question, 0.6, 2)),
+            31,
+            new Allowance(1.05, 0.9, 0.02));
+
+    assertSame(report.with(spread));
+    assertThat(ReportJson.parse(ReportJson.write(report), "report.json").spread()).isEmpty();
   }
 
   @Test
