@@ -97,7 +97,7 @@ public final class BoatProperties {
               ValueType.oneOf(Material::word, Material.values()),
               HullMeasurements::material,
               "Write what the hull is made of, or its swamped density in kg/m3 as \"density\".")
-          .whenOmitted("density must be given")
+          .whenOmitted("something else, of that density")
           .withChangeLabel("what the hull is made of");
 
   public static final Property<HullMeasurements, Double> DENSITY =
@@ -147,14 +147,16 @@ public final class BoatProperties {
               "Highest waves",
               List.of("From trough to crest; watch them pass a post or a standing person's leg."),
               List.of("A crest as high as the lowest edge of the boat comes aboard."))
-          .whenOmitted(SHELTERED);
+          .whenOmitted(SHELTERED)
+          .withChangeLabel("the highest waves");
 
   public static final Property<Waters, Boolean> BREAKING =
       flag("breaking", Waters::breaking, "Do crests tumble over?")
           .withQuestion(
               "Do crests tumble over?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
-              List.of("Breaking waves fill open boats."));
+              List.of("Breaking waves fill open boats."))
+          .withChangeLabel("whether crests tumble over");
 
   public static final Property<Waters, Double> WIND =
       Property.of(
@@ -162,7 +164,8 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.WIND),
               Waters::wind,
               "Write metres a second, or \"force\" instead, or leave it out.")
-          .whenOmitted(SHELTERED);
+          .whenOmitted(SHELTERED)
+          .withChangeLabel("the strongest wind");
 
   public static final Property<Waters, Double> CURRENT =
       Property.of(
@@ -170,21 +173,24 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.CURRENT),
               Waters::current,
               "See how many metres a stick drifts in a second, or leave it out.")
-          .whenOmitted(SHELTERED);
+          .whenOmitted(SHELTERED)
+          .withChangeLabel("the current");
 
   public static final Property<Waters, Boolean> WEIR =
       flag("weir", Waters::weir, "A weir, sluice or fall within reach?")
           .withQuestion(
               "A weir, sluice or fall within reach?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
-              List.of("Whoever is carried there is not held up by any boat."));
+              List.of("Whoever is carried there is not held up by any boat."))
+          .withChangeLabel("whether a weir is near");
 
   public static final Property<Waters, Boolean> WASH =
       flag("wash", Waters::wash, "Do passing boats throw up wash?")
           .withQuestion(
               "Do passing boats throw up wash?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
-              List.of("Wash counts as waves that come without warning."));
+              List.of("Wash counts as waves that come without warning."))
+          .withChangeLabel("whether boats throw up wash");
 
   public static final Property<Waters, Double> CELSIUS =
       Property.of(
@@ -192,7 +198,8 @@ public final class BoatProperties {
               ValueType.number(BoatQuantity.CELSIUS),
               Waters::temperature,
               "Hang a thermometer in the water, or leave it out.")
-          .whenOmitted(SHELTERED);
+          .whenOmitted(SHELTERED)
+          .withChangeLabel("the coldest water");
 
   public static final Property<Waters, Double> OFFSHORE =
       Property.of(
@@ -204,7 +211,8 @@ public final class BoatProperties {
               "Farthest from the shore",
               List.of("From the nearest place where somebody can stand or climb out."),
               List.of("A swamped boat waits there for help."))
-          .whenOmitted(SHELTERED);
+          .whenOmitted(SHELTERED)
+          .withChangeLabel("the distance from the shore");
 
   public static final List<Property<Waters, ?>> OF_WATERS =
       List.of(WAVES, BREAKING, WIND, CURRENT, WEIR, WASH, CELSIUS, OFFSHORE);
@@ -238,7 +246,8 @@ public final class BoatProperties {
                   "under in a full tub and measure the water that runs over."),
               List.of(
                   "Under water it lifts by its volume, up to its own weight. Left out: no lift."))
-          .whenOmitted("gives no lift");
+          .whenOmitted("gives no lift")
+          .withChangeLabel("its own volume");
 
   public static final List<Property<Kit, ?>> OF_KIT = List.of(KIT_MASS, KIT_LITRES);
 
@@ -251,7 +260,8 @@ public final class BoatProperties {
           .withQuestion(
               "mass dressed, in a life jacket",
               List.of("Bathroom scales, in the clothes, boots and life jacket worn afloat."),
-              List.of("People guess themselves light; wet clothes weigh more still."));
+              List.of("People guess themselves light; wet clothes weigh more still."))
+          .withChangeLabel("mass");
 
   public static final List<Property<Person, ?>> OF_PERSON = List.of(PERSON_MASS);
 
@@ -270,7 +280,11 @@ public final class BoatProperties {
             new PropertyGroup("hull stations points", PartProperties.OF_POINT),
             new PropertyGroup("hull skeg", PartProperties.OF_SKEG),
             new PropertyGroup("openings", PartProperties.OF_OPENING),
-            new PropertyGroup("chambers", PartProperties.OF_CHAMBER),
+            new PropertyGroup(
+                "chambers",
+                Stream.concat(
+                        PartProperties.OF_FILLING.stream(), PartProperties.OF_CHAMBER.stream())
+                    .toList()),
             new PropertyGroup("places", PartProperties.OF_PLACE),
             new PropertyGroup("propulsion", PartProperties.OF_PROPULSION),
             new PropertyGroup("waters", BoatProperties.OF_WATERS),

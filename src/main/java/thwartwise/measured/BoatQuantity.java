@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.NumberText;
+import thwartwise.measure.UnitFormat;
 
 /**
  * What a single number about a boat measures: its unit in the boat file, the range outside which no
@@ -336,6 +337,23 @@ public enum BoatQuantity {
       case "mm2" -> -6;
       default -> 0;
     };
+  }
+
+  /** A value in SI as it was measured, in the units of the reader. */
+  public String shown(double si, UnitFormat units) {
+    return switch (unit) {
+      case "kg" -> units.scales(si);
+      case "litres" -> units.jug(si);
+      case "kW" -> units.motor(si);
+      case "kg/m3" -> units.density(si);
+      case "m" -> isThin() ? units.thickness(si) : units.tape(si);
+      default -> NumberText.number(inFile(si)) + UnitFormat.TIED + unit;
+    };
+  }
+
+  /** Measured with callipers, and told in millimetres. */
+  private boolean isThin() {
+    return this == THICKNESS || this == SKEG_THICKNESS || this == DIAMETER;
   }
 
   /** The range in words, as in "1 to 2000 kg". */

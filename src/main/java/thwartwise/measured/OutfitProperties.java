@@ -58,17 +58,19 @@ public final class OutfitProperties {
 
   public static final Property<SeamLeak, Double> LEAK_LITRES =
       Property.known(
-          "litres",
-          ValueType.number(BoatQuantity.LEAKED_LITRES),
-          SeamLeak::volume,
-          "Sponge the water into a measured bucket and write litres.");
+              "litres",
+              ValueType.number(BoatQuantity.LEAKED_LITRES),
+              SeamLeak::volume,
+              "Sponge the water into a measured bucket and write litres.")
+          .withChangeLabel("water that came in");
 
   public static final Property<SeamLeak, Double> LEAK_TIME =
       Property.known(
-          "minutes",
-          ValueType.number(BoatQuantity.LEAK_MINUTES),
-          SeamLeak::time,
-          "Write how long it came in, in minutes.");
+              "minutes",
+              ValueType.number(BoatQuantity.LEAK_MINUTES),
+              SeamLeak::time,
+              "Write how long it came in, in minutes.")
+          .withChangeLabel("time it took");
 
   public static final List<Property<SeamLeak, ?>> OF_LEAK = List.of(LEAK_LITRES, LEAK_TIME);
 }

@@ -52,7 +52,8 @@ public final class PartProperties {
                   Optional.of(opening.width())
                       .filter(w -> !opening.diameter().equals(Optional.of(w))),
               "Measure the length of its lowest edge in metres.")
-          .whenOmitted("the diameter");
+          .whenOmitted("the diameter")
+          .withChangeLabel("width");
 
   public static final Property<Opening, Double> OPENING_DIAMETER =
       Property.of(
@@ -60,16 +61,18 @@ public final class PartProperties {
               ValueType.number(BoatQuantity.DIAMETER),
               Opening::diameter,
               "Measure across the hole in metres, or leave it out and give the width.")
-          .whenOmitted("not round");
+          .whenOmitted("not round")
+          .withChangeLabel("diameter");
 
   public static final Property<Opening, Boolean> OPENING_ATHWART =
-      Property.known(
+      Property.<Opening, Boolean>known(
               "along",
               ValueType.oneOf(
                   athwart -> athwart ? "athwart" : "fore-and-aft", new Boolean[] {true, false}),
               Opening::athwart,
               "Write which way its lowest edge runs, or leave it out.")
-          .whenOmitted("athwart at either end and near the middle line");
+          .whenOmitted("athwart at either end and near the middle line")
+          .withChangeLabel("which way its edge runs");
 
   public static final Property<Opening, String> OPENING_CLOSED_BY =
       Property.of(
@@ -77,7 +80,8 @@ public final class PartProperties {
               ValueType.text(),
               Opening::closedBy,
               "Write what shuts it under way, as in bung, or leave it out.")
-          .whenOmitted("it stands open");
+          .whenOmitted("it stands open")
+          .withChangeLabel("closed by");
 
   public static final Property<Opening, String> OPENING_INTO =
       Property.of(
@@ -85,7 +89,8 @@ public final class PartProperties {
               ValueType.text(),
               Opening::into,
               "Name the chamber it leads into, or leave it out.")
-          .whenOmitted("the boat");
+          .whenOmitted("the boat")
+          .withChangeLabel("leads into");
 
   public static final List<Property<Opening, ?>> OF_OPENING =
       List.of(OPENING_WIDTH, OPENING_DIAMETER, OPENING_ATHWART, OPENING_CLOSED_BY, OPENING_INTO);
@@ -138,51 +143,58 @@ public final class PartProperties {
           .whenOmitted("it stands once");
 
   public static final Property<Chamber, Boolean> LIMBER_HOLE =
-      Property.of(
+      Property.<Chamber, Boolean>of(
               "limberHole",
               ValueType.flag(),
               (Chamber chamber) -> Optional.of(chamber.limberHole()).filter(is -> is),
               "Write whether water in the bilge can run past under it.")
-          .whenOmitted("it dams the bilge");
+          .whenOmitted("it dams the bilge")
+          .withChangeLabel("limber hole");
 
-  /** What fills it, whether it is tight, and how large it is. */
-  public static final List<Property<?, ?>> OF_CHAMBER =
-      List.of(FILLING, SEAL, FOAM_KIND, FOAM_FASTENED, CHAMBER_LITRES, MIRRORED, LIMBER_HOLE);
+  /** What fills it and whether it is tight. */
+  static final List<Property<?, ?>> OF_FILLING = List.of(FILLING, SEAL, FOAM_KIND, FOAM_FASTENED);
+
+  public static final List<Property<Chamber, ?>> OF_CHAMBER =
+      List.of(CHAMBER_LITRES, MIRRORED, LIMBER_HOLE);
 
   public static final Property<Place, Double> HALF_WIDTH =
-      Property.of(
+      Property.<Place, Double>of(
               "halfWidth",
               ValueType.number(BoatQuantity.HALF_WIDTH),
               (Place place) ->
                   Optional.of(place.across().to()).filter(out -> place.isAboutTheMiddle()),
               "Measure from the middle line to the middle of somebody sitting as far out as they"
                   + " can.")
-          .whenOmitted("\"y\" must be given");
+          .whenOmitted("the ends of \"y\"")
+          .withChangeLabel("how far out people sit");
 
   public static final Property<Place, Integer> PLACE_PEOPLE =
       Property.known(
-          "people",
-          ValueType.whole(BoatQuantity.PEOPLE),
-          Place::people,
-          "Write how many people fit there.");
+              "people",
+              ValueType.whole(BoatQuantity.PEOPLE),
+              Place::people,
+              "Write how many people fit there.")
+          .withChangeLabel("people");
 
   public static final Property<Place, Posture> POSTURE =
-      Property.of(
+      Property.<Place, Posture>of(
               "posture",
               ValueType.oneOf(Posture::word, Posture.values()),
               (Place place) -> Optional.of(place.posture()).filter(p -> p != Posture.SITTING),
               "Write how people are there, or leave it out: sitting.")
-          .whenOmitted("sitting");
+          .whenOmitted("sitting")
+          .withChangeLabel("posture");
 
   public static final List<Property<Place, ?>> OF_PLACE =
       List.of(HALF_WIDTH, PLACE_PEOPLE, POSTURE);
 
   public static final Property<Propulsion, Propulsion.Kind> DRIVE =
       Property.of(
-          "kind",
-          ValueType.oneOf(Propulsion.Kind::word, Propulsion.Kind.values()),
-          Propulsion::kind,
-          "Write manual for oars or paddles, outboard for a motor, sail or tow for those.");
+              "kind",
+              ValueType.oneOf(Propulsion.Kind::word, Propulsion.Kind.values()),
+              Propulsion::kind,
+              "Write manual for oars or paddles, outboard for a motor, sail or tow for those.")
+          .withChangeLabel("how it is driven");
 
   public static final Property<Propulsion, Double> KILOWATTS =
       Property.of(
@@ -190,7 +202,8 @@ public final class PartProperties {
               ValueType.number(BoatQuantity.KILOWATTS),
               Propulsion::watts,
               "Read the power on the motor and write kilowatts.")
-          .whenOmitted("not an outboard");
+          .whenOmitted("not an outboard")
+          .withChangeLabel("the motor's power");
 
   public static final List<Property<Propulsion, ?>> OF_PROPULSION = List.of(DRIVE, KILOWATTS);
 

@@ -6,12 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import thwartwise.measure.UnitFormat;
 
 /**
  * What kind of value a property has, and how the boat file holds it.
  *
  * @param reader from a value of the file and the remedy to the value, SI
  * @param inFile a number, a truth or words
+ * @param shown as it was measured, in the units of the reader
  * @param form of the value in the file
  * @param described for the printed table
  * @param quantity of a number
@@ -20,6 +22,7 @@ import java.util.function.Function;
 public record ValueType<V>(
     BiFunction<ScalarSource, String, V> reader,
     Function<V, Object> inFile,
+    BiFunction<V, UnitFormat, String> shown,
     Form form,
     String described,
     Optional<BoatQuantity> quantity,
@@ -33,6 +36,7 @@ public record ValueType<V>(
     return new ValueType<>(
         (source, remedy) -> quantity.si(source.number(quantity, remedy)),
         quantity::inFile,
+        quantity::shown,
         Form.NUMBER,
         "number, " + quantity.range(),
         Optional.of(quantity),
@@ -44,6 +48,7 @@ public record ValueType<V>(
     return new ValueType<>(
         (source, remedy) -> source.whole(quantity, remedy),
         value -> value,
+        (value, units) -> Integer.toString(value),
         Form.WHOLE,
         "whole number, " + quantity.range(),
         Optional.of(quantity),
@@ -53,13 +58,20 @@ public record ValueType<V>(
   /** Words of whoever writes the file. */
   static ValueType<String> text() {
     return new ValueType<>(
-        ScalarSource::words, value -> value, Form.TEXT, "words", Optional.empty(), List.of());
+        ScalarSource::words,
+        value -> value,
+        (value, units) -> value,
+        Form.TEXT,
+        "words",
+        Optional.empty(),
+        List.of());
   }
 
   static ValueType<Boolean> flag() {
     return new ValueType<>(
         (source, remedy) -> source.bool(),
         value -> value,
+        (value, units) -> value ? "yes" : "no",
         Form.TRUTH,
         "true or false",
         Optional.empty(),
@@ -74,6 +86,7 @@ public record ValueType<V>(
     return new ValueType<>(
         (source, remedy) -> source.oneOf(byWord, remedy),
         word::apply,
+        (value, units) -> word.apply(value),
         Form.CHOICE,
         "one of: " + String.join(", ", byWord.keySet()),
         Optional.empty(),

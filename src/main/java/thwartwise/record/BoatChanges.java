@@ -15,15 +15,23 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Opening;
+import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.PointAnswer;
+import thwartwise.electrics.Circuit;
+import thwartwise.electrics.ElectricalSystem;
+import thwartwise.electrics.TimedRun;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.measured.BoatProperties;
+import thwartwise.measured.ElectricalProperties;
+import thwartwise.measured.OutfitProperties;
+import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
+import thwartwise.measured.PropertyDifference;
 import thwartwise.record.Comparison.BoatChange;
 import thwartwise.record.Comparison.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
@@ -69,18 +77,67 @@ final class BoatChanges {
   private void aboard(Boat before, Boat after) {
     named(before.kit(), after.kit(), Kit::name, BoatChange.Carried::new);
     named(before.chambers(), after.chambers(), Chamber::name, BoatChange.Space::new);
-    named(before.openings(), after.openings(), Opening::name, turn("opening", Opening::name));
-    named(before.places(), after.places(), Place::name, turn("place", Place::name));
-    named(before.cleats(), after.cleats(), Cleat::name, turn("cleat", Cleat::name));
-    named(before.aboard(), after.aboard(), Person::name, turn("person aboard", Person::name));
+    things(
+        "opening", before.openings(), after.openings(), Opening::name, PartProperties.OF_OPENING);
+    things("place", before.places(), after.places(), Place::name, PartProperties.OF_PLACE);
+    things("cleat", before.cleats(), after.cleats(), Cleat::name, List.of());
+    things(
+        "person aboard", before.aboard(), after.aboard(), Person::name, BoatProperties.OF_PERSON);
+    things(
+        "leak",
+        before.outfit().leaks(),
+        after.outfit().leaks(),
+        SeamLeak::seam,
+        OutfitProperties.OF_LEAK);
   }
 
-  private static <T> BiFunction<Optional<T>, Optional<T>, BoatChange> turn(
-      String noun, Function<T, String> name) {
-    return (before, after) -> {
-      Turn turn = before.isEmpty() ? Turn.ADDED : after.isEmpty() ? Turn.REMOVED : Turn.CHANGED;
-      return new BoatChange.Named(noun, name.apply(after.or(() -> before).orElseThrow()), turn);
-    };
+  private <T> void things(
+      String noun,
+      List<T> before,
+      List<T> after,
+      Function<T, String> name,
+      List<Property<T, ?>> rows) {
+    named(
+        before,
+        after,
+        name,
+        (was, is) -> thing(noun, name.apply(is.or(() -> was).orElseThrow()), was, is, rows));
+  }
+
+  private static <T> BoatChange thing(
+      String noun, String name, Optional<T> before, Optional<T> after, List<Property<T, ?>> rows) {
+    if (before.isEmpty() || after.isEmpty()) {
+      Turn turn = before.isEmpty() ? Turn.ADDED : Turn.REMOVED;
+      return new BoatChange.Named(noun, name, turn, List.of());
+    }
+    return new BoatChange.Named(
+        noun, name, Turn.CHANGED, PropertyDifference.between(rows, before.get(), after.get()));
+  }
+
+  private void electrics(ElectricalSystem before, ElectricalSystem after) {
+    part(
+        "label of the battery", before.battery(), after.battery(), ElectricalProperties.OF_BATTERY);
+    part("plate of the motor", before.motor(), after.motor(), ElectricalProperties.OF_MOTOR);
+    things(
+        "timed run", before.runs(), after.runs(), TimedRun::setting, ElectricalProperties.OF_RUN);
+    part("label of the panel", before.panel(), after.panel(), ElectricalProperties.OF_PANEL);
+    part("main wire", before.mainWire(), after.mainWire(), ElectricalProperties.OF_MAIN_WIRE);
+    things(
+        "wires",
+        before.circuits(),
+        after.circuits(),
+        Circuit::name,
+        ElectricalProperties.OF_CIRCUIT);
+    properties(List.of(ElectricalProperties.LATITUDE), before, after);
+    differs(before.mainSwitch(), after.mainSwitch(), "what cuts off everything at once");
+  }
+
+  /** Of what there is one or none. */
+  private <T> void part(
+      String noun, Optional<T> before, Optional<T> after, List<Property<T, ?>> rows) {
+    if (!before.equals(after)) {
+      found.add(thing(noun, "", before, after, rows));
+    }
   }
 
   /** Things of the same name are the same thing; of several of one name the first is the first. */
@@ -139,22 +196,19 @@ final class BoatChanges {
 
   private void stated(Boat before, Boat after) {
     differs(before.water(), after.water(), "fresh or salt water");
-    differs(before.waters(), after.waters(), "the waters it is used on");
-    differs(before.propulsion(), after.propulsion(), "how it is driven");
-    differs(before.electrics(), after.electrics(), "battery, motor, panel and wires");
+    properties(BoatProperties.OF_WATERS, before.waters(), after.waters());
+    properties(PartProperties.OF_PROPULSION, before.propulsion(), after.propulsion());
+    electrics(before.electrics(), after.electrics());
     differs(before.outfit().rowlocks(), after.outfit().rowlocks(), "where the rowlocks stand");
-    differs(before.outfit().leaks(), after.outfit().leaks(), "what leaks in");
     properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what the hull figures assume");
   }
 
-  /** Every single value of the table that has words for its change. */
+  /** Every single value of the table that has a name for its change. */
   private <O> void properties(List<? extends Property<O, ?>> rows, O before, O after) {
-    rows.stream()
-        .filter(row -> !row.changeLabel().isBlank())
-        .forEach(
-            row -> differs(row.value().apply(before), row.value().apply(after), row.changeLabel()));
+    PropertyDifference.between(rows, before, after)
+        .forEach(difference -> found.add(new BoatChange.Single(difference)));
   }
 
   /** A change of the measurement itself is listed already. */

@@ -9,6 +9,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Margin;
 import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.inspection.Report.ChamberFigures;
+import thwartwise.measured.PropertyDifference;
 
 /**
  * What changed between two records and what came of it. Nothing is computed again: both sides are
@@ -101,8 +102,21 @@ public record Comparison(
     /** The bare hull became lighter or heavier, kg. */
     record HullMass(double before, double after) implements BoatChange {}
 
-    /** Anything else that has a name: an opening, a place, a cleat, somebody aboard. */
-    record Named(String noun, String name, Turn turn) implements BoatChange {}
+    /**
+     * Anything else: an opening, a place, a cleat, somebody aboard, what is electric.
+     *
+     * @param name which of several; blank where there is but one
+     * @param differences of its single values, where it was changed
+     */
+    record Named(String noun, String name, Turn turn, List<PropertyDifference<?, ?>> differences)
+        implements BoatChange {
+      public Named {
+        differences = List.copyOf(differences);
+      }
+    }
+
+    /** A single value of the boat itself. */
+    record Single(PropertyDifference<?, ?> difference) implements BoatChange {}
 
     /** What was stated or measured besides, in words. */
     record Stated(String what) implements BoatChange {}

@@ -9,6 +9,10 @@ import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
 import thwartwise.measure.UnitFormat;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.PartProperties;
+import thwartwise.measured.Property;
+import thwartwise.measured.PropertyDifference;
 import thwartwise.page.Sentence;
 import thwartwise.record.Comparison.BoatChange;
 import thwartwise.record.Comparison.BoatChange.Turn;
@@ -42,17 +46,34 @@ final class ChangeWords {
           + BuoyancyReasonWords.of(counts.after().why(), units);
     }
     if (change instanceof BoatChange.Named named) {
-      return Sentence.capital(named.noun()) + turn(named.turn()) + named.name();
+      return Sentence.capital(named.noun())
+          + turn(named.turn())
+          + (named.name().isEmpty() ? "" : ": " + named.name())
+          + named.differences().stream()
+              .map(difference -> "; " + difference(difference))
+              .collect(Collectors.joining());
+    }
+    if (change instanceof BoatChange.Single single) {
+      return "Changed: " + difference(single.difference());
     }
     return "Changed: " + ((BoatChange.Stated) change).what();
   }
 
   private static String turn(Turn turn) {
     return switch (turn) {
-      case ADDED -> " added: ";
-      case REMOVED -> " removed: ";
-      case CHANGED -> " changed: ";
+      case ADDED -> " added";
+      case REMOVED -> " removed";
+      case CHANGED -> " changed";
     };
+  }
+
+  private String difference(PropertyDifference<?, ?> difference) {
+    return difference.property().changeLabel()
+        + ", "
+        + difference.after(units)
+        + " (before: "
+        + difference.before(units)
+        + ")";
   }
 
   private String carried(BoatChange.Carried kit) {
@@ -89,9 +110,6 @@ final class ChangeWords {
     if (before.fastened() != after.fastened()) {
       words.add(after.fastened() ? "now fastened" : "no longer fastened");
     }
-    if (!before.volume().equals(after.volume())) {
-      words.add("another volume of its own");
-    }
     if (!before.workedFrom().equals(after.workedFrom())) {
       words.add(
           after
@@ -99,7 +117,12 @@ final class ChangeWords {
               .map(place -> "worked from the " + place)
               .orElse("no longer said where it is worked from"));
     }
+    words.addAll(differences(BoatProperties.OF_KIT, before, after));
     return ", " + String.join(", ", words);
+  }
+
+  private <O> List<String> differences(List<Property<O, ?>> rows, O before, O after) {
+    return PropertyDifference.between(rows, before, after).stream().map(this::difference).toList();
   }
 
   private String shift(Kit before, Kit after) {
@@ -131,9 +154,7 @@ final class ChangeWords {
     if (!before.box().equals(after.box()) || before.mirrored() != after.mirrored()) {
       words.add("other limits");
     }
-    if (before.limberHole() != after.limberHole()) {
-      words.add(after.limberHole() ? "now with a limber hole" : "now without a limber hole");
-    }
+    words.addAll(differences(PartProperties.OF_CHAMBER, before, after));
     if (words.isEmpty()) {
       words.add("what is known of each of the two");
     }

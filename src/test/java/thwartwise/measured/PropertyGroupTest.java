@@ -30,4 +30,29 @@ class PropertyGroupTest {
     assertThat(declared).hasSizeGreaterThan(65);
     assertThat(grouped).containsExactlyInAnyOrderElementsOf(declared);
   }
+
+  /** Whose change is told otherwise: as a cause by itself, in words of its own, or never. */
+  private static final List<Object> WITHOUT_CHANGE_LABEL =
+      List.of(
+          BoatProperties.UNITS,
+          BoatProperties.HULL_MASS,
+          BoatProperties.KIT_MASS,
+          PartProperties.X,
+          PartProperties.Y,
+          PartProperties.Z,
+          PartProperties.SKEG_THICKNESS,
+          PartProperties.FILLING,
+          PartProperties.SEAL,
+          PartProperties.FOAM_KIND,
+          PartProperties.FOAM_FASTENED,
+          PartProperties.CHAMBER_LITRES,
+          PartProperties.MIRRORED);
+
+  @Test
+  void every_other_property_has_a_name_for_its_change() {
+    assertThat(PropertyGroup.ALL.stream().flatMap(group -> group.properties().stream()))
+        .filteredOn(property -> property.changeLabel().isBlank())
+        .map(Object.class::cast)
+        .containsExactlyInAnyOrderElementsOf(WITHOUT_CHANGE_LABEL);
+  }
 }

@@ -8,20 +8,27 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BuoyancyReason;
+import thwartwise.boat.Outfit;
+import thwartwise.boat.Waters;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.checks.Unit;
+import thwartwise.electrics.ElectricalSystem;
 import thwartwise.files.report.OldNames;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.Report.ChamberFigures;
 import thwartwise.loadcase.LoadCase.Kind;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.PropertyDifference;
 import thwartwise.record.Comparison.BoatChange;
 import thwartwise.record.Comparison.BoatChange.Turn;
 
@@ -122,31 +129,78 @@ class ComparisonTest {
       quoteCharacter = '`',
       value = {
         "\"mass\": 61.0 | \"mass\": 68 | HullMass[before=61.0, after=68.0]",
-        "\"thickness\": 0.006 | \"thickness\": 0.008 | Stated[what=the thickness of the shell]",
-        "\"floor\": 0.03 | \"floor\": 0.04 | Stated[what=the height of the floor]",
+        "\"thickness\": 0.006 | \"thickness\": 0.008 | the thickness of the shell: 8 mm, was 6 mm",
+        "\"floor\": 0.03 | \"floor\": 0.04 | the height of the floor: 0.04 m, was 0.03 m",
         "\"z\": 0.42 | \"z\": 0.43 | Stated[what=the measured stations]",
         "\"fresh\" | \"salt\" | Stated[what=fresh or salt water]",
-        "\"plywood\" | \"GRP\" | Stated[what=what the hull is made of]",
-        "\"halfWidth\": 0.40 | \"halfWidth\": 0.38 | Named[noun=place, name=stern seat, turn=CHANGED]",
-        "\"width\": 0.30 | \"width\": 0.32 | Named[noun=opening, name=transom cut-out, turn=CHANGED]",
-        "\"mass\": 80 | \"mass\": 81 | Named[noun=person aboard, name=helm, turn=CHANGED]",
+        "\"plywood\" | \"GRP\" | what the hull is made of: GRP, was plywood",
+        "\"halfWidth\": 0.40 | \"halfWidth\": 0.38 | place stern seat CHANGED; how far out people sit: 0.38 m, was 0.4 m",
+        "\"width\": 0.30 | \"width\": 0.32 | opening transom cut-out CHANGED; width: 0.32 m, was 0.3 m",
+        "\"mass\": 80 | \"mass\": 81 | person aboard helm CHANGED; mass: 81 kg, was 80 kg",
         "\"kit\": | \"cleats\": [ { \"name\": \"ring\", \"x\": 3, \"y\": 0, \"z\": 0.4 } ], \"kit\":"
-            + " | Named[noun=cleat, name=ring, turn=ADDED]",
-        "\"kit\": | \"bailer\": 4, \"kit\": | Stated[what=the bailer]",
-        "\"kit\": | \"propulsion\": { \"kind\": \"manual\" }, \"kit\": | Stated[what=how it is driven]",
+            + " | cleat ring ADDED",
+        "\"kit\": | \"bailer\": 4, \"kit\": | the bailer: 4 litres, was none aboard",
+        "\"kit\": | \"propulsion\": { \"kind\": \"manual\" }, \"kit\": | how it is driven: manual, was not said",
         "\"kit\": | \"electrics\": { \"mainSwitch\": \"red key\" }, \"kit\":"
-            + " | Stated[what=battery, motor, panel and wires]",
+            + " | Stated[what=what cuts off everything at once]",
+        "\"kit\": | \"electrics\": { \"battery\": { \"kit\": \"battery\", \"volts\": 12,"
+            + " \"ampHours\": 80 } }, \"kit\": | label of the battery  ADDED",
+        "\"kit\": | \"electrics\": { \"latitude\": -34 }, \"kit\":"
+            + " | the latitude: -34 degrees, was the panel gives nothing back",
         "\"kit\": | \"kept\": [ { \"about\": \"block\", \"reason\": \"so built\" } ], \"kit\":"
             + " | Stated[what=what looks wrong and was kept with a reason]",
-        "\"kit\": | \"waters\": { \"waves\": 0.1 }, \"kit\": | Stated[what=the waters it is used on]",
+        "\"kit\": | \"waters\": { \"waves\": 0.1, \"weir\": true }, \"kit\":"
+            + " | the highest waves: 0.1 m, was taken as sheltered",
+        "\"kit\": | \"waters\": { \"waves\": 0.1, \"weir\": true }, \"kit\":"
+            + " | whether a weir is near: yes, was taken as sheltered",
         "\"kit\": | \"trialSeen\": { \"date\": \"2026-05-02\", \"by\": \"helm\", \"people\": 2,"
             + " \"mass\": 150, \"minutes\": 4, \"level\": false, \"headsClear\": true }, \"kit\":"
             + " | Stated[what=what was seen of it full of water]",
       })
   void whatever_could_move_a_figure_is_found(String there, String instead, String change) {
     assertThat(compared(boat, SampleBoats.with(there, instead)).changes())
-        .extracting(Object::toString)
+        .extracting(ComparisonTest::text)
         .contains(change);
+  }
+
+  private static String text(BoatChange change) {
+    if (change instanceof BoatChange.Single single) {
+      return text(single.difference());
+    }
+    return change instanceof BoatChange.Named named
+        ? named.noun()
+            + " "
+            + named.name()
+            + " "
+            + named.turn()
+            + named.differences().stream().map(d -> "; " + text(d)).collect(Collectors.joining())
+        : change.toString();
+  }
+
+  private static String text(PropertyDifference<?, ?> difference) {
+    return "%s: %s, was %s"
+        .formatted(
+            difference.property().changeLabel(),
+            difference.after(UnitFormat.METRIC),
+            difference.before(UnitFormat.METRIC))
+        .replace(UnitFormat.TIED, " ");
+  }
+
+  @Test
+  void of_a_battery_that_was_exchanged_every_single_value_is_told() {
+    String battery =
+        "\"electrics\": { \"battery\": { \"kit\": \"battery\", \"volts\": 12, %s } },\"kit\":";
+    Boat before =
+        SampleBoats.with("\"kit\":", battery.formatted("\"ampHours\": 80, \"starter\": true"));
+    Boat after =
+        SampleBoats.with(
+            "\"kit\":", battery.formatted("\"ampHours\": 50, \"chemistry\": \"LiFePO4\""));
+    assertThat(compared(before, after).changes())
+        .extracting(ComparisonTest::text)
+        .containsExactly(
+            "label of the battery  CHANGED; chemistry: LiFePO4, was flooded lead-acid;"
+                + " charge: 50 ampere-hours, was 80 ampere-hours; made to start engines:"
+                + " a lead-acid battery counts as one made to start an engine, was yes");
   }
 
   /**
@@ -190,6 +244,13 @@ class ComparisonTest {
             "stations",
             "decked",
             "skeg");
+    assertThat(fields(ElectricalSystem.class))
+        .containsExactlyInAnyOrder(
+            "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "mainWire", "circuits");
+    assertThat(fields(Waters.class)).hasSameSizeAs(BoatProperties.OF_WATERS);
+    assertThat(fields(Outfit.class))
+        .containsExactlyInAnyOrder(
+            "rowlocks", "leaks", "anchorLine", "anchorDepth", "anchorBottom");
   }
 
   private static List<String> fields(Class<?> type) {
@@ -205,7 +266,7 @@ class ComparisonTest {
                         "\"cleats\": [ { \"name\": \"ring\", \"x\": 3, \"y\": 0, \"z\": 0.4 } ], \"kit\":"),
                     boat)
                 .changes())
-        .containsExactly(new BoatChange.Named("cleat", "ring", Turn.REMOVED));
+        .containsExactly(new BoatChange.Named("cleat", "ring", Turn.REMOVED, List.of()));
   }
 
   @Test
