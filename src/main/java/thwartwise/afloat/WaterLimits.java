@@ -1,9 +1,9 @@
 package thwartwise.afloat;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import thwartwise.boat.MethodAssumption;
 import thwartwise.hull.FloodPoint;
 
 /**
@@ -23,13 +23,9 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
   /** A boat that water lays over by more than this no longer comes back upright (judgement). */
   private static final double LIES_OVER = Math.toRadians(3);
 
-  /** The figure by which water is told to lay a boat over, for whoever relies on it. */
-  public static String figures() {
-    return String.format(
-        Locale.ROOT,
-        "Water in the boat that lays it over by more than %.0f degrees counts as no return"
-            + " (judgement).",
-        Math.toDegrees(LIES_OVER));
+  /** The heel by which water is told to lay a boat over, for whoever relies on it. */
+  public static MethodAssumption assumption() {
+    return new MethodAssumption.NoReturn(LIES_OVER);
   }
 
   /** Looks for both in one bay, adding a few litres at a time, then an ever larger share. */

@@ -97,6 +97,9 @@ public sealed interface Assumption {
   record StationGain(String aft, String fore, double volumeM3, boolean reducesAllowance)
       implements Assumption {}
 
+  /** What the method takes for granted of every boat. */
+  record OfMethod(MethodAssumption assumption) implements Assumption {}
+
   /** In words: what somebody wrote into a boat file, and what older files have. */
   record Stated(String words) implements Assumption {}
 

@@ -1,11 +1,9 @@
 package thwartwise.boat;
 
 import java.util.List;
-import java.util.Locale;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
-import thwartwise.measure.UnitFormat;
 
 /**
  * A person aboard: mass with clothes and life jacket, where the weight acts, and the body as two
@@ -74,42 +72,13 @@ public record Body(
   /** Density of a body in kg/m³; no lift from a life jacket is counted. */
   private static final double DENSITY = 1000;
 
-  /** The figures a body is drawn from, with their sources, for whoever relies on them. */
-  public static List<String> figures(UnitFormat units) {
+  /** The figures a body is drawn from, for whoever relies on them. */
+  public static List<MethodAssumption> assumptions() {
     return List.of(
-        String.format(
-            "A person who sits still or moves slowly keeps the trunk upright, so the weight acts where"
-                + " it is carried (a weight that hangs acts at its point of suspension, READ in"
-                + " textbooks of stability; 33 CFR 183.41 puts its weights at seat height, READ): at"
-                + " the seat, and %s above the floor kneeling (judgement).",
-            length(KNEELING_CARRIED, units)),
-        String.format(
-            "Stiff, asleep, frightened or moving suddenly, a person leans with the boat: the weight"
-                + " acts at the centre of gravity, %s above the seat, %s above the floor standing"
-                + " (IMO Res. A.749(18) 3.5.2.7, READ), never under %s above the floor, as when"
-                + " kneeling, and %s above and over the rail leaning out (judgement).",
-            length(SEATED, units),
-            length(STANDING, units),
-            length(KNEELING, units),
-            length(LEANING, units)),
-        String.format(
-            "People move: at least %s out from the middle line whatever the seat allows, and %s to"
-                + " one side in standing up (judgement).",
-            length(LEAST_REACH, units), length(STANDING_SWAY, units)),
-        String.format(
-            Locale.ROOT,
-            "In the water a body is %s, %.0f %% of it legs (Winter 2005 as quoted, READ) on the"
-                + " floor, before a seat that is a chamber, the rest %s high above the seat"
-                + " (judgement); a life jacket lifts nothing here.",
-            units.either(
-                String.format(Locale.ROOT, "%.0f kg to the cubic metre", DENSITY),
-                () -> units.density(DENSITY)),
-            100 * LEGS,
-            length(UPPER_HEIGHT, units)));
-  }
-
-  private static String length(double metres, UnitFormat units) {
-    return units.either(String.format(Locale.ROOT, "%.2f m", metres), () -> units.step(metres));
+        new MethodAssumption.StillPerson(KNEELING_CARRIED),
+        new MethodAssumption.StiffPerson(SEATED, STANDING, KNEELING, LEANING),
+        new MethodAssumption.MovingPerson(LEAST_REACH, STANDING_SWAY),
+        new MethodAssumption.BodyInWater(DENSITY, LEGS, UPPER_HEIGHT));
   }
 
   /** At the middle of the length of a place, so far to port. */

@@ -2,12 +2,10 @@ package thwartwise.boat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Filling.SealTest;
 import thwartwise.electrics.ElectricalSystem;
-import thwartwise.measure.UnitFormat;
 
 /**
  * Whether a chamber counts when the boat is swamped, and why.
@@ -36,19 +34,10 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     }
   }
 
-  /** The figures by which a chamber counts, with their sources. */
-  public static String figures(UnitFormat units) {
-    return String.format(
-        Locale.ROOT,
-        "A chamber of air counts when a test of at least %.0f minutes (judgement) let in at most"
-            + " %s (a youth dinghy class, READ) within the last %d months; of fastened"
-            + " closed-cell foam %.0f %% counts (judgement).",
-        SealTest.LEAST_MINUTES,
-        units.either(
-            String.format(Locale.ROOT, "%.0f litre", SealTest.MOST_LITRES),
-            () -> units.jug(SealTest.MOST_LITRES / 1000)),
-        SealTest.FRESH_MONTHS,
-        100 * FOAM_SHARE);
+  /** When a chamber counts. */
+  public static MethodAssumption rule() {
+    return new MethodAssumption.ChamberRule(
+        SealTest.LEAST_MINUTES, SealTest.MOST_LITRES, SealTest.FRESH_MONTHS, FOAM_SHARE);
   }
 
   /**

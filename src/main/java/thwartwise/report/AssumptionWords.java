@@ -32,6 +32,9 @@ public record AssumptionWords(UnitFormat units) {
     if (assumption instanceof Assumption.Stated stated) {
       return stated.words();
     }
+    if (assumption instanceof Assumption.OfMethod method) {
+      return new MethodAssumptionWords(units).of(method.assumption());
+    }
     if (assumption instanceof Assumption.UsualShell shell) {
       return shell(shell.thickness(), "usual", shell.material(), "not measured.");
     }

@@ -15,6 +15,8 @@ import thwartwise.boat.Assumption.Simplification;
 import thwartwise.boat.Assumption.TrialFault;
 import thwartwise.boat.Assumption.UnmeasuredThing;
 import thwartwise.boat.Boat;
+import thwartwise.boat.MethodAssumption;
+import thwartwise.boat.MethodAssumption.WaterProperty;
 import thwartwise.files.boat.BoatCodec;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.json.CanonicalNumbers;
@@ -49,6 +51,23 @@ class KeptAssumptionsTest {
   }
 
   @Test
+  void every_assumption_of_the_method_is_in_the_kept_file() {
+    List<MethodAssumption> all =
+        BOAT.assumptions().stream()
+            .filter(Assumption.OfMethod.class::isInstance)
+            .map(assumption -> ((Assumption.OfMethod) assumption).assumption())
+            .toList();
+    assertThat(all)
+        .<Class<?>>extracting(Object::getClass)
+        .containsAll(Arrays.<Class<?>>asList(MethodAssumption.class.getPermittedSubclasses()));
+    assertThat(all)
+        .filteredOn(MethodAssumption.UnstatedWaters.class::isInstance)
+        .flatMap(waters -> ((MethodAssumption.UnstatedWaters) waters).taken())
+        .extracting(MethodAssumption.ShelteredWater::property)
+        .contains(WaterProperty.values());
+  }
+
+  @Test
   void what_is_assumed_is_written_as_it_was_read() {
     JsonNode anew = parsed(Layout.of(CanonicalNumbers.in(BoatCodec.write(BOAT))));
     assertThat(anew.path("assumed"))
@@ -78,7 +97,15 @@ class KeptAssumptionsTest {
             "More people sit at \"stern seat\" than it is said to take.",
             "One more station between \"middle\" and \"bow\" is worth up to 30 litres of chambers:"
                 + " no chamber counts for more than straight lines between the stations hold, and"
-                + " with it less is taken off every volume and height.");
+                + " with it less is taken off every volume and height.",
+            "Before anything meets a limit, 5 % is added to every mass, 20 % taken off every counted"
+                + " volume and 0.04 m off every height above the water (judgement): only 3 stations"
+                + " were measured, and much of the shape between them is guessed. With 5 it would"
+                + " be 10 % of volumes and 0.02 m.",
+            "Pulls are reckoned from a current of 1.5 m/s (judgement), a line leading 45 degrees"
+                + " down (judgement), more where the stated anchor line must.",
+            "Water in the boat that lays it over by more than 3 degrees counts as no return"
+                + " (judgement).");
   }
 
   /** Files of earlier versions say all of it in words, and these stay as they are. */
