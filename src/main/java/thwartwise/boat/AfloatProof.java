@@ -54,11 +54,33 @@ public record AfloatProof(
       double mass, double along, double height, WeightToSide toPort, WeightToSide toStarboard) {}
 
   /**
-   * A weight on one side, and the rail amidships above the water.
+   * A weight on one side, and how far the boat heeled.
    *
    * @param out its middle from the middle line
    */
-  public record WeightToSide(double out, double port, double starboard) {}
+  public record WeightToSide(double out, HeelMeasurement heel) {}
+
+  /** How a heel was measured. */
+  public sealed interface HeelMeasurement {
+
+    /** The rail amidships above the water. */
+    record ByRails(double port, double starboard) implements HeelMeasurement {}
+
+    /**
+     * A plumb line.
+     *
+     * @param length from where it hangs to where it is read
+     * @param swing of its end to the side of the weight, from where it hung before
+     */
+    record ByPendulum(double length, double swing) implements HeelMeasurement {}
+
+    /**
+     * A telephone's level, or another one.
+     *
+     * @param angle to the side of the weight, from what it showed before, rad
+     */
+    record ByLevel(double angle) implements HeelMeasurement {}
+  }
 
   /**
    * @param swings whole ones, out to both sides and back

@@ -24,6 +24,7 @@ import thwartwise.measure.UnitSystem;
  * @param electrics battery, motor, panel and wires
  * @param pointAnswers what was found at the points of the checklists
  * @param outfit rowlocks, anchor line, leaks
+ * @param proofs what was read of it afloat, as they were kept
  */
 public record Boat(
     String name,
@@ -47,7 +48,8 @@ public record Boat(
     Optional<ObservedTrial> observedTrial,
     ElectricalSystem electrics,
     List<PointAnswer> pointAnswers,
-    Outfit outfit) {
+    Outfit outfit,
+    List<KeptProof> proofs) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -59,6 +61,7 @@ public record Boat(
     assumptions = List.copyOf(assumptions);
     confirmedMeasurements = List.copyOf(confirmedMeasurements);
     pointAnswers = List.copyOf(pointAnswers);
+    proofs = List.copyOf(proofs);
   }
 
   /** A boat that nobody looked over. */
@@ -104,7 +107,8 @@ public record Boat(
         trialSeen,
         ElectricalSystem.NONE,
         List.of(),
-        Outfit.NOT_STATED);
+        Outfit.NOT_STATED,
+        List.of());
   }
 
   /** A boat of which nothing that looks wrong was kept. */
@@ -292,6 +296,11 @@ public record Boat(
     return with(parts -> parts.outfit = other);
   }
 
+  /** The same, with what was read of it afloat. */
+  public Boat withProofs(List<KeptProof> kept) {
+    return with(parts -> parts.proofs = kept);
+  }
+
   public Boat withCleats(List<Cleat> others) {
     return with(parts -> parts.cleats = others);
   }
@@ -326,6 +335,7 @@ public record Boat(
     private List<PointAnswer> pointAnswers;
     private Outfit outfit;
     private List<Cleat> cleats;
+    private List<KeptProof> proofs;
 
     Parts(Boat boat) {
       this.hull = boat.hull;
@@ -347,6 +357,7 @@ public record Boat(
       this.pointAnswers = boat.pointAnswers;
       this.outfit = boat.outfit;
       this.cleats = boat.cleats;
+      this.proofs = boat.proofs;
     }
 
     boolean isMeasuredAs(Boat boat) {
@@ -380,7 +391,8 @@ public record Boat(
           trialSeen,
           electrics,
           pointAnswers,
-          outfit);
+          outfit,
+          proofs);
     }
   }
 

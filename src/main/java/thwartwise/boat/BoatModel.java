@@ -165,6 +165,12 @@ public final class BoatModel {
     return form;
   }
 
+  /** Of the bare hull, as it was measured, or estimated. */
+  public HullWeight hullWeight() {
+    Vector3 centre = form.centre();
+    return new HullWeight(boat.hull().mass(), centre.x(), centre.z());
+  }
+
   /** The day it is looked at; a leak test counts or does not count by it. */
   public LocalDate today() {
     return today;

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.boat.KeptProof;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.PointAnswer;
 import thwartwise.checks.CheckId;
@@ -123,7 +124,7 @@ public final class AppliedRules {
             Stream.concat(
                     book.notCovered(model).stream(), ExcludedUse.of(model, book.base()).stream())
                 .map(Refusal.OutsideUse::new),
-            Stream.concat(failedTrial().stream(), lookedAt().stream()))
+            Stream.concat(afloat().stream(), lookedAt().stream()))
         .toList();
   }
 
@@ -132,6 +133,19 @@ public final class AppliedRules {
         .filter(PointAnswer::holdsTheLaunch)
         .<Refusal>map(a -> new Refusal.LookedAt(a.date().toString(), a.by(), a.requirementOfItem()))
         .toList();
+  }
+
+  private List<Refusal> afloat() {
+    return Stream.concat(failedTrial().stream(), failedProof().stream()).toList();
+  }
+
+  /** A boat that did not float as it was measured is another one than was worked out. */
+  private Optional<Refusal> failedProof() {
+    return KeptProof.holding(model.boat().proofs())
+        .map(
+            proof ->
+                new Refusal.FailedProof(
+                    proof.day().toString(), proof.readings().by(), proof.outcome().suspect()));
   }
 
   /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */

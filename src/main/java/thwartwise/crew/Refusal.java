@@ -1,6 +1,8 @@
 package thwartwise.crew;
 
 import java.util.List;
+import java.util.Optional;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
@@ -74,6 +76,14 @@ public sealed interface Refusal {
 
   /** A trial in knee-deep water that was seen to go badly; the date as in ISO 8601. */
   record FailedTrial(String date, String by, int people, boolean level, boolean headsClear)
+      implements Refusal {}
+
+  /**
+   * A boat that did not float as it was measured; the date as in ISO 8601.
+   *
+   * @param suspect the measurement most likely wrong
+   */
+  record FailedProof(String date, String by, Optional<SuspectedMeasurement> suspect)
       implements Refusal {}
 
   /** A point of a checklist that holds the launch until it is as it should be. */

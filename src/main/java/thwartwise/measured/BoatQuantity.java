@@ -223,6 +223,10 @@ public enum BoatQuantity {
       UnitSlip.CENTIMETRES,
       UnitSlip.MILLIMETRES),
   LATITUDE("a latitude", "degrees", -66, 66, Usual.NONE),
+  HEEL("the heel of a boat", "degrees", -90, 90, Usual.NONE),
+  PENDULUM("a plumb line in a boat", "m", 0.1, 5, Usual.NONE, UnitSlip.CENTIMETRES),
+  SWINGS("swings of a boat", "in number", 1, 1000, Usual.NONE),
+  ROLL_SECONDS("some swings of a boat", "seconds", 0.1, 10000, Usual.NONE),
   WIRE_METRES(
       "a wire in a small boat", "m", 0, 30, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
   SQUARE_MILLIMETRES("a wire in a small boat", "mm2", 0.1, 120, Usual.NONE),
@@ -310,16 +314,18 @@ public enum BoatQuantity {
 
   /** A value of the file in SI; digits stay as they were typed. */
   public double si(double inFile) {
-    return this == LATITUDE
-        ? Math.toRadians(inFile)
-        : NumberText.scaled(inFile * seconds(), tens());
+    return isAngle() ? Math.toRadians(inFile) : NumberText.scaled(inFile * seconds(), tens());
   }
 
   /** A value in SI as the file has it. */
   public double inFile(double si) {
-    return this == LATITUDE
+    return isAngle()
         ? Math.rint(Math.toDegrees(si) * WHOLE_DEGREE) / WHOLE_DEGREE
         : NumberText.scaled(si / seconds(), -tens());
+  }
+
+  private boolean isAngle() {
+    return this == LATITUDE || this == HEEL;
   }
 
   private int seconds() {

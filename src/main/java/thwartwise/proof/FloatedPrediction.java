@@ -5,6 +5,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import thwartwise.afloat.Pose;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.HullWeight;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;

@@ -15,6 +15,7 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
+import thwartwise.boat.HullWeight;
 
 /**
  * The mass and centre of gravity of the bare hull that fit the readings best, by least squares: the
@@ -61,7 +62,7 @@ public record HullFit(
    */
   static Optional<HullFit> of(
       FloatedPrediction prediction, HullWeight mayBeOff, RealMatrix covariance) {
-    HullWeight stated = HullWeight.of(prediction.model());
+    HullWeight stated = prediction.model().hullWeight();
     if (Arrays.stream(prediction.values(stated)).anyMatch(Double::isNaN)) {
       return Optional.empty();
     }

@@ -15,9 +15,16 @@ import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.boat.HullWeight;
 import thwartwise.boat.Loading.Weight;
+import thwartwise.boat.ProofOutcome;
+import thwartwise.boat.ProofOutcome.CorrectedHull;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
+import thwartwise.boat.ReadingLabel;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
+import thwartwise.proof.ProofComparison.LikelySlip;
+import thwartwise.proof.ProofReading.HeelReading;
 import thwartwise.rules.RuleSet;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.PredictionSpread;
@@ -29,7 +36,8 @@ import thwartwise.spread.PredictionSpread.Source;
  *
  * @param labels of the readings, in the order of the comparison
  * @param predicted the readings as worked out, m
- * @param stated how far the bare hull as stated may be off, one standard deviation each
+ * @param measured the bare hull as stated
+ * @param mayBeOff how far that may be off, one standard deviation each
  * @param fit empty where the boat does not agree, or nothing fits
  */
 public record ProofAssessment(
@@ -37,7 +45,8 @@ public record ProofAssessment(
     List<ReadingLabel> labels,
     List<Double> predicted,
     ProofComparison comparison,
-    HullWeight stated,
+    HullWeight measured,
+    HullWeight mayBeOff,
     Optional<HullFit> fit,
     Optional<RollComparison> roll) {
   private static final Set<InputKind> FITTED =
@@ -46,6 +55,9 @@ public record ProofAssessment(
           InputKind.SCALES,
           InputKind.HULL_CENTRE_ALONG,
           InputKind.HULL_CENTRE_HEIGHT);
+
+  /** No zero of a level is farther off, rad. */
+  private static final double ANY_ZERO = 0.2;
 
   public ProofAssessment {
     labels = List.copyOf(labels);
@@ -70,10 +82,30 @@ public record ProofAssessment(
     if (!proof.hasReadings()) {
       return Optional.empty();
     }
-    Boat boat = proof.withKit() ? measured : measured.withKit(List.of());
+    Boat bare = measured.withProofs(List.of());
+    Boat boat = proof.withKit() ? bare : bare.withKit(List.of());
     BoatModel model = BoatModel.of(boat, today);
-    ProofReadings readings = ProofReadings.of(boat, proof, spreads.value("rail-above-water"));
+    ProofReadings readings = ProofReadings.of(boat, proof, spreads);
     return new Work(boat, model, proof, readings, rules, spreads, better).assessment();
+  }
+
+  /** What is kept of it. */
+  public ProofOutcome outcome() {
+    return new ProofOutcome(
+        comparison.agrees(),
+        measured,
+        mayBeOff,
+        fit.map(f -> new CorrectedHull(f.fitted(), f.spreads(), f.massHeld())),
+        comparison.agrees() ? Optional.empty() : comparison.likeliest().map(this::suspect));
+  }
+
+  private SuspectedMeasurement suspect(LikelySlip slip) {
+    return new SuspectedMeasurement(
+        slip.kind().name(),
+        slip.item(),
+        slip.reading().stream().mapToObj(labels::get).findFirst(),
+        slip.by(),
+        slip.explains());
   }
 
   private record Work(
@@ -87,7 +119,7 @@ public record ProofAssessment(
 
     Optional<ProofAssessment> assessment() {
       FloatedPrediction prediction = new FloatedPrediction(model, readings.conditions());
-      double[] predicted = prediction.values(HullWeight.of(model));
+      double[] predicted = prediction.values(model.hullWeight());
       if (Arrays.stream(predicted).anyMatch(Double::isNaN)) {
         return Optional.empty();
       }
@@ -115,6 +147,7 @@ public record ProofAssessment(
           readings.labels(),
           Arrays.stream(predicted).boxed().toList(),
           comparison,
+          model.hullWeight(),
           stated,
           comparison.agrees() ? fit(prediction, stated, spread) : Optional.empty(),
           roll);
@@ -123,7 +156,7 @@ public record ProofAssessment(
     /** The readings, and the metacentric height of the empty boat behind them. */
     private static Function<BoatModel, double[]> figures(FloatedPrediction prediction) {
       return other -> {
-        double[] values = prediction.of(other).values(HullWeight.of(other));
+        double[] values = prediction.of(other).values(other.hullWeight());
         double[] all = Arrays.copyOf(values, values.length + 1);
         all[values.length] = metacentricHeight(other);
         return all;
@@ -174,7 +207,20 @@ public record ProofAssessment(
         proof.people().forEach(person -> sources.addAll(ofPerson(prediction, person.name())));
       }
       proof.moved().ifPresent(moved -> sources.add(ofWeight(prediction, moved.mass())));
+      heelZero(prediction.readings()).ifPresent(sources::add);
       return new PredictionSpread(sources, count);
+    }
+
+    /**
+     * Where a plumb line hung, or what a level showed, before the weight: whatever it was, only
+     * what lies between one side and the other tells of the boat.
+     */
+    private static Optional<Source> heelZero(List<ProofReading> readings) {
+      List<Double> moves =
+          readings.stream().map(r -> r instanceof HeelReading ? ANY_ZERO : 0.0).toList();
+      return moves.contains(ANY_ZERO)
+          ? Optional.of(new Source(InputKind.HEEL_ZERO, "", ANY_ZERO, moves))
+          : Optional.empty();
     }
 
     private double weighing(InputKind kind) {
@@ -243,7 +289,7 @@ public record ProofAssessment(
         double spread,
         FloatedPrediction prediction,
         Function<Double, UnaryOperator<FloatedCondition>> moved) {
-      HullWeight hull = HullWeight.of(model);
+      HullWeight hull = model.hullWeight();
       double[] up = prediction.with(moved.apply(spread)).values(hull);
       double[] down = prediction.with(moved.apply(-spread)).values(hull);
       List<Double> moves = new ArrayList<>();

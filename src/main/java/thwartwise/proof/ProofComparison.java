@@ -66,7 +66,7 @@ public record ProofComparison(
   public static ProofComparison of(
       FloatedPrediction predicted, PredictionSpread spread, RuleSet spreads) {
     List<ProofReading> readings = predicted.readings();
-    double[] values = predicted.values(HullWeight.of(predicted.model()));
+    double[] values = predicted.values(predicted.model().hullWeight());
     RealVector off = new ArrayRealVector(readings.size());
     for (int i = 0; i < readings.size(); i++) {
       off.setEntry(i, readings.get(i).value() - values[i]);

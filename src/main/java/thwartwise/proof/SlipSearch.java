@@ -44,8 +44,14 @@ record SlipSearch(
   }
 
   private double unlikely(LikelySlip slip) {
-    double slips = slip.by() / spreads.value(slip.kind().slip());
+    double slips = slip.by() / slipSize(slip.kind());
     return distance() * (1 - slip.explains()) + slips * slips;
+  }
+
+  /** SI. */
+  private double slipSize(InputKind kind) {
+    double value = spreads.value(kind.slip());
+    return kind == InputKind.HEEL_READ ? Math.toRadians(value) : value;
   }
 
   private double distance() {
@@ -56,7 +62,9 @@ record SlipSearch(
   private PredictionSpread.Source misread(int reading) {
     double spread = readings.get(reading).spread();
     return new PredictionSpread.Source(
-        InputKind.FREEBOARD_READ,
+        readings.get(reading) instanceof ProofReading.HeelReading
+            ? InputKind.HEEL_READ
+            : InputKind.FREEBOARD_READ,
         "",
         spread,
         IntStream.range(0, readings.size()).mapToObj(i -> i == reading ? spread : 0.0).toList());

@@ -53,6 +53,7 @@ final class BoatChanges {
     changes.stated(before.boat(), after.boat());
     changes.worked(before, after);
     changes.differs(seen(before), seen(after), "what was seen of it full of water");
+    changes.differs(before.boat().proofs(), after.boat().proofs(), "what was read of it afloat");
     changes.differs(bad(before), bad(after), "what was found not as it should be");
     return List.copyOf(changes.found);
   }

@@ -29,6 +29,7 @@ public final class InputWords {
       case PERSON_ALONG, PERSON_ACROSS -> "where people sat";
       case MOVED_WEIGHT -> "weight moved";
       case FREEBOARD_READ -> "rail heights read";
+      case HEEL_READ, HEEL_ZERO -> "heel read";
     };
   }
 
@@ -62,6 +63,7 @@ public final class InputWords {
       case PERSON_ALONG, PERSON_ACROSS -> "measure where " + thing + " sits";
       case MOVED_WEIGHT -> "weigh the weight moved across again";
       case FREEBOARD_READ -> "read the height of the rail above the water again";
+      case HEEL_READ, HEEL_ZERO -> "read the heel again";
     };
   }
 

@@ -57,6 +57,7 @@ final class MeasuredSection {
       }
     }
     boat.observedTrial().ifPresent(seen -> page.point(ObservedTrialWords.any(boat, seen)));
+    boat.proofs().forEach(proof -> page.point(ProofWords.of(proof, units)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     if (!boat.electrics().isEmpty()) {
       page.point("Battery, motor, panel or wires are stated: range and wiring work them out");

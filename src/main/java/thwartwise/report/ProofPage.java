@@ -7,20 +7,19 @@ import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
+import thwartwise.boat.HullWeight;
 import thwartwise.boat.Kit;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
+import thwartwise.boat.ReadingLabel;
+import thwartwise.boat.ReadingLabel.FloatedState;
+import thwartwise.boat.ReadingLabel.ReadingPoint;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.proof.HullFit;
-import thwartwise.proof.HullWeight;
 import thwartwise.proof.ProofAssessment;
-import thwartwise.proof.ProofComparison;
-import thwartwise.proof.ProofComparison.LikelySlip;
-import thwartwise.proof.ReadingLabel;
-import thwartwise.proof.ReadingLabel.FloatedState;
-import thwartwise.proof.ReadingLabel.RailPoint;
 import thwartwise.proof.RollComparison;
 
 /** What is said before a proof afloat, and what came of it, on one screen. */
@@ -28,10 +27,15 @@ public final class ProofPage {
   public static final String WITHDRAWN = "The recommendation is withdrawn";
   private static final double INCH = 0.0254;
 
+  private static final List<ReadingPoint> RAILS =
+      List.of(ReadingPoint.BOW, ReadingPoint.STERN, ReadingPoint.PORT, ReadingPoint.STARBOARD);
+
   private final UnitFormat units;
+  private final boolean kept;
   private final Page page = new Page();
 
-  private ProofPage(Boat boat) {
+  private ProofPage(Boat boat, boolean kept) {
+    this.kept = kept;
     this.units = ReaderUnits.of(boat);
   }
 
@@ -59,9 +63,11 @@ public final class ProofPage {
 
   /**
    * @param assessed empty where nothing could be compared
+   * @param kept whether it is kept with the boat
    */
-  public static String of(Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed) {
-    ProofPage page = new ProofPage(boat);
+  public static String of(
+      Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed, boolean kept) {
+    ProofPage page = new ProofPage(boat, kept);
     page.page.title(
         boat.name()
             + ": proof afloat of "
@@ -89,38 +95,39 @@ public final class ProofPage {
       outside(assessed);
     }
     page.gap().table(readings(assessed)).gap();
+    page.paragraph(heels(assessed));
     page.paragraph(
         "All together off by "
             + Rounding.up(assessed.comparison().distance(), 1)
             + "; 95 of 100 boats measured like this stay under "
             + Rounding.down(assessed.comparison().limit(), 1));
-    assessed.fit().ifPresent(fit -> fitted(fit, assessed.stated()));
+    assessed.fit().ifPresent(fit -> fitted(fit, assessed.mayBeOff()));
     assessed.roll().ifPresent(this::roll);
     page.paragraph(
         assessed.comparison().agrees() ? CHANGES_NOTHING : NOBODY_GOES,
-        assessed.comparison().agrees() ? NOTHING_KEPT : TELL);
+        kept ? KEPT : NOT_KEPT,
+        assessed.comparison().agrees() ? "" : TELL);
   }
 
   private static final String CHANGES_NOTHING =
       "It changes no recommendation: no proof lets more people aboard";
   private static final String NOBODY_GOES =
-      "Nobody goes until it is measured again and proved again";
+      "Nobody goes until it is measured again, or a later proof agrees";
   private static final String TELL =
-      "Nothing is kept: records and pages still show the old answer, so tell all who use it";
+      "Records and pages made before still show the old answer, so tell all who use it";
+  private static final String KEPT = "It is kept with the boat";
+  private static final String NOT_KEPT =
+      "The boat file was changed meanwhile, so it is not kept: prove the boat again";
   private static final String NOTHING_KEPT = "Nothing is kept";
 
   private void outside(ProofAssessment assessed) {
-    ProofComparison comparison = assessed.comparison();
+    Optional<SuspectedMeasurement> suspect = assessed.outcome().suspect();
     page.paragraph(WITHDRAWN + ": the boat does not float as it was measured");
     page.paragraph(
-        comparison
-            .likeliest()
-            .map(
-                slip ->
-                    "Most likely wrong is " + ProofWords.slip(slip, label(assessed, slip), units))
+        suspect
+            .map(slip -> "Most likely wrong is " + ProofWords.slip(slip, units))
             .orElse("No single measurement explains it"),
-        comparison
-            .likeliest()
+        suspect
             .map(
                 slip ->
                     "That explains "
@@ -129,28 +136,49 @@ public final class ProofPage {
             .orElse("Measure the boat again"));
   }
 
-  private static ReadingLabel label(ProofAssessment assessed, LikelySlip slip) {
-    return assessed.labels().get(slip.reading().orElse(0));
-  }
-
   private Table readings(ProofAssessment assessed) {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column("Rail, " + unit() + ": read (worked out)", 30));
-    for (RailPoint point : RailPoint.values()) {
+    for (ReadingPoint point : RAILS) {
       columns.add(new Table.Column(Sentence.capital(ProofWords.point(point)), 11));
     }
     List<List<String>> rows =
         Arrays.stream(FloatedState.values())
-            .filter(state -> assessed.labels().stream().anyMatch(l -> l.state() == state))
+            .filter(state -> isRead(assessed, state))
             .map(state -> row(assessed, state))
             .toList();
     return Table.close(columns, rows);
   }
 
+  private static boolean isRead(ProofAssessment assessed, FloatedState state) {
+    return assessed.labels().stream()
+        .anyMatch(label -> label.state() == state && RAILS.contains(label.point()));
+  }
+
+  /** Starboard down is positive inside; told to the side of the weight. */
+  private static String heels(ProofAssessment assessed) {
+    List<String> heels = new ArrayList<>();
+    for (int at = 0; at < assessed.labels().size(); at++) {
+      ReadingLabel label = assessed.labels().get(at);
+      if (label.point() == ReadingPoint.HEEL) {
+        double predicted = assessed.predicted().get(at);
+        double read = predicted + assessed.comparison().off().get(at);
+        heels.add(
+            String.format(
+                Locale.ROOT,
+                "%s %.1f (%.1f)",
+                ProofWords.state(label.state()),
+                Math.toDegrees(Math.abs(read)),
+                Math.toDegrees(Math.abs(predicted))));
+      }
+    }
+    return heels.isEmpty() ? "" : "Heel, degrees: read (worked out): " + String.join(", ", heels);
+  }
+
   private List<String> row(ProofAssessment assessed, FloatedState state) {
     List<String> row = new ArrayList<>();
     row.add(ProofWords.state(state));
-    for (RailPoint point : RailPoint.values()) {
+    for (ReadingPoint point : RAILS) {
       int at = assessed.labels().indexOf(new ReadingLabel(state, point));
       row.add(at < 0 ? "-" : reading(assessed, at));
     }

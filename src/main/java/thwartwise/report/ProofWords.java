@@ -1,15 +1,67 @@
 package thwartwise.report;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import thwartwise.boat.KeptProof;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
+import thwartwise.boat.ReadingLabel;
+import thwartwise.boat.ReadingLabel.FloatedState;
+import thwartwise.boat.ReadingLabel.ReadingPoint;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
-import thwartwise.proof.ProofComparison.LikelySlip;
-import thwartwise.proof.ReadingLabel;
-import thwartwise.proof.ReadingLabel.FloatedState;
-import thwartwise.proof.ReadingLabel.RailPoint;
+import thwartwise.spread.InputKind;
 
 /** What was read of a boat afloat, and what may be wrong with it. */
 final class ProofWords {
   private ProofWords() {}
+
+  static String held(KeptProof proof, UnitFormat units) {
+    return held(proof.day().toString(), proof.readings().by(), proof.outcome().suspect(), units);
+  }
+
+  /** Why nobody goes. */
+  static String held(
+      String date, String by, Optional<SuspectedMeasurement> suspect, UnitFormat units) {
+    return "read afloat on "
+        + date
+        + " by "
+        + by
+        + ", the boat did not float as it was measured, so nothing is recommended until it is"
+        + " measured again or proved again"
+        + suspect.map(s -> "; most likely wrong is " + slip(s, units)).orElse("");
+  }
+
+  /** In one sentence, with both numbers. */
+  static String of(KeptProof proof, UnitFormat units) {
+    return "Proof afloat of "
+        + TimestampText.day(proof.day())
+        + " by "
+        + proof.readings().by()
+        + ": "
+        + (proof.outcome().agrees()
+            ? "it floats as it was measured" + bothNumbers(proof, units)
+            : "it does not float as it was measured"
+                + proof
+                    .outcome()
+                    .suspect()
+                    .map(s -> "; most likely wrong is " + slip(s, units))
+                    .orElse(""))
+        + (proof.current() ? "" : "; since then it was measured otherwise");
+  }
+
+  private static String bothNumbers(KeptProof proof, UnitFormat units) {
+    return proof
+        .outcome()
+        .corrected()
+        .map(
+            corrected ->
+                "; bare hull measured "
+                    + units.scales(proof.outcome().measured().mass())
+                    + ", afloat "
+                    + units.scales(corrected.hull().mass()))
+        .orElse("");
+  }
 
   static String state(FloatedState state) {
     return switch (state) {
@@ -20,26 +72,34 @@ final class ProofWords {
     };
   }
 
-  static String point(RailPoint point) {
+  static String point(ReadingPoint point) {
     return switch (point) {
       case BOW -> "bow";
       case STERN -> "stern";
       case PORT -> "port";
       case STARBOARD -> "starboard";
+      case HEEL -> "heel";
     };
   }
 
-  /**
-   * Which measurement, and by how much it would be off.
-   *
-   * @param label of the reading, where it is one
-   */
-  static String slip(LikelySlip slip, ReadingLabel label, UnitFormat units) {
+  /** Which measurement, and by how much it would be off. */
+  static String slip(SuspectedMeasurement slip, UnitFormat units) {
+    return kind(slip).map(kind -> slip(kind, slip, units)).orElse(slip.kind());
+  }
+
+  /** Empty for one of a later program. */
+  private static Optional<InputKind> kind(SuspectedMeasurement slip) {
+    return Arrays.stream(InputKind.values())
+        .filter(kind -> kind.name().equals(slip.kind()))
+        .findFirst();
+  }
+
+  private static String slip(InputKind kind, SuspectedMeasurement slip, UnitFormat units) {
     boolean more = slip.by() > 0;
     String item = slip.item();
     String kilograms = "about " + units.mass(Math.abs(slip.by()), Side.UP);
     String length = "about " + units.step(Math.abs(slip.by()));
-    return switch (slip.kind()) {
+    return switch (kind) {
       case HULL_MASS -> "the hull's weight: " + heavier(more, kilograms);
       case KIT_MASS -> "the weight of the " + item + ": " + heavier(more, kilograms);
       case PERSON_MASS -> "the weight of " + item + ": " + heavier(more, kilograms);
@@ -61,16 +121,25 @@ final class ProofWords {
       case EDGE_HEIGHTS -> "the height of the edges over the bottom: " + higher(more, length);
       case SEAT_HEIGHT -> "the height of the " + item + ": " + higher(more, length);
       case SHELL_THICKNESS, SWAMPED_DENSITY, SCALES, TAPE, CHAMBER_VOLUME ->
-          InputWords.name(slip.kind()) + ":" + off(more);
+          InputWords.name(kind) + ":" + off(more);
       case FREEBOARD_READ ->
           "the rail read at the "
-              + point(label.point())
-              + " with "
-              + state(label.state())
+              + slip.reading().map(ProofWords::reading).orElse("")
               + ": read "
               + length
               + (more ? " too high" : " too low");
+      case HEEL_READ, HEEL_ZERO ->
+          "the heel read with "
+              + slip.reading().map(label -> state(label.state())).orElse("")
+              + ": "
+              + String.format(
+                  Locale.ROOT, "about %.0f", Math.ceil(Math.toDegrees(Math.abs(slip.by()))))
+              + " degrees off";
     };
+  }
+
+  private static String reading(ReadingLabel label) {
+    return point(label.point()) + " with " + state(label.state());
   }
 
   private static String heavier(boolean more, String kilograms) {

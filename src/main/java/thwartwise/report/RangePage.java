@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.boat.KeptProof;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.UsableCharge;
@@ -74,6 +75,8 @@ public final class RangePage {
 
   private Page page() {
     page.title(plan.boat().name());
+    KeptProof.holding(plan.boat().proofs())
+        .ifPresent(proof -> page.paragraph(Sentence.capital(ProofWords.held(proof, units))));
     if (plan.speeds().isEmpty()) {
       return notWorkedOut();
     }

@@ -49,6 +49,9 @@ public final class RefusalWords {
     if (refusal instanceof Refusal.FailedTrial trial) {
       return failed(trial);
     }
+    if (refusal instanceof Refusal.FailedProof proof) {
+      return ProofWords.held(proof.date(), proof.by(), proof.suspect(), units);
+    }
     if (refusal instanceof Refusal.LookedAt looked) {
       return looked.by()
           + " looked on "

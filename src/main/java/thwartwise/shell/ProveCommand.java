@@ -1,14 +1,18 @@
 package thwartwise.shell;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.archive.Workspace;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
+import thwartwise.boat.KeptProof;
 import thwartwise.files.boat.BoatFile;
+import thwartwise.files.boat.BoatMark;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.proof.ProofAssessment;
 import thwartwise.report.ProofPage;
@@ -16,7 +20,7 @@ import thwartwise.rules.RuleBook;
 import thwartwise.spread.InputKind;
 import thwartwise.walk.Walk;
 
-/** Asks what was read of a boat afloat, and says whether it floats as it was measured. */
+/** Asks what was read of a boat afloat, says whether it floats as it was measured, and keeps it. */
 final class ProveCommand implements ShellCommand {
   private final Inspector inspector;
 
@@ -57,8 +61,9 @@ final class ProveCommand implements ShellCommand {
         What was read is held against what the measurements let expect, all of it
         together. Where it agrees, it says what weight and centre of the bare hull fit
         best, before and after. Where it does not, the recommendation is withdrawn,
-        and the measurement most likely wrong is named, and by how much. The roll is a
-        cross-check. Nothing is kept, and no proof lets more people aboard. Name with
+        and the measurement most likely wrong is named, and by how much: nobody goes
+        until the boat is measured again or a later proof agrees. The roll is a
+        cross-check. The proof is kept in the boat file with both numbers. Name with
         --better what was measured with care, in the words that "help spread" lists.
 
         Exit codes, for scripts:
@@ -86,9 +91,23 @@ final class ProveCommand implements ShellCommand {
     }
     AfloatProof proof = Walk.proof(inspector.today(), boat, ended.answers());
     Optional<ProofAssessment> assessed = assessed(file, boat, proof, rules, better);
-    conversation.print(ProofPage.of(boat, proof, assessed).stripTrailing());
+    boolean kept = assessed.filter(a -> isKept(file, boat, a)).isPresent();
+    conversation.print(ProofPage.of(boat, proof, assessed, kept).stripTrailing());
     boolean agrees = assessed.filter(a -> a.comparison().agrees()).isPresent();
     return (agrees ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  /** False where the file was changed meanwhile: what was read is of another boat then. */
+  private static boolean isKept(Path file, Boat asked, ProofAssessment assessed) {
+    Boat fresh = BoatFile.read(file);
+    if (!fresh.in(asked.units()).equals(asked)) {
+      return false;
+    }
+    String mark = BoatMark.ofProof(fresh, assessed.proof());
+    List<KeptProof> proofs = new ArrayList<>(fresh.proofs());
+    proofs.add(new KeptProof(assessed.proof(), assessed.outcome(), mark, true));
+    Workspace.rewrite(file, fresh.withProofs(proofs));
+    return true;
   }
 
   private Optional<ProofAssessment> assessed(

@@ -4,6 +4,7 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
+import thwartwise.boat.KeptProof;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.ShallowWater;
 import thwartwise.passage.PassagePlan;
@@ -43,8 +44,9 @@ final class RangeCommand implements ShellCommand {
 
         Exit codes, for scripts:
           0  worked out, and oars or paddles are among the kit
-          1  not worked out, a claimed running time is not met, no second way home, or
-             in the waters the boat file states it does not get home
+          1  not worked out, a claimed running time is not met, no second way home,
+             a proof afloat holds the launch, or in the waters the boat file states
+             it does not get home
           2  the file cannot be used
         """;
   }
@@ -59,7 +61,8 @@ final class RangeCommand implements ShellCommand {
         .println(
             RangePage.of(plan, ShallowWater.of(plan.boat(), inspector.today())).stripTrailing());
     boolean open =
-        plan.speeds().isEmpty()
+        KeptProof.holding(boat.proofs()).isPresent()
+            || plan.speeds().isEmpty()
             || plan.claimNotMet().isPresent()
             || plan.rowing().isEmpty()
             || plan.inStatedWaters().filter(way -> !way.getsHome()).isPresent();

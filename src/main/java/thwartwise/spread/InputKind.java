@@ -26,7 +26,11 @@ public enum InputKind {
   /** The weight moved across to prove it. */
   MOVED_WEIGHT("", false, "slip-of-a-weight"),
   /** One height of the rail above the water, read to prove it. */
-  FREEBOARD_READ("", false, "slip-of-a-height");
+  FREEBOARD_READ("", false, "slip-of-a-height"),
+  /** One heel read by a plumb line or a level, to prove it. */
+  HEEL_READ("", false, "slip-of-an-angle"),
+  /** Of every heel read by one of these: where it hung or stood before. */
+  HEEL_ZERO("", false, "slip-of-an-angle");
 
   private final String betterWay;
   private final boolean relative;
@@ -57,8 +61,10 @@ public enum InputKind {
     return relative;
   }
 
-  /** Whether one reading may be plainly wrong; scales and tape are off by little and for all. */
+  /**
+   * Whether one reading may be plainly wrong; scales, tape and level are off by little and for all.
+   */
   public boolean mayBeWrong() {
-    return this != SCALES && this != TAPE;
+    return this != SCALES && this != TAPE && this != HEEL_ZERO;
   }
 }

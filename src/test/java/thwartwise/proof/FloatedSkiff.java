@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.HullWeight;
 import thwartwise.boat.Loading.Weight;
 import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.HullWeight;
 
 /** Made boats, read with known errors: the fit finds what they weigh and where. */
 class HullFitTest {
-  private static final HullWeight STATED = HullWeight.of(FloatedSkiff.MODEL);
+  private static final HullWeight STATED = FloatedSkiff.MODEL.hullWeight();
 
   private static HullWeight off(double mass, double along, double height) {
     return new HullWeight(STATED.mass() + mass, STATED.along() + along, STATED.height() + height);

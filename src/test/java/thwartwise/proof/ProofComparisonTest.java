@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.HullWeight;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.proof.ProofComparison.LikelySlip;
@@ -15,7 +16,7 @@ import thwartwise.spread.PredictionSpread;
 
 class ProofComparisonTest {
   private static final Boat BOAT = PlainHulls.skiff();
-  private static final HullWeight STATED = HullWeight.of(FloatedSkiff.MODEL);
+  private static final HullWeight STATED = FloatedSkiff.MODEL.hullWeight();
 
   private static ProofComparison of(FloatedPrediction readings, InputKind... better) {
     PredictionSpread spread =
@@ -25,7 +26,7 @@ class ProofComparisonTest {
             RuleSetFile.cautiousDefault(),
             RuleSetFile.measuringSpreads(),
             Set.of(better),
-            model -> readings.of(model).values(HullWeight.of(model)));
+            model -> readings.of(model).values(model.hullWeight()));
     return ProofComparison.of(readings, spread, RuleSetFile.measuringSpreads());
   }
 

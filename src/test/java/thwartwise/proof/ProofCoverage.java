@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Random;
+import thwartwise.boat.HullWeight;
 
 /**
  * Boats that differ from what was stated by what that may be off, each proved afloat with errors of
@@ -24,7 +25,7 @@ final class ProofCoverage {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     int boats = Integer.parseInt(args[0]);
     Random random = new Random(2000);
-    double[] stated = HullWeight.of(FloatedSkiff.MODEL).values();
+    double[] stated = FloatedSkiff.MODEL.hullWeight().values();
     double[] mayBeOff = {12, 0.10, 0.08};
     int[] held = new int[3];
     double[] left = new double[3];

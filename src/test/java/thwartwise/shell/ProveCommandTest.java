@@ -1,6 +1,7 @@
 package thwartwise.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,8 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.boat.KeptProof;
+import thwartwise.boat.Person;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.spread.InputKind;
 
 /** Boats that are there, whatever was stated of them, read with a tape to the millimetre. */
 class ProveCommandTest {
@@ -76,9 +80,21 @@ class ProveCommandTest {
             its centre, from aft           1.17 +- 0.02 m         1.17 +- 0.02 m
             its centre, over the bottom    0.16 +- 0.05 m         0.16 +- 0.05 m
             +- is one standard deviation.
-            It changes no recommendation: no proof lets more people aboard. Nothing is kept.
+            It changes no recommendation: no proof lets more people aboard. It is kept with
+            the boat.
             """);
-    nothingIsKept();
+    KeptProof kept = kept();
+    assertThat(kept.outcome().agrees()).isTrue();
+    assertThat(kept.current()).isTrue();
+    assertThat(kept.outcome().measured().mass()).isEqualTo(stated.hull().mass());
+    assertThat(kept.outcome().corrected().orElseThrow().hull().mass()).isCloseTo(28, within(0.5));
+    assertThat(kept.readings().people()).extracting(Person::name).containsExactly("Ann");
+  }
+
+  private KeptProof kept() {
+    List<KeptProof> proofs = BoatFile.read(new Workspace(temp).boatPath("pram")).proofs();
+    assertThat(proofs).hasSize(1);
+    return proofs.get(0);
   }
 
   /** What is found is a straight line through what bends: nearer 30 kg than 40. */
@@ -107,10 +123,13 @@ class ProveCommandTest {
             weight to starboard            -           -           368 (400)   323 (345)
 
             All together off by 27.1; 95 of 100 boats measured like this stay under 21.0.
-            Nobody goes until it is measured again and proved again. Nothing is kept:
-            records and pages still show the old answer, so tell all who use it.
+            Nobody goes until it is measured again, or a later proof agrees. It is kept with
+            the boat. Records and pages made before still show the old answer, so tell all
+            who use it.
             """);
-    nothingIsKept();
+    assertThat(kept().outcome().agrees()).isFalse();
+    assertThat(kept().outcome().suspect().orElseThrow().kind())
+        .isEqualTo(InputKind.HULL_MASS.name());
   }
 
   @Test
@@ -135,6 +154,7 @@ class ProveCommandTest {
                     "0.421; 0.424; 0.384; 0.384",
                     "",
                     "15; 1.1; 0.20",
+                    "",
                     "0.3; 0.30; 0.30",
                     "0.3; 0.45; 0.45",
                     "",

@@ -34,6 +34,7 @@ record ReadAfloat(Boat truth, LocalDate today) {
     Body ann = Body.at("Ann", 70, place, Vector3.of(place.x(), 0, place.z()), truth.hull().floor());
     lines.add(around(rest(List.of(ann), List.of())));
     lines.add("15; " + place.x() + "; 0.20");
+    lines.add("rails");
     lines.add(toSide(place, 1));
     lines.add(toSide(place, -1));
     lines.addAll(List.of("no", "today", "Bea"));

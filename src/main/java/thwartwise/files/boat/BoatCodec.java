@@ -50,6 +50,7 @@ public final class BoatCodec {
     AssumptionCodec.KEY,
     "kept",
     ObservedTrialCodec.KEY,
+    ProofCodec.KEY,
     PointAnswerCodec.KEY
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
@@ -132,8 +133,14 @@ public final class BoatCodec {
             .optionalObject(ObservedTrialCodec.KEY, ObservedTrialCodec.KEYS)
             .map(trial -> ObservedTrialCodec.read(trial, known))
             .orElse(known);
+    Boat proved =
+        BoatMark.withProofs(
+            tried,
+            fields.optionalItems(ProofCodec.KEY, "proof", ProofCodec.KEYS).stream()
+                .map(proof -> ProofCodec.read(proof, places))
+                .toList());
     Boat boat =
-        tried.withPointAnswers(
+        proved.withPointAnswers(
             fields.optionalItems(PointAnswerCodec.KEY, "point", PointAnswerCodec.KEYS).stream()
                 .map(PointAnswerCodec::read)
                 .toList());
@@ -205,6 +212,9 @@ public final class BoatCodec {
     }
     boat.observedTrial()
         .ifPresent(seen -> node.set(ObservedTrialCodec.KEY, ObservedTrialCodec.write(seen, boat)));
+    if (!boat.proofs().isEmpty()) {
+      list(node, ProofCodec.KEY, boat.proofs(), ProofCodec::write);
+    }
     if (!boat.pointAnswers().isEmpty()) {
       list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);
     }

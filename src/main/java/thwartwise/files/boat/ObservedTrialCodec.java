@@ -1,19 +1,14 @@
 package thwartwise.files.boat;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.zip.CRC32;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Assumption.TrialFault;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.json.JsonText;
-import thwartwise.json.Layout;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.BoatQuantity;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -51,7 +46,7 @@ final class ObservedTrialCodec {
     if (seen.failed()) {
       return boat.withObservedTrial(Optional.of(seen));
     }
-    if (!trial.has("boat") || !trial.text("boat", "").equals(mark(boat))) {
+    if (!trial.has("boat") || !trial.text("boat", "").equals(BoatMark.ofTrial(boat))) {
       return nothing(boat, seen, TrialFault.OF_ANOTHER_BOAT);
     }
     return seen.seats().size() == seen.people()
@@ -75,26 +70,6 @@ final class ObservedTrialCodec {
             .put("level", seen.level())
             .put("headsClear", seen.headsClear());
     node.set("seats", JsonText.texts(seen.seats()));
-    return node.put("boat", mark(boat));
-  }
-
-  /** The same for the same water, hull, openings, chambers, places and kit. */
-  private static String mark(Boat boat) {
-    ObjectNode node = JsonText.object();
-    node.put("water", boat.water().word());
-    node.set("hull", HullCodec.write(boat.hull(), List.of()));
-    list(node, "openings", boat.openings(), o -> OpeningCodec.write(o, boat.hull().stations()));
-    list(node, "chambers", boat.chambers(), ChamberCodec::write);
-    list(node, "places", boat.places(), PlaceCodec::write);
-    list(node, "kit", boat.kit(), KitCodec::write);
-    CRC32 sum = new CRC32();
-    sum.update(Layout.of(node).getBytes(StandardCharsets.UTF_8));
-    return Long.toHexString(sum.getValue());
-  }
-
-  private static <T> void list(
-      ObjectNode node, String key, List<T> items, Function<T, ObjectNode> write) {
-    ArrayNode list = node.putArray(key);
-    items.forEach(item -> list.add(write.apply(item)));
+    return node.put("boat", BoatMark.ofTrial(boat));
   }
 }

@@ -3,7 +3,9 @@ package thwartwise.walk.questions;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.boat.AfloatProof;
+import thwartwise.boat.AfloatProof.HeelMeasurement;
 import thwartwise.boat.AfloatProof.MovedWeight;
 import thwartwise.boat.AfloatProof.RailHeights;
 import thwartwise.boat.AfloatProof.TimedRoll;
@@ -11,12 +13,15 @@ import thwartwise.boat.AfloatProof.WeightToSide;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
+import thwartwise.boat.Side;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
+import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measured.BoatProperties;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
@@ -41,6 +46,15 @@ public final class ProofQuestions {
   private static final double QUICKEST = 0.5;
 
   private static final double SLOWEST = 8;
+
+  /** A shorter one shows too little, m. */
+  private static final double SHORTEST_LINE = 0.3;
+
+  /** What a rule shows, m. */
+  private static final double LEAST_SWING = 0.001;
+
+  /** More is no proof but a capsize begun (judgement), rad. */
+  private static final double MOST_HEEL = Math.toRadians(20);
 
   private final Replay replay;
   private final LocalDate today;
@@ -261,26 +275,124 @@ public final class ProofQuestions {
                 .how("From the lowest point of the bottom up to the middle of the weight.")
                 .why("Weight up high heels a boat more.")
                 .within(tape.length(0, middle.portRail().z() + 0.5, "height of a weight aboard")));
+    HeelInstrument instrument = instrument();
+    Function<Side, HeelMeasurement> heel = heel(instrument);
     return Optional.of(
         new MovedWeight(
             mass,
             along,
             height,
-            toSide("proof.toPort", "Weight to port"),
-            toSide("proof.toStarboard", "Weight to starboard")));
+            toSide(Side.PORT, instrument, heel),
+            toSide(Side.STARBOARD, instrument, heel)));
   }
 
-  private WeightToSide toSide(String key, String subject) {
-    double half = middle.portRail().y();
-    return new WeightToSide(
+  /** What the heel is read by. */
+  private enum HeelInstrument {
+    RAILS("out", "port rail", "starboard rail"),
+    PLUMB_LINE("out", "swing"),
+    LEVEL("out", "degrees");
+
+    private final List<String> order;
+
+    HeelInstrument(String... order) {
+      this.order = List.of(order);
+    }
+  }
+
+  private HeelInstrument instrument() {
+    return replay.ask(
+        WordQuestions.choice(
+                "proof.weight.by",
+                "Heel read by rails, plumb line or level",
+                ChoiceReader.of(HeelInstrument.RAILS, "rails", "rail", "tape")
+                    .or(HeelInstrument.PLUMB_LINE, "plumb line", "plumb", "pendulum")
+                    .or(HeelInstrument.LEVEL, "level", "telephone", "phone"))
+            .how(
+                "rails: both heights above the water amidships. plumb line: how far its end",
+                "swings over a rule. level: degrees, as a telephone shows them. These two",
+                "count from where they stood with the weight in the middle.")
+            .why("Each tells how far the boat heels; rails need calm water most.")
+            .orElse(HeelInstrument.RAILS, "rails"));
+  }
+
+  private Function<Side, HeelMeasurement> heel(HeelInstrument instrument) {
+    if (instrument == HeelInstrument.PLUMB_LINE) {
+      double length =
+          replay.ask(
+              measured(tape.length("proof.pendulum", "Plumb line, its length"))
+                  .how("From where it hangs to the rule it is read on.")
+                  .why("Swing over length is the heel.")
+                  .within(
+                      tape.length(
+                          SHORTEST_LINE, BoatQuantity.PENDULUM.most(), "length of such a line")));
+      return side -> new HeelMeasurement.ByPendulum(length, swing(side, length));
+    }
+    return instrument == HeelInstrument.LEVEL ? this::level : this::heights;
+  }
+
+  private HeelMeasurement heights(Side side) {
+    String subject = subject(side);
+    return new HeelMeasurement.ByRails(
+        replay.ask(rail(key(side) + ".port", subject + ", port rail amidships", middle.portRail())),
         replay.ask(
-            measured(tape.length(key + ".out", subject + ", its middle from the middle line"))
+            rail(key(side) + ".starboard", subject + ", starboard rail", middle.starboardRail())));
+  }
+
+  private double swing(Side side, double length) {
+    return replay.ask(
+        measured(tape.length(key(side) + ".swing", subject(side) + ", swing of the plumb line"))
+            .how("To the side of the weight, from where it hung with the weight in the middle.")
+            .why("Swing over length is the heel.")
+            .within(
+                tape.length(LEAST_SWING, length * Math.tan(MOST_HEEL), "swing of such a line")));
+  }
+
+  private HeelMeasurement level(Side side) {
+    double degrees =
+        replay.ask(
+            measured(
+                    Entry.of(
+                        key(side) + ".level",
+                        subject(side) + ", level",
+                        "degrees",
+                        "degrees, such as 4.5",
+                        NumberReader::figure))
+                .how(
+                    "To the side of the weight, from what it showed with the weight in the middle.")
+                .why("It is the heel.")
+                .unless(ProofQuestions::noHeel));
+    return new HeelMeasurement.ByLevel(Math.toRadians(degrees));
+  }
+
+  private static Optional<String> noHeel(double degrees) {
+    return degrees > 0 && degrees <= Math.toDegrees(MOST_HEEL)
+        ? Optional.empty()
+        : Optional.of(
+            "A proof heels a boat by up to 20 degrees, to the side of the weight. Type how many"
+                + " degrees more than before it shows, or take a lighter weight.");
+  }
+
+  private static String key(Side side) {
+    return side == Side.PORT ? "proof.toPort" : "proof.toStarboard";
+  }
+
+  private static String subject(Side side) {
+    return side == Side.PORT ? "Weight to port" : "Weight to starboard";
+  }
+
+  private WeightToSide toSide(
+      Side side, HeelInstrument instrument, Function<Side, HeelMeasurement> heel) {
+    double half = middle.portRail().y();
+    double out =
+        replay.ask(
+            measured(
+                    tape.length(
+                        key(side) + ".out", subject(side) + ", its middle from the middle line"))
                 .how("From the middle line of the boat out to the middle of the weight.")
                 .why("Weight times distance is what heels the boat.")
                 .within(tape.length(0.05, half, "half breadth there"))
-                .row(subject, List.of("out", "port rail", "starboard rail"))),
-        replay.ask(rail(key + ".port", subject + ", port rail amidships", middle.portRail())),
-        replay.ask(rail(key + ".starboard", subject + ", starboard rail", middle.starboardRail())));
+                .row(subject(side), instrument.order));
+    return new WeightToSide(out, heel.apply(side));
   }
 
   private Optional<TimedRoll> roll() {

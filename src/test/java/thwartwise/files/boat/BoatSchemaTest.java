@@ -118,6 +118,11 @@ class BoatSchemaTest {
           entry("/properties/electrics/properties/mainWire", ElectricsCodec.MAIN_KEYS),
           entry("/properties/kept/items", ConfirmedMeasurementCodec.KEYS),
           entry("/properties/trialSeen", ObservedTrialCodec.KEYS),
+          entry("/properties/proofs/items", ProofCodec.KEYS),
+          entry("/properties/proofs/items/properties/empty", ProofCodec.RAILS),
+          entry("/properties/proofs/items/properties/moved", ProofCodec.MOVED),
+          entry("/properties/proofs/items/properties/moved/properties/toPort", ProofCodec.TO_SIDE),
+          entry("/properties/proofs/items/properties/roll", ProofCodec.ROLL),
           entry("/properties/lookedAt/items", PointAnswerCodec.KEYS),
           entry("/$defs/test", SealTestCodec.KEYS));
 

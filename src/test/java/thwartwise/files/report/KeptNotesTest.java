@@ -11,6 +11,10 @@ import org.junit.jupiter.api.Test;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
+import thwartwise.boat.ReadingLabel;
+import thwartwise.boat.ReadingLabel.FloatedState;
+import thwartwise.boat.ReadingLabel.ReadingPoint;
 import thwartwise.boat.Side;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
@@ -90,6 +94,16 @@ class KeptNotesTest {
           new Refusal.Implausible(PlausibilityId.parse("kit:tool box").orElseThrow(), true),
           new Refusal.FailedTrial("2026-04-09", "Ann", 2, true, false),
           new Refusal.OutsideUse(new ExcludedUse.HighWaves(0.31, 0.3, "somewhere (READ)")),
+          new Refusal.FailedProof(
+              "2026-04-09",
+              "Ann",
+              Optional.of(
+                  new SuspectedMeasurement(
+                      "FREEBOARD_READ",
+                      "",
+                      Optional.of(new ReadingLabel(FloatedState.SEATED, ReadingPoint.BOW)),
+                      0.03,
+                      0.75))),
           new Refusal.LookedAt("2026-04-09", "Ann", "No crack in the transom."));
 
   private static ObjectReader reader(ObjectNode node) {

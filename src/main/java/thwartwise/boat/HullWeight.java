@@ -1,7 +1,4 @@
-package thwartwise.proof;
-
-import thwartwise.boat.BoatModel;
-import thwartwise.geometry.Vector3;
+package thwartwise.boat;
 
 /**
  * What a hull weighs and where.
@@ -12,17 +9,11 @@ import thwartwise.geometry.Vector3;
  */
 public record HullWeight(double mass, double along, double height) {
 
-  /** As it was measured, or estimated. */
-  public static HullWeight of(BoatModel model) {
-    Vector3 centre = model.form().centre();
-    return new HullWeight(model.boat().hull().mass(), centre.x(), centre.z());
-  }
-
-  static HullWeight of(double[] values) {
+  public static HullWeight of(double[] values) {
     return new HullWeight(values[0], values[1], values[2]);
   }
 
-  double[] values() {
+  public double[] values() {
     return new double[] {mass, along, height};
   }
 }

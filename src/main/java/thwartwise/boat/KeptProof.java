@@ -1,0 +1,38 @@
+package thwartwise.boat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A proof afloat that is kept with the boat.
+ *
+ * @param outcome of the boat as it was measured then
+ * @param mark of the boat as it was measured then
+ * @param current whether the boat is still measured like that; otherwise nothing is corrected by it
+ */
+public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark, boolean current) {
+
+  public LocalDate day() {
+    return readings.date();
+  }
+
+  /** The same, next to a boat with a mark. */
+  public KeptProof heldAgainst(String markOfBoat) {
+    return new KeptProof(readings, outcome, mark, mark.equals(markOfBoat));
+  }
+
+  /**
+   * The proof by which the boat stays ashore: the last one, where the boat did not float as it was
+   * measured. A proof that agrees on a later day lifts it; so does the same proof once it agrees
+   * with what was measured anew.
+   */
+  public static Optional<KeptProof> holding(List<KeptProof> proofs) {
+    return last(proofs).filter(proof -> !proof.outcome().agrees());
+  }
+
+  /** By its day; of one day the one that was kept last. */
+  private static Optional<KeptProof> last(List<KeptProof> proofs) {
+    return proofs.stream().reduce((one, next) -> next.day().isBefore(one.day()) ? one : next);
+  }
+}

@@ -1,0 +1,97 @@
+package thwartwise.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.AfloatProof;
+import thwartwise.boat.AfloatProof.RailHeights;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.HullWeight;
+import thwartwise.boat.KeptProof;
+import thwartwise.boat.ProofOutcome;
+import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Refusal;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.RefusalWords;
+import thwartwise.rules.RuleBook;
+import thwartwise.today.TodayVerdict;
+
+/** A boat that did not float as it was measured stays ashore. */
+class FailedProofTest {
+  private static final SuspectedMeasurement WEIGHT =
+      new SuspectedMeasurement("HULL_MASS", "", Optional.empty(), 29.2, 0.96);
+  private static final Boat PRAM = PlainHulls.pram();
+  private static final Refusal REFUSAL =
+      new Refusal.FailedProof("2026-06-01", "Bea", Optional.of(WEIGHT));
+
+  private static KeptProof proof(int day, boolean agrees) {
+    HullWeight some = new HullWeight(28, 1.17, 0.16);
+    return new KeptProof(
+        new AfloatProof(
+            LocalDate.of(2026, 6, day),
+            "Bea",
+            false,
+            Optional.of(new RailHeights(0.39, 0.4, 0.36, 0.36)),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        new ProofOutcome(
+            agrees, some, some, Optional.empty(), agrees ? Optional.empty() : Optional.of(WEIGHT)),
+        "mark",
+        false);
+  }
+
+  private static Report inspected(KeptProof... proofs) {
+    return Inspection.withoutAdvice(
+        PRAM.withProofs(List.of(proofs)),
+        RuleBook.of(RuleSetFile.cautiousDefault()),
+        PlainHulls.TODAY);
+  }
+
+  /** Even where the boat is measured otherwise since: the mark alone proves nothing. */
+  @Test
+  void nothing_is_recommended_and_nobody_goes_today() {
+    Report report = inspected(proof(1, false));
+
+    assertThat(report.recommendation().withheld()).isTrue();
+    assertThat(report.recommendation().people()).isZero();
+    assertThat(report.recommendation().reasons()).contains(REFUSAL);
+    assertThat(report.isUnrestricted()).isFalse();
+    assertThat(TodayVerdict.of(report, PRAM, PlainHulls.TODAY).held())
+        .contains(RefusalWords.of(REFUSAL, UnitFormat.METRIC));
+  }
+
+  @Test
+  void a_later_proof_that_agrees_lifts_it_and_an_earlier_one_does_not() {
+    assertThat(inspected(proof(1, false), proof(2, true)).recommendation().withheld()).isFalse();
+    assertThat(inspected(proof(2, false), proof(1, true)).recommendation().withheld()).isTrue();
+  }
+
+  @Test
+  void nobody_is_given_a_seat() {
+    var answer =
+        CrewSeating.of(
+            BoatModel.of(PRAM.withProofs(List.of(proof(1, false))), PlainHulls.TODAY),
+            RuleBook.of(RuleSetFile.cautiousDefault()),
+            List.of(NamedPerson.weighed("Ann", 60)));
+
+    assertThat(answer.allMayGo()).isFalse();
+  }
+
+  @Test
+  void it_says_when_by_whom_and_what_is_most_likely_wrong() {
+    assertThat(RefusalWords.of(REFUSAL, UnitFormat.METRIC))
+        .isEqualTo(
+            "read afloat on 2026-06-01 by Bea, the boat did not float as it was measured, so"
+                + " nothing is recommended until it is measured again or proved again; most likely"
+                + " wrong is the hull's weight: about 30\u00a0kg more than stated");
+  }
+}
