@@ -3,6 +3,7 @@ package thwartwise.shell;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandExecutor;
@@ -19,18 +20,25 @@ final class CommandRunner {
   private final PrintWriter results;
   private final PrintWriter errors;
   private final InputReader answers;
+  private final UnaryOperator<String> broken;
 
+  /**
+   * @param broken an error as its reader sees it: one line for a script, broken between words for
+   *     somebody at a terminal
+   */
   CommandRunner(
       CommandLineParser parser,
       CommandRegistry registry,
       PrintWriter results,
       PrintWriter errors,
-      InputReader answers) {
+      InputReader answers,
+      UnaryOperator<String> broken) {
     this.parser = parser;
     this.registry = registry;
     this.results = results;
     this.errors = errors;
     this.answers = answers;
+    this.broken = broken;
   }
 
   int run(List<String> words) {
@@ -47,7 +55,7 @@ final class CommandRunner {
       return execute(words.get());
     } catch (Exception | StackOverflowError | OutOfMemoryError e) {
       results.flush();
-      errors.println(Failure.of(e).line());
+      errors.println(broken.apply(Failure.of(e).line()));
       return Exit.UNUSABLE_INPUT.code();
     } finally {
       results.flush();

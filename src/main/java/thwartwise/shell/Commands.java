@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandRegistry;
@@ -69,17 +70,21 @@ final class Commands {
   }
 
   CommandRunner runner(PrintWriter results, PrintWriter errors, InputReader answers) {
-    return runner(results, errors, answers, Optional.empty());
+    return runner(results, errors, answers, Optional.empty(), UnaryOperator.identity());
   }
 
   /**
    * @param folder that every line is about which names none
    */
   CommandRunner runner(
-      PrintWriter results, PrintWriter errors, InputReader answers, Optional<String> folder) {
+      PrintWriter results,
+      PrintWriter errors,
+      InputReader answers,
+      Optional<String> folder,
+      UnaryOperator<String> broken) {
     CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>(all));
     return new CommandRunner(
-        new CommandLineParser(all, folder), registry, results, errors, answers);
+        new CommandLineParser(all, folder), registry, results, errors, answers, broken);
   }
 
   /** The commands, and who types them: somebody at a terminal, or a pipe. */
@@ -96,6 +101,9 @@ final class Commands {
     LineSource lines =
         terminal.<LineSource>map(t -> CommandLines.at(t, all, workspace)).orElse(piped);
     LineSource answers = terminal.<LineSource>map(TerminalAnswers::new).orElse(piped);
-    return new Prompt(lines, out, runner(out, out, answers, folder), ProgramVersion.ofThisJar());
+    UnaryOperator<String> broken =
+        terminal.isPresent() ? TerminalLines::fitted : UnaryOperator.identity();
+    return new Prompt(
+        lines, out, runner(out, out, answers, folder, broken), ProgramVersion.ofThisJar());
   }
 }

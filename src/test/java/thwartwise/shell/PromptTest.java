@@ -57,4 +57,22 @@ class PromptTest {
         .contains("A quotation mark (\") is opened and never closed.")
         .contains("thwartwise unpackaged\n");
   }
+
+  @Test
+  void at_a_terminal_an_error_is_broken_between_words_and_for_a_script_it_is_one_line() {
+    shell.typing("wiring --boat no_such_boat_of_ours").openPrompt();
+
+    assertThat(shell.out())
+        .contains(
+            """
+            no_such_boat_of_ours: there is no such file, and no boat of that name is kept
+            here. Check the name and the folder.
+            """);
+
+    shell.run("wiring", "--boat", "no_such_boat_of_ours");
+    assertThat(shell.err())
+        .isEqualTo(
+            "no_such_boat_of_ours: there is no such file, and no boat of that name is kept here."
+                + " Check the name and the folder.\n");
+  }
 }

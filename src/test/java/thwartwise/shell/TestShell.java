@@ -53,7 +53,8 @@ final class TestShell {
     Commands commands = Commands.of(inspector(inspection, papers));
     PrintWriter results = new PrintWriter(out);
     this.runner = commands.runner(results, new PrintWriter(err), lines());
-    this.atPrompt = commands.runner(results, results, lines());
+    this.atPrompt =
+        commands.runner(results, results, lines(), Optional.empty(), TerminalLines::fitted);
   }
 
   private static Inspector inspector(Inspector.Run inspection, Inspector.Papers papers) {
