@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Space;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
@@ -47,9 +48,8 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
         .filter(test -> test.date().isAfter(model.today()))
         .map(
             test ->
-                new PlausibilityQuestion(
-                        "chamber \"" + space.name() + "\", days from its leak test until today",
-                        Unit.DAY)
+                PlausibilityQuestion.of(Measure.LEAK_TEST_AGE, Unit.DAY)
+                    .about(space.name())
                     .atLeast(
                         DAY * ChronoUnit.DAYS.between(test.date(), model.today()),
                         0,
@@ -66,8 +66,8 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
     double drawn = space.solid().volume();
     double room = model.form().inside().volume();
     double least = limits.value("poured-over-drawn-least") * drawn;
-    String check = "chamber \"" + space.name() + "\", litres poured into it";
-    PlausibilityQuestion asked = new PlausibilityQuestion(check, Unit.LITRE);
+    PlausibilityQuestion asked =
+        PlausibilityQuestion.of(Measure.POURED_VOLUME, Unit.LITRE).about(space.name());
     if (poured < least) {
       return asked.atLeast(
           poured,

@@ -8,9 +8,9 @@ import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
-import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
@@ -54,13 +54,12 @@ final class EquipmentPlausibility {
   }
 
   private void kit(Kit kit) {
-    String subject = "kit \"" + kit.name() + "\"";
     PlausibilityId id = new PlausibilityId(PlausibilityTopic.KIT, kit.name());
     Vector3 at = kit.at();
     if (at.z() < keel - limits.value("kit-under-keel")) {
       add(
           id,
-          metres(subject + ", height of its middle")
+          PlausibilityQuestion.metres(Measure.KIT_HEIGHT, kit.name())
               .atLeast(
                   at.z(),
                   keel,
@@ -70,7 +69,7 @@ final class EquipmentPlausibility {
     }
     add(
         id,
-        metres(subject + ", how far outside the hull")
+        PlausibilityQuestion.metres(Measure.KIT_OUTSIDE, kit.name())
             .atMost(
                 outside(at, limits.value("kit-above-rail")),
                 limits.value("kit-outside"),
@@ -81,7 +80,7 @@ final class EquipmentPlausibility {
   private void cleat(Cleat cleat) {
     add(
         new PlausibilityId(PlausibilityTopic.CLEAT, cleat.name()),
-        metres("cleat \"" + cleat.name() + "\", how far outside the hull")
+        PlausibilityQuestion.metres(Measure.CLEAT_OUTSIDE, cleat.name())
             .atMost(
                 Math.max(outside(cleat.at(), 0), keel - cleat.at().z()),
                 limits.value("cleat-outside"),
@@ -108,7 +107,7 @@ final class EquipmentPlausibility {
     if (place.isAboutTheMiddle() && place.across().to() > 0) {
       add(
           new PlausibilityId(PlausibilityTopic.PLACE, place.name()),
-          metres("place \"" + place.name() + "\", how far out from the middle line")
+          PlausibilityQuestion.metres(Measure.PLACE_REACH, place.name())
               .atLeast(
                   place.across().to(),
                   limits.value("seat-out-least"),
@@ -117,7 +116,7 @@ final class EquipmentPlausibility {
     }
     add(
         new PlausibilityId(PlausibilityTopic.PLACE, place.name()),
-        metres("place \"" + place.name() + "\", length of seat its people take")
+        PlausibilityQuestion.metres(Measure.PLACE_LENGTH, place.name())
             .atMost(
                 place.people() * each,
                 room,
@@ -135,17 +134,13 @@ final class EquipmentPlausibility {
     if (height < low) {
       add(
           new PlausibilityId(PlausibilityTopic.OPENING, opening.name()),
-          metres("opening \"" + opening.name() + "\", so low in the hull, its width")
+          PlausibilityQuestion.metres(Measure.LOW_OPENING_WIDTH, opening.name())
               .atMost(
                   opening.width(),
                   limits.value("low-opening-width"),
                   limits.source("low-opening-width"),
                   MeasurementNote.of(Fact.OPENING_TOO_LOW)));
     }
-  }
-
-  private static PlausibilityQuestion metres(String check) {
-    return new PlausibilityQuestion(check, Unit.METRE);
   }
 
   private void add(PlausibilityId id, PlausibilityQuestion.Answer answer) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.Unit;
 import thwartwise.geometry.Span;
@@ -36,7 +37,7 @@ record KitMassPlausibility(BoatModel model, PlausibleLimits limits) {
     Span usual = limits.kitMass(kit.name(), driven);
     String source = limits.kitMassSource(kit.name(), driven);
     PlausibilityQuestion asked =
-        new PlausibilityQuestion("kit \"" + kit.name() + "\", mass", Unit.KILOGRAM);
+        PlausibilityQuestion.of(Measure.KIT_MASS, Unit.KILOGRAM).about(kit.name());
     MeasurementNote note =
         new MeasurementNote.UnusualMass(
             kit.mass(),

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
-import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
@@ -85,7 +85,7 @@ final class OutlinePlausibility {
   private void add(Waist waist) {
     String station = StationPlausibility.name(stations, waist.station());
     found.add(
-        new PlausibilityQuestion("station \"" + station + "\", waist of the outline", Unit.METRE)
+        PlausibilityQuestion.metres(Measure.STATION_WAIST, station)
             .atLeast(
                 waist.read(),
                 waist.neighbours(),
@@ -104,8 +104,7 @@ final class OutlinePlausibility {
             .mapToDouble(Vector3::z)
             .min()
             .orElse(0);
-    PlausibilityQuestion asked =
-        new PlausibilityQuestion("height of the lowest point of the bottom", Unit.METRE);
+    PlausibilityQuestion asked = PlausibilityQuestion.metres(Measure.LOWEST_POINT);
     MeasurementNote note = MeasurementNote.of(Fact.LOWEST_POINT_NOT_ZERO);
     add(
         PlausibilityId.of(PlausibilityTopic.LOWEST_POINT),

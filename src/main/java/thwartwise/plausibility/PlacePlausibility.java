@@ -2,13 +2,13 @@ package thwartwise.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.NamedEnd;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
@@ -62,7 +62,7 @@ final class PlacePlausibility {
     double aft = place.along().from() - hull.from();
     double fore = hull.to() - place.along().to();
     return doubtful(
-        metres(place, "from the nearer end of the hull to the middle of whoever sits there")
+        PlausibilityQuestion.metres(Measure.PLACE_FROM_END, place.name())
             .atLeast(
                 Math.min(aft, fore),
                 least,
@@ -75,8 +75,7 @@ final class PlacePlausibility {
         .flatMap(
             end -> {
               PlausibilityQuestion asked =
-                  new PlausibilityQuestion(
-                      subject(place) + ", how far forward, as a share of the length", Unit.PERCENT);
+                  PlausibilityQuestion.of(Measure.PLACE_ALONG, Unit.PERCENT).about(place.name());
               double share = (place.x() - hull.from()) / hull.length();
               String limit = end == NamedEnd.MIDDLE ? "middle-place-least" : "fore-place-least";
               double least = limits.value(limit);
@@ -97,7 +96,7 @@ final class PlacePlausibility {
         .flatMap(
             box ->
                 doubtful(
-                    metres(place, "how far before or abaft the chamber of that name")
+                    PlausibilityQuestion.metres(Measure.PLACE_FROM_CHAMBER, place.name())
                         .atMost(
                             apart(place.x(), box),
                             limits.value("place-from-its-box"),
@@ -120,7 +119,7 @@ final class PlacePlausibility {
         .findFirst()
         .map(
             other ->
-                metres(place, "between it and place \"" + other.name() + "\" along the boat")
+                PlausibilityQuestion.metres(Measure.PLACES_APART, place.name(), other.name())
                     .atLeast(
                         Math.abs(place.x() - other.x()),
                         limits.value("places-apart"),
@@ -135,13 +134,5 @@ final class PlacePlausibility {
   private static Optional<PlausibilityQuestion.Answer> doubtful(
       PlausibilityQuestion.Answer answer) {
     return Optional.of(answer).filter(a -> !a.met());
-  }
-
-  private static PlausibilityQuestion metres(Place place, String what) {
-    return new PlausibilityQuestion(subject(place) + ", " + what, Unit.METRE);
-  }
-
-  private static String subject(Place place) {
-    return String.format(Locale.ROOT, "place \"%s\"", place.name());
   }
 }

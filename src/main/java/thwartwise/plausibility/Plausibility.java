@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
 import thwartwise.checks.Unit;
@@ -92,7 +93,8 @@ public final class Plausibility {
           PlausibilityTopic.BLOCK,
           shape(),
           new PlausibilityQuestion(
-                  "how much of its block the hull fills under water",
+                  Measure.BLOCK_COEFFICIENT,
+                  List.of(),
                   Unit.PERCENT,
                   LoadCase.AS_MEASURED.with(
                       List.of(LoadCaseStep.of(LoadCaseStep.Act.LEVEL_AS_LOADED))))
@@ -115,7 +117,7 @@ public final class Plausibility {
             twist ->
                 add(
                     PlausibilityTopic.PANEL_TWIST,
-                    asked("how hard a panel is twisted", Unit.DEGREE_PER_METRE)
+                    PlausibilityQuestion.of(Measure.PANEL_TWIST, Unit.DEGREE_PER_METRE)
                         .atMost(
                             twist.perMetre(),
                             twistMost(),
@@ -131,7 +133,7 @@ public final class Plausibility {
     Span first = crossings.get(0);
     add(
         PlausibilityTopic.OUTLINE,
-        asked("length over which the faired outline crosses itself", Unit.METRE)
+        PlausibilityQuestion.of(Measure.OUTLINE_CROSSING, Unit.METRE)
             .atMost(
                 crossings.stream().mapToDouble(Span::length).sum(),
                 0,
@@ -157,7 +159,7 @@ public final class Plausibility {
     double length = model.form().length();
     addIfDoubtful(
         PlausibilityTopic.PROPORTIONS,
-        asked("breadth of the hull as a share of its length", Unit.PERCENT)
+        PlausibilityQuestion.of(Measure.BREADTH_OVER_LENGTH, Unit.PERCENT)
             .atMost(
                 model.form().beam() / length,
                 limits.breadthOverLength(length),
@@ -171,7 +173,7 @@ public final class Plausibility {
         new Span(limits.value("depth-over-breadth-least"), limits.value("depth-over-breadth-most"));
     addIfDoubtful(
         PlausibilityTopic.DEPTH,
-        asked("depth of the hull amidships as a share of its breadth", Unit.PERCENT)
+        PlausibilityQuestion.of(Measure.DEPTH_OVER_BREADTH, Unit.PERCENT)
             .between(
                 amidships() / model.form().beam(),
                 span,
@@ -197,7 +199,7 @@ public final class Plausibility {
     boolean half = hull.mass() < span.from() && span.contains(2 * hull.mass());
     add(
         PlausibilityTopic.HULL_MASS,
-        asked("weight of the bare hull against that of its skin", Unit.KILOGRAM)
+        PlausibilityQuestion.of(Measure.HULL_MASS, Unit.KILOGRAM)
             .between(
                 hull.mass(),
                 span,
@@ -209,17 +211,13 @@ public final class Plausibility {
   private void density() {
     addIfDoubtful(
         PlausibilityTopic.DENSITY,
-        asked("swamped density of what the hull is made of", Unit.KILOGRAM_PER_CUBIC_METRE)
+        PlausibilityQuestion.of(Measure.SWAMPED_DENSITY, Unit.KILOGRAM_PER_CUBIC_METRE)
             .between(
                 hull.density(),
                 limits.density(),
                 limits.source("density-least"),
                 limits.source("density-most"),
                 MeasurementNote.of(Fact.SWAMPED_DENSITY)));
-  }
-
-  private static PlausibilityQuestion asked(String check, Unit unit) {
-    return new PlausibilityQuestion(check, unit);
   }
 
   /** What holds for every boat is told only where it does not. */

@@ -20,10 +20,24 @@ import thwartwise.geometry.Span;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
-/** What is asked of a measurement, before it is answered. */
-record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
-  PlausibilityQuestion(String check, Unit unit) {
-    this(check, unit, LoadCase.AS_MEASURED);
+/**
+ * What is asked of a measurement, before it is answered.
+ *
+ * @param names of the things that were measured; none for the hull
+ */
+record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, LoadCase loadCase) {
+  /** Of the hull as measured. */
+  static PlausibilityQuestion of(Measure measure, Unit unit) {
+    return new PlausibilityQuestion(measure, List.of(), unit, LoadCase.AS_MEASURED);
+  }
+
+  /** Of what has that name, in metres. */
+  static PlausibilityQuestion metres(Measure measure, String... names) {
+    return of(measure, Unit.METRE).about(names);
+  }
+
+  PlausibilityQuestion about(String... names) {
+    return new PlausibilityQuestion(measure, List.of(names), unit, loadCase);
   }
 
   private static final MathContext THREE = new MathContext(3);
@@ -95,7 +109,7 @@ record PlausibilityQuestion(String check, Unit unit, LoadCase loadCase) {
               .findFirst();
       Finding finding =
           new Finding(
-              CheckQuestion.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, asked.check()),
+              new CheckQuestion(CheckId.PLAUSIBILITY, asked.measure(), asked.names()),
               met || kept.isPresent() ? Role.INFORMATION : Role.LIMITS_CREW,
               met ? Outcome.MEETS : Outcome.FALLS_SHORT,
               new Margin(OptionalDouble.of(value), limit, atLeast, asked.unit()),

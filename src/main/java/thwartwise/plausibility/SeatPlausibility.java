@@ -8,9 +8,9 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Space;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
 import thwartwise.checks.MeasurementNote.Fact;
-import thwartwise.checks.Unit;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
@@ -64,7 +64,7 @@ final class SeatPlausibility {
   private void inside(Place place, Space around) {
     add(
         new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
-        metres("seat \"" + place.name() + "\", height")
+        PlausibilityQuestion.metres(Measure.SEAT_HEIGHT, place.name())
             .atLeast(
                 place.z(),
                 top(around.box()),
@@ -76,7 +76,7 @@ final class SeatPlausibility {
     tooHigh(place);
     add(
         new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
-        metres("seat \"" + place.name() + "\", height above the floor")
+        PlausibilityQuestion.metres(Measure.SEAT_ABOVE_FLOOR, place.name())
             .atLeast(
                 place.z() - model.boat().hull().floor(),
                 limits.value("seat-above-floor"),
@@ -90,7 +90,7 @@ final class SeatPlausibility {
       if (box.name().equalsIgnoreCase(place.name())) {
         add(
             new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
-            metres("seat \"" + place.name() + "\", height above the chamber of that name")
+            PlausibilityQuestion.metres(Measure.SEAT_ABOVE_CHAMBER, place.name())
                 .atMost(
                     place.z() - Math.min(top, box.box().z().to()),
                     limits.value("seat-over-its-box"),
@@ -109,7 +109,7 @@ final class SeatPlausibility {
     boolean byRail = rail + overRail < floor + overFloor;
     add(
         new PlausibilityId(PlausibilityTopic.SEAT, place.name()),
-        metres("seat \"" + place.name() + "\", height")
+        PlausibilityQuestion.metres(Measure.SEAT_HEIGHT, place.name())
             .atMost(
                 place.z(),
                 limits.seatMost(rail, floor),
@@ -125,16 +125,12 @@ final class SeatPlausibility {
     }
     add(
         new PlausibilityId(PlausibilityTopic.CHAMBER_TOP, chamber.name()),
-        metres("chamber \"" + chamber.name() + "\", height of its top")
+        PlausibilityQuestion.metres(Measure.CHAMBER_TOP, chamber.name())
             .atMost(
                 written,
                 top + limits.value("chamber-above-rail"),
                 limits.source("chamber-above-rail"),
                 MeasurementNote.of(Fact.CHAMBER_ABOVE_HULL)));
-  }
-
-  private static PlausibilityQuestion metres(String check) {
-    return new PlausibilityQuestion(check, Unit.METRE);
   }
 
   /** One finding for each thing, the first. */

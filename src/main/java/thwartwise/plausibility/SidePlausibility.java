@@ -5,8 +5,8 @@ import java.util.Optional;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.NamedSide;
 import thwartwise.boat.Place;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
-import thwartwise.checks.Unit;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
@@ -32,9 +32,7 @@ record SidePlausibility(BoatModel model, PlausibleLimits limits) {
   }
 
   private PlausibilityQuestion.Answer answer(Place place, NamedSide side) {
-    String subject = "place \"" + place.name() + "\"";
-    return new PlausibilityQuestion(
-            subject + ", how far out its middle lies to the side it is named for", Unit.METRE)
+    return PlausibilityQuestion.metres(Measure.PLACE_SIDE, place.name())
         .atLeast(
             side.offset(place),
             limits.value("side-place-out"),

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
+import thwartwise.checks.Measure;
 import thwartwise.checks.MeasurementNote;
-import thwartwise.checks.Unit;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
@@ -40,8 +40,7 @@ final class StationPlausibility {
       List<Station> stations, FairnessOutlier out, PlausibleLimits limits) {
     boolean low = out.value() < out.fair();
     PlausibilityQuestion asked =
-        new PlausibilityQuestion(
-            "station \"" + name(stations, out.station()) + "\" against its neighbours", Unit.METRE);
+        PlausibilityQuestion.metres(Measure.STATION_FAIRNESS, name(stations, out.station()));
     return new PlausibilityQuestion.Answer(
         asked,
         out.value(),

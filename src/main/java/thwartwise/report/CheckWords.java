@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
@@ -10,6 +11,9 @@ public final class CheckWords {
 
   /** The subject, and behind a comma which of its figures it is. */
   public static String of(CheckQuestion question) {
+    if (question.check() == CheckId.PLAUSIBILITY) {
+      return MeasuredWords.of(question);
+    }
     String measure = measure(question);
     String subject = subject(question.subject());
     return measure.isEmpty() ? subject : subject + ", " + measure;
@@ -75,7 +79,8 @@ public final class CheckWords {
           subject.names().size() > 1
               ? thing(subject) + " (" + subject.names().get(1) + ")"
               : thing(subject);
-      case LITRES_POURED, PLAUSIBILITY, NO_LONGER_ASKED -> thing(subject);
+      case PLAUSIBILITY -> subject.names().isEmpty() ? "the hull as measured" : thing(subject);
+      case LITRES_POURED, NO_LONGER_ASKED -> thing(subject);
     };
   }
 

@@ -166,11 +166,57 @@ final class OldQuestions {
               Measure.NO_LONGER_COMES_BACK),
           new Named("(.+) without its (.+)", CheckId.DRAIN_OPEN, Measure.TIME));
 
+  /** Questions about a measurement, as reports wrote them in words. */
+  private static final List<Named> OF_A_MEASUREMENT =
+      List.of(
+          measured("how much of its block the hull fills under water", Measure.BLOCK_COEFFICIENT),
+          measured("how hard a panel is twisted", Measure.PANEL_TWIST),
+          measured("length over which the faired outline crosses itself", Measure.OUTLINE_CROSSING),
+          measured("breadth of the hull as a share of its length", Measure.BREADTH_OVER_LENGTH),
+          measured(
+              "depth of the hull amidships as a share of its breadth", Measure.DEPTH_OVER_BREADTH),
+          measured("weight of the bare hull against that of its skin", Measure.HULL_MASS),
+          measured("swamped density of what the hull is made of", Measure.SWAMPED_DENSITY),
+          measured("height of the lowest point of the bottom", Measure.LOWEST_POINT),
+          measured("station \"(.+)\", waist of the outline", Measure.STATION_WAIST),
+          measured("station \"(.+)\" against its neighbours", Measure.STATION_FAIRNESS),
+          measured("seat \"(.+)\", height", Measure.SEAT_HEIGHT),
+          measured("seat \"(.+)\", height above the floor", Measure.SEAT_ABOVE_FLOOR),
+          measured(
+              "seat \"(.+)\", height above the chamber of that name", Measure.SEAT_ABOVE_CHAMBER),
+          measured("chamber \"(.+)\", height of its top", Measure.CHAMBER_TOP),
+          measured("chamber \"(.+)\", litres poured into it", Measure.POURED_VOLUME),
+          measured("chamber \"(.+)\", days from its leak test until today", Measure.LEAK_TEST_AGE),
+          measured("kit \"(.+)\", mass", Measure.KIT_MASS),
+          measured("kit \"(.+)\", height of its middle", Measure.KIT_HEIGHT),
+          measured("kit \"(.+)\", how far outside the hull", Measure.KIT_OUTSIDE),
+          measured("cleat \"(.+)\", how far outside the hull", Measure.CLEAT_OUTSIDE),
+          measured("place \"(.+)\", how far out from the middle line", Measure.PLACE_REACH),
+          measured("place \"(.+)\", length of seat its people take", Measure.PLACE_LENGTH),
+          measured(
+              "place \"(.+)\", from the nearer end of the hull to the middle of whoever sits there",
+              Measure.PLACE_FROM_END),
+          measured(
+              "place \"(.+)\", how far forward, as a share of the length", Measure.PLACE_ALONG),
+          measured(
+              "place \"(.+)\", how far before or abaft the chamber of that name",
+              Measure.PLACE_FROM_CHAMBER),
+          measured(
+              "place \"(.+)\", between it and place \"(.+)\" along the boat", Measure.PLACES_APART),
+          measured(
+              "place \"(.+)\", how far out its middle lies to the side it is named for",
+              Measure.PLACE_SIDE),
+          measured("opening \"(.+)\", so low in the hull, its width", Measure.LOW_OPENING_WIDTH));
+
   private static final Named LITRES =
       new Named(
           "(.+), litres poured in against litres drawn", CheckId.LITRES_POURED, Measure.VOLUME);
 
   private OldQuestions() {}
+
+  private static Named measured(String name, Measure measure) {
+    return new Named(name, CheckId.PLAUSIBILITY, measure);
+  }
 
   private static Map.Entry<String, CheckQuestion> named(
       String name, CheckId check, Measure measure) {
@@ -200,11 +246,15 @@ final class OldQuestions {
 
   /** What a finding answers; one about the measurements names what was measured. */
   static CheckQuestion of(String name, boolean aboutMeasurements) {
-    return aboutMeasurements
-        ? LITRES
-            .of(name)
-            .orElseGet(() -> CheckQuestion.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, name))
-        : of(name);
+    return aboutMeasurements ? LITRES.of(name).orElseGet(() -> ofMeasurement(name)) : of(name);
+  }
+
+  /** One that no version asked in these words keeps them. */
+  static CheckQuestion ofMeasurement(String name) {
+    return OF_A_MEASUREMENT.stream()
+        .flatMap(n -> n.of(name).stream())
+        .findFirst()
+        .orElseGet(() -> CheckQuestion.of(CheckId.PLAUSIBILITY, Measure.AS_MEASURED, name));
   }
 
   static CheckQuestion of(String name) {

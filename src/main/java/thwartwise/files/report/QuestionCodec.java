@@ -60,10 +60,14 @@ final class QuestionCodec {
   }
 
   private static CheckQuestion asked(ObjectReader asks) {
-    return new CheckQuestion(
-        asks.oneOf("check", CHECKS, ReportValues.REMEDY),
-        asks.oneOf("measure", MEASURES, ReportValues.REMEDY),
-        asks.value("things", ReportValues.REMEDY).texts());
+    CheckQuestion asked =
+        new CheckQuestion(
+            asks.oneOf("check", CHECKS, ReportValues.REMEDY),
+            asks.oneOf("measure", MEASURES, ReportValues.REMEDY),
+            asks.value("things", ReportValues.REMEDY).texts());
+    return asked.asks(CheckId.PLAUSIBILITY, Measure.AS_MEASURED)
+        ? OldQuestions.ofMeasurement(asked.things().get(0))
+        : asked;
   }
 
   static List<CheckQuestion> readAll(ObjectReader parent, String key) {
