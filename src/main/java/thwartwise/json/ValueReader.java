@@ -1,5 +1,7 @@
 package thwartwise.json;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -120,6 +122,16 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
           NumberText.number(ends[0]), NumberText.number(ends[1]));
     }
     return ends;
+  }
+
+  @Override
+  public LocalDate day(String remedy) {
+    String typed = words(remedy);
+    try {
+      return LocalDate.parse(typed);
+    } catch (DateTimeException e) {
+      throw fault("is %s, which is not a day. %s", PrintableText.quoted(typed), remedy);
+    }
   }
 
   @Override

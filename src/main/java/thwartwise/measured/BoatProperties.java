@@ -291,12 +291,12 @@ public final class BoatProperties {
             new PropertyGroup("kit", BoatProperties.OF_KIT),
             new PropertyGroup("aboard", BoatProperties.OF_PERSON),
             new PropertyGroup("leaks", OutfitProperties.OF_LEAK),
-            new PropertyGroup("electrics", List.of(ElectricalProperties.LATITUDE)),
+            new PropertyGroup("electrics", ElectricalProperties.OF_SYSTEM),
             new PropertyGroup("electrics battery", ElectricalProperties.OF_BATTERY),
             new PropertyGroup("electrics motor", ElectricalProperties.OF_MOTOR),
             new PropertyGroup("electrics runs", ElectricalProperties.OF_RUN),
             new PropertyGroup("electrics panel", ElectricalProperties.OF_PANEL),
-            new PropertyGroup("electrics mainWire", ElectricalProperties.OF_MAIN_WIRE),
-            new PropertyGroup("electrics circuits", ElectricalProperties.OF_CIRCUIT));
+            new PropertyGroup("electrics mainWire", WireProperties.OF_MAIN_WIRE),
+            new PropertyGroup("electrics circuits", WireProperties.OF_CIRCUIT));
   }
 }

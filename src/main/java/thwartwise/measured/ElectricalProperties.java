@@ -1,25 +1,18 @@
 package thwartwise.measured;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.Chemistry;
-import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.ElectricalSystem;
-import thwartwise.electrics.MainWire;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 
-/** The part of the table that holds what is electric aboard. */
+/** The part of the table that holds battery, motor, timed runs and panel. */
 public final class ElectricalProperties {
-  private static final String COPPER =
-      "Read the square millimetres printed on the wire, or write \"awg\" instead.";
-  private static final String DEGREES =
-      "Read the degrees Celsius printed on the wire, or leave it out.";
-  private static final String SHEATH =
-      "Write true when a pipe or sheath covers the wire from the battery to the fuse.";
 
   private ElectricalProperties() {}
 
@@ -29,6 +22,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.VOLTS),
               Battery::volts,
               "Read the volts on the battery's label.")
+          .withQuestion(
+              "volts on its label",
+              List.of("Most of them: 12."),
+              List.of("Watts, losses in the wires and the motor's current follow from it."))
           .withChangeLabel("volts");
 
   public static final Property<Battery, Double> CHARGE =
@@ -37,6 +34,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.AMPERE_HOURS),
               Battery::charge,
               "Read the ampere-hours (Ah) on the battery's label.")
+          .withQuestion(
+              "charge on its label",
+              List.of("Ampere-hours (Ah), or watt-hours with Wh behind the number."),
+              List.of("Without it no running time is worked out."))
           .withChangeLabel("charge");
 
   public static final Property<Battery, Double> RATED_HOURS =
@@ -45,7 +46,11 @@ public final class ElectricalProperties {
               BoatQuantity.RATED_HOURS,
               Battery::ratedTime,
               "Read the hours next to the Ah, as in C20 or 20 h, or leave it out.")
-          .whenOmitted("100 hours, which flatters least")
+          .withQuestion(
+              "hours next to the Ah",
+              List.of("C20, 20HR or 20 h next to the ampere-hours: 20. Some say C5 or C100."),
+              List.of("A motor draws faster than the label, and lead gives less then."))
+          .whenOmitted("100 hours")
           .withChangeLabel("hours of the charge");
 
   public static final Property<Battery, Double> EXPONENT =
@@ -63,7 +68,12 @@ public final class ElectricalProperties {
               ValueType.oneOf(Chemistry::word, Chemistry.values()),
               Battery::chemistry,
               "Read on the label what it is made of, or leave it out.")
-          .whenOmitted("flooded lead-acid")
+          .withQuestion(
+              "made of what",
+              List.of("It stands on the label."),
+              List.of(
+                  "How much of its charge may be used, and what age and cold take, hangs on it."))
+          .whenOmitted("the poorest")
           .withChangeLabel("chemistry");
 
   public static final Property<Battery, Boolean> STARTER =
@@ -72,7 +82,11 @@ public final class ElectricalProperties {
               ValueType.flag(),
               Battery::starter,
               "Write true for a battery made to start an engine, false for a traction battery.")
-          .whenOmitted("a lead-acid battery counts as one made to start an engine")
+          .withQuestion(
+              "made to start an engine?",
+              List.of("yes: the label names cold cranking amperes (CCA), or it came out of a car."),
+              List.of("Such a battery dies of being drawn down: only a fifth of it counts."))
+          .whenOmitted("as one")
           .withChangeLabel("made to start engines");
 
   public static final Property<Battery, Boolean> STRAPPED =
@@ -89,11 +103,39 @@ public final class ElectricalProperties {
               ValueType.flag(),
               Battery::terminalsCovered,
               "Write true when no tool can fall across both poles.")
+          .withQuestion(
+              "are its poles covered?",
+              List.of("yes: no spanner, chain or wet hand can touch both at once."),
+              List.of("What falls across both glows, and burns hands and boat."))
+          .whenOmitted("as not")
           .withChangeLabel("poles covered");
+
+  public static final Property<Battery, LocalDate> SINCE =
+      Property.of(
+              "since",
+              ValueType.day(),
+              Battery::since,
+              "Write the day it was first used, as in 2024-05-01, or leave it out.")
+          .withQuestion(
+              "first used",
+              List.of(
+                  "The day; or the month or year alone, whose first day counts. Left out it is",
+                  "six years old, a judgement."),
+              List.of("Each year takes some of its charge; after ten nothing of it counts."))
+          .whenOmitted("six years ago")
+          .withChangeLabel("first used");
 
   public static final List<Property<Battery, ?>> OF_BATTERY =
       List.of(
-          CHEMISTRY, VOLTS, CHARGE, RATED_HOURS, EXPONENT, STARTER, STRAPPED, TERMINALS_COVERED);
+          CHEMISTRY,
+          VOLTS,
+          CHARGE,
+          RATED_HOURS,
+          EXPONENT,
+          STARTER,
+          STRAPPED,
+          TERMINALS_COVERED,
+          SINCE);
 
   public static final Property<ElectricMotor, Double> THRUST =
       number(
@@ -101,6 +143,11 @@ public final class ElectricalProperties {
               BoatQuantity.THRUST,
               ElectricMotor::thrust,
               "Multiply the pounds of thrust on the motor by 4.45 and write newtons.")
+          .withQuestion(
+              "thrust on its plate",
+              List.of("Pounds of thrust, as in 55 lb; or newtons with N behind the number."),
+              List.of("Where nobody knows its current, an ampere a pound at 12 V counts."))
+          .whenOmitted("not on it")
           .withChangeLabel("thrust");
 
   public static final Property<ElectricMotor, Double> FULL_CURRENT =
@@ -108,8 +155,13 @@ public final class ElectricalProperties {
               "amps",
               BoatQuantity.AMPERES,
               ElectricMotor::fullCurrent,
-              "Read the amperes at full power on the motor's plate, or leave it out.")
-          .whenOmitted("an ampere a pound of thrust at 12 V, 0.63 at 24 V")
+              "Read the amperes at full power on the motor's plate, or leave it out: an ampere a pound of"
+                  + " thrust at 12 V, 0.63 at 24 V.")
+          .withQuestion(
+              "current at full power",
+              List.of("Amperes on its plate or in its book; or watts with W behind the number."),
+              List.of("The battery lasts by it."))
+          .whenOmitted("by thrust or power")
           .withChangeLabel("current at full power");
 
   public static final Property<ElectricMotor, Double> CLAIMED_HOURS =
@@ -118,6 +170,11 @@ public final class ElectricalProperties {
               BoatQuantity.CLAIMED_HOURS,
               ElectricMotor::claimedTime,
               "Write how many hours it is said to run at full power, or leave it out.")
+          .withQuestion(
+              "said to run at full power for",
+              List.of("What the seller or the last owner says of this battery."),
+              List.of("Where the battery cannot give it, the page of range says so with the sum."))
+          .whenOmitted("nobody says")
           .withChangeLabel("claimed running time");
 
   public static final Property<ElectricMotor, Double> REACH =
@@ -126,6 +183,12 @@ public final class ElectricalProperties {
               BoatQuantity.MOTOR_REACH,
               ElectricMotor::reach,
               "Measure from the lowest line of the bottom down to its lowest point, in metres.")
+          .withQuestion(
+              "lowest point below the bottom",
+              List.of("Under way: from the lowest line of the bottom down to skeg or propeller."),
+              List.of(
+                  "It says how much water it wants, and how far it heels the boat put hard over."))
+          .whenOmitted("not measured")
           .withChangeLabel("lowest point below the bottom");
 
   public static final Property<ElectricMotor, Double> TILTED_REACH =
@@ -134,6 +197,11 @@ public final class ElectricalProperties {
               BoatQuantity.MOTOR_REACH,
               ElectricMotor::tiltedReach,
               "Tilt it and measure again; above the bottom with a minus.")
+          .withQuestion(
+              "the same when tilted",
+              List.of("Tilted for shallow water; with a minus where it is above the bottom."),
+              List.of("It says over which depth it still strikes."))
+          .whenOmitted("not measured")
           .withChangeLabel("lowest point when tilted");
 
   public static final Property<ElectricMotor, Double> TILT_SHIFT =
@@ -142,6 +210,11 @@ public final class ElectricalProperties {
               BoatQuantity.MOTOR_REACH,
               ElectricMotor::tiltShift,
               "Measure how far aft its middle goes when it is tilted, in metres.")
+          .withQuestion(
+              "goes aft when tilted by",
+              List.of("How far its middle moves aft; a heavy foot swings out behind the boat."),
+              List.of("It weighs the stern down, where the transom is cut lowest."))
+          .whenOmitted("not measured")
           .withChangeLabel("how far aft it tilts");
 
   public static final List<Property<ElectricMotor, ?>> OF_MOTOR =
@@ -153,6 +226,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.RUN_METRES),
               TimedRun::distance,
               "Pace out a stretch of the bank and write metres, one way.")
+          .withQuestion(
+              "stretch one way",
+              List.of("Paced along the bank, or off a map; 100 m or more."),
+              List.of("A longer stretch makes a second of the watch count less."))
           .withChangeLabel("distance");
 
   public static final Property<TimedRun, Double> TIME_THERE =
@@ -161,6 +238,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.RUN_SECONDS),
               TimedRun::timeThere,
               "Time the boat over it and write seconds.")
+          .withQuestion(
+              "time there",
+              List.of("By the watch, in seconds; or minutes and seconds, as in 2:30."),
+              List.of("Wind and stream cancel where both ways are timed."))
           .withChangeLabel("time there");
 
   public static final Property<TimedRun, Double> TIME_BACK =
@@ -169,6 +250,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.RUN_SECONDS),
               TimedRun::timeBack,
               "Time it the other way, too, and write seconds.")
+          .withQuestion(
+              "time back",
+              List.of("By the watch, in seconds; or minutes and seconds, as in 2:30."),
+              List.of("Wind and stream cancel where both ways are timed."))
           .withChangeLabel("time back");
 
   private static final String AMMETER =
@@ -176,12 +261,20 @@ public final class ElectricalProperties {
 
   public static final Property<TimedRun, Double> CURRENT_THERE =
       number("ampsThere", BoatQuantity.AMPERES, TimedRun::currentThere, AMMETER)
-          .whenOmitted("the motor's current at full power")
+          .withQuestion(
+              "current there",
+              List.of("Off an ammeter on the way."),
+              List.of("Half speed draws far less than half; not read counts as at full power."))
+          .whenOmitted("as at full power")
           .withChangeLabel("current there");
 
   public static final Property<TimedRun, Double> CURRENT_BACK =
       number("ampsBack", BoatQuantity.AMPERES, TimedRun::currentBack, AMMETER)
-          .whenOmitted("the motor's current at full power")
+          .withQuestion(
+              "current back",
+              List.of("Off an ammeter on the way."),
+              List.of("Half speed draws far less than half; not read counts as at full power."))
+          .whenOmitted("as at full power")
           .withChangeLabel("current back");
 
   public static final List<Property<TimedRun, ?>> OF_RUN =
@@ -193,6 +286,10 @@ public final class ElectricalProperties {
               ValueType.number(BoatQuantity.PANEL_WATTS),
               SolarPanel::watts,
               "Read the watts on the back of the panel.")
+          .withQuestion(
+              "watts on its label",
+              List.of("On its back."),
+              List.of("What it gives back is worked out by month."))
           .withChangeLabel("watts");
 
   public static final Property<SolarPanel, Double> PANEL_FUSE =
@@ -201,6 +298,11 @@ public final class ElectricalProperties {
               BoatQuantity.FUSE_AMPERES,
               SolarPanel::panelFuse,
               "Read the fuse between panel and controller; 0 for none.")
+          .withQuestion(
+              "fuse between it and the controller",
+              List.of("Amperes on the fuse; 0 for none."),
+              List.of("Sun feeds a short on one side, the battery on the other."))
+          .whenOmitted("as none")
           .withChangeLabel("fuse to the controller");
 
   public static final Property<SolarPanel, Double> BATTERY_FUSE =
@@ -209,6 +311,11 @@ public final class ElectricalProperties {
               BoatQuantity.FUSE_AMPERES,
               SolarPanel::batteryFuse,
               "Read the fuse between controller and battery; 0 for none.")
+          .withQuestion(
+              "fuse between controller and battery",
+              List.of("Amperes on the fuse; 0 for none."),
+              List.of("Sun feeds a short on one side, the battery on the other."))
+          .whenOmitted("as none")
           .withChangeLabel("fuse to the battery");
 
   public static final Property<SolarPanel, Boolean> CONNECTED =
@@ -217,6 +324,12 @@ public final class ElectricalProperties {
               ValueType.flag(),
               SolarPanel::connectedToBattery,
               "Write true when the battery is never taken off the controller in sun.")
+          .withQuestion(
+              "does the battery stay on in sun?",
+              List.of(
+                  "yes: nobody takes the battery off the controller while sun is on the panel."),
+              List.of("Without a battery the panel's voltage can kill the controller."))
+          .whenOmitted("as not")
           .withChangeLabel("battery stays on in sun");
 
   public static final Property<SolarPanel, Double> SIDE_AREA =
@@ -224,8 +337,13 @@ public final class ElectricalProperties {
               "sideArea",
               BoatQuantity.PANEL_SIDE,
               SolarPanel::sideArea,
-              "Multiply its length by the height it stands, as seen from the side, in m2.")
-          .whenOmitted("a hundredth of its watts, in m2, which flatters least")
+              "Multiply its length by the height it stands, as seen from the side, in m2; left out, a"
+                  + " hundredth of its watts, which flatters least.")
+          .withQuestion(
+              "area seen from the side",
+              List.of("As it stands on the boat: its length by the height of what stands up."),
+              List.of("The wind leans on it high up. Not known counts as standing on its edge."))
+          .whenOmitted("by its watts")
           .withChangeLabel("area from the side");
 
   public static final List<Property<SolarPanel, ?>> OF_PANEL =
@@ -237,153 +355,30 @@ public final class ElectricalProperties {
               BoatQuantity.LATITUDE,
               ElectricalSystem::latitude,
               "Read it off a map in whole degrees, south with a minus, or leave it out.")
-          .whenOmitted("the panel gives nothing back")
+          .withQuestion(
+              "Latitude where the boat is kept",
+              List.of("Off a map, in whole degrees; in the south with S behind it or a minus."),
+              List.of("The sun of each month follows from it."))
+          .whenOmitted("gives nothing")
           .withChangeLabel("the latitude");
 
-  public static final Property<Circuit, Circuit.Use> USE =
-      Property.known(
-              "use",
-              ValueType.oneOf(Circuit.Use::word, Circuit.Use.values()),
-              Circuit::use,
-              "Write what the wires feed.")
-          .withChangeLabel("use");
-
-  public static final Property<Circuit, Double> CURRENT =
-      Property.known(
-              "amps",
-              ValueType.number(BoatQuantity.AMPERES),
-              Circuit::current,
-              "Add up the amperes of all it feeds: watts over volts.")
-          .withChangeLabel("current");
-
-  public static final Property<Circuit, Double> LENGTH =
-      Property.known(
-              "there",
-              ValueType.number(BoatQuantity.WIRE_METRES),
-              Circuit::length,
-              "Measure along the wire from the battery to what it feeds, one way, in metres.")
-          .withChangeLabel("length");
-
-  public static final Property<Circuit, Double> AREA =
-      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, Circuit::area, COPPER)
-          .withChangeLabel("copper");
-
-  public static final Property<Circuit, Double> INSULATION =
-      number("insulation", BoatQuantity.INSULATION, Circuit::insulation, DEGREES)
-          .whenOmitted("60 degrees Celsius")
-          .withChangeLabel("insulation");
-
-  public static final Property<Circuit, Boolean> ALONE =
+  public static final Property<ElectricalSystem, String> MAIN_SWITCH =
       Property.of(
-              "alone",
-              ValueType.flag(),
-              Circuit::alone,
-              "Write true when its wires lie in no pipe and with no others.")
-          .whenOmitted("it lies in a pipe with others")
-          .withChangeLabel("by itself");
+              "mainSwitch",
+              ValueType.text(),
+              ElectricalSystem::mainSwitch,
+              "Write what cuts off everything at once, or leave it out.")
+          .withQuestion(
+              "What cuts off everything at once",
+              List.of("A switch, or a plug at the battery, in reach of whoever steers."),
+              List.of("A fire is put out by it first."))
+          .whenOmitted("nothing")
+          .withChangeLabel("what cuts off everything at once");
 
-  public static final Property<Circuit, Double> FUSE =
-      number(
-              "fuse",
-              BoatQuantity.FUSE_AMPERES,
-              Circuit::fuse,
-              "Read the amperes on its fuse; 0 for none.")
-          .withChangeLabel("fuse");
+  public static final List<Property<ElectricalSystem, ?>> OF_SYSTEM =
+      List.of(LATITUDE, MAIN_SWITCH);
 
-  public static final Property<Circuit, Double> FUSE_DISTANCE =
-      number(
-              "fuseAt",
-              BoatQuantity.WIRE_METRES,
-              Circuit::fuseDistance,
-              "Measure along the wire from the battery to the fuse, in metres.")
-          .withChangeLabel("fuse from the battery");
-
-  public static final Property<Circuit, Boolean> SHEATHED =
-      Property.of("sheathed", ValueType.flag(), Circuit::sheathed, SHEATH)
-          .whenOmitted("it is not")
-          .withChangeLabel("in a sheath");
-
-  public static final Property<Circuit, Double> HOURS_A_DAY =
-      number(
-              "hoursADay",
-              BoatQuantity.DAILY_HOURS,
-              Circuit::timeADay,
-              "Write how many hours a day it is on, or leave it out.")
-          .whenOmitted("8 hours (judgement)")
-          .withChangeLabel("hours a day");
-
-  public static final List<Property<Circuit, ?>> OF_CIRCUIT =
-      List.of(
-          USE,
-          CURRENT,
-          LENGTH,
-          AREA,
-          INSULATION,
-          ALONE,
-          FUSE,
-          FUSE_DISTANCE,
-          SHEATHED,
-          HOURS_A_DAY);
-
-  public static final Property<MainWire, Double> MAIN_FUSE =
-      number(
-              "fuse",
-              BoatQuantity.FUSE_AMPERES,
-              MainWire::fuse,
-              "Read the amperes on the main fuse; 0 for none.")
-          .withChangeLabel("fuse");
-
-  public static final Property<MainWire, Double> MAIN_FUSE_DISTANCE =
-      number(
-              "fuseAt",
-              BoatQuantity.WIRE_METRES,
-              MainWire::fuseDistance,
-              "Measure along the wire from the battery to the main fuse, in metres.")
-          .withChangeLabel("fuse from the battery");
-
-  public static final Property<MainWire, Double> MAIN_LENGTH =
-      number(
-              "there",
-              BoatQuantity.WIRE_METRES,
-              MainWire::length,
-              "Measure along it from the battery to where the wires part, in metres.")
-          .whenOmitted("each circuit's fuse is measured from the battery")
-          .withChangeLabel("length");
-
-  public static final Property<MainWire, Double> MAIN_AREA =
-      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, MainWire::area, COPPER)
-          .withChangeLabel("copper");
-
-  public static final Property<MainWire, Double> MAIN_INSULATION =
-      number("insulation", BoatQuantity.INSULATION, MainWire::insulation, DEGREES)
-          .whenOmitted("60 degrees Celsius")
-          .withChangeLabel("insulation");
-
-  public static final Property<MainWire, Boolean> MAIN_ALONE =
-      Property.of(
-              "alone",
-              ValueType.flag(),
-              MainWire::alone,
-              "Write true when it lies in no pipe and with no others.")
-          .whenOmitted("it lies in a pipe with others")
-          .withChangeLabel("by itself");
-
-  public static final Property<MainWire, Boolean> MAIN_SHEATHED =
-      Property.of("sheathed", ValueType.flag(), MainWire::sheathed, SHEATH)
-          .whenOmitted("it is not")
-          .withChangeLabel("in a sheath");
-
-  public static final List<Property<MainWire, ?>> OF_MAIN_WIRE =
-      List.of(
-          MAIN_FUSE,
-          MAIN_FUSE_DISTANCE,
-          MAIN_LENGTH,
-          MAIN_AREA,
-          MAIN_INSULATION,
-          MAIN_ALONE,
-          MAIN_SHEATHED);
-
-  private static <O> Property<O, Double> number(
+  static <O> Property<O, Double> number(
       String key, BoatQuantity quantity, Function<O, Optional<Double>> value, String remedy) {
     return Property.of(key, ValueType.number(quantity), value, remedy);
   }

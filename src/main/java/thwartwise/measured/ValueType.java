@@ -1,5 +1,6 @@
 package thwartwise.measured;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,6 +68,18 @@ public record ValueType<V>(
         List.of());
   }
 
+  /** A day, year first. */
+  static ValueType<LocalDate> day() {
+    return new ValueType<>(
+        ScalarSource::day,
+        LocalDate::toString,
+        (value, units) -> value.toString(),
+        Form.DAY,
+        "a day, as in 2026-05-02",
+        Optional.empty(),
+        List.of());
+  }
+
   static ValueType<Boolean> flag() {
     return new ValueType<>(
         (source, remedy) -> source.bool(),
@@ -99,6 +112,7 @@ public record ValueType<V>(
     WHOLE,
     TRUTH,
     TEXT,
+    DAY,
     CHOICE
   }
 
@@ -115,6 +129,8 @@ public record ValueType<V>(
     boolean bool();
 
     String words(String remedy);
+
+    LocalDate day(String remedy);
 
     <T> T oneOf(Map<String, T> byWord, String remedy);
   }

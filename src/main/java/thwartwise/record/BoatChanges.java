@@ -32,6 +32,7 @@ import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
 import thwartwise.measured.PropertyDifference;
+import thwartwise.measured.WireProperties;
 import thwartwise.record.Comparison.BoatChange;
 import thwartwise.record.Comparison.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
@@ -122,15 +123,9 @@ final class BoatChanges {
     things(
         "timed run", before.runs(), after.runs(), TimedRun::setting, ElectricalProperties.OF_RUN);
     part("label of the panel", before.panel(), after.panel(), ElectricalProperties.OF_PANEL);
-    part("main wire", before.mainWire(), after.mainWire(), ElectricalProperties.OF_MAIN_WIRE);
-    things(
-        "wires",
-        before.circuits(),
-        after.circuits(),
-        Circuit::name,
-        ElectricalProperties.OF_CIRCUIT);
-    properties(List.of(ElectricalProperties.LATITUDE), before, after);
-    differs(before.mainSwitch(), after.mainSwitch(), "what cuts off everything at once");
+    part("main wire", before.mainWire(), after.mainWire(), WireProperties.OF_MAIN_WIRE);
+    things("wires", before.circuits(), after.circuits(), Circuit::name, WireProperties.OF_CIRCUIT);
+    properties(ElectricalProperties.OF_SYSTEM, before, after);
   }
 
   /** Of what there is one or none. */

@@ -18,7 +18,8 @@ class PropertyGroupTest {
             BoatProperties.class,
             PartProperties.class,
             OutfitProperties.class,
-            ElectricalProperties.class)) {
+            ElectricalProperties.class,
+            WireProperties.class)) {
       for (Field field : table.getDeclaredFields()) {
         if (field.getType() == Property.class) {
           declared.add(field.get(null));

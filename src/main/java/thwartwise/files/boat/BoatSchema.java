@@ -24,6 +24,7 @@ import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.OutfitProperties;
 import thwartwise.measured.PartProperties;
+import thwartwise.measured.WireProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -345,14 +346,8 @@ public final class BoatSchema {
                 .required(ElectricalProperties.WATTS)
                 .optional(ElectricalProperties.OF_PANEL)
                 .object())
-        .optional(ElectricalProperties.LATITUDE)
-        .optional("mainSwitch", text("What cuts off everything at once."))
-        .optional(
-            "mainWire",
-            new SchemaPart()
-                .optional(ElectricalProperties.OF_MAIN_WIRE)
-                .optional("awg", gauge())
-                .object())
+        .optional(ElectricalProperties.OF_SYSTEM)
+        .optional("mainWire", new SchemaPart().optional(WireProperties.OF_MAIN_WIRE).object())
         .optional("circuits", list(circuit(), 0))
         .object();
   }
@@ -367,7 +362,6 @@ public final class BoatSchema {
         .required(ElectricalProperties.VOLTS)
         .required(ElectricalProperties.CHARGE)
         .optional(ElectricalProperties.OF_BATTERY)
-        .optional(ElectricsCodec.SINCE_KEY, day("The day it was first used."))
         .object();
   }
 
@@ -383,17 +377,11 @@ public final class BoatSchema {
 
   private static ObjectNode circuit() {
     return named(new SchemaPart())
-        .required(ElectricalProperties.USE)
-        .required(ElectricalProperties.CURRENT)
-        .required(ElectricalProperties.LENGTH)
-        .optional(ElectricalProperties.OF_CIRCUIT)
-        .optional("awg", gauge())
-        .optional("switch", text("What switches it off."))
+        .required(WireProperties.USE)
+        .required(WireProperties.CURRENT)
+        .required(WireProperties.LENGTH)
+        .optional(WireProperties.OF_CIRCUIT)
         .object();
-  }
-
-  private static ObjectNode gauge() {
-    return whole(BoatQuantity.GAUGE, "Instead of mm2: the gauge printed on the wire.");
   }
 
   private static <T> ObjectNode choice(T[] values, Function<T, String> word, String meaning) {

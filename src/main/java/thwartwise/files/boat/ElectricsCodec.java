@@ -1,7 +1,5 @@
 package thwartwise.files.boat;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,37 +13,33 @@ import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
-import thwartwise.measure.PrintableText;
-import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.Property;
+import thwartwise.measured.WireProperties;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What is electric aboard: battery, motor and its timed runs, panel, wires. */
 final class ElectricsCodec {
-  static final String SINCE_KEY = "since";
-  private static final String SINCE =
-      "Write the day it was first used, as in 2024-05-01, or leave it out.";
-
   static final String KEY = "electrics";
-  static final String[] KEYS = {
-    "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "mainWire", "circuits"
-  };
-  private static final String[] BATTERY_KEYS =
-      keys(ElectricalProperties.OF_BATTERY, "kit", SINCE_KEY);
+  static final String[] KEYS =
+      keys(
+          ElectricalProperties.OF_SYSTEM,
+          "battery",
+          "motor",
+          "runs",
+          "panel",
+          "mainWire",
+          "circuits");
+  private static final String[] BATTERY_KEYS = keys(ElectricalProperties.OF_BATTERY, "kit");
   private static final String[] MOTOR_KEYS = keys(ElectricalProperties.OF_MOTOR, "kit");
   private static final String[] RUN_KEYS = keys(ElectricalProperties.OF_RUN, "setting");
   private static final String[] PANEL_KEYS = keys(ElectricalProperties.OF_PANEL, "kit");
   private static final String KIT = "Write the name it has among the kit.";
   private static final String SETTING = "Write what the motor's handle stood at, as in 3.";
-  private static final String SWITCH = "Write what cuts off everything at once, or leave it out.";
-  static final String[] CIRCUIT_KEYS =
-      keys(ElectricalProperties.OF_CIRCUIT, "name", "awg", "switch");
-  static final String[] MAIN_KEYS = keys(ElectricalProperties.OF_MAIN_WIRE, "awg");
+  static final String[] CIRCUIT_KEYS = keys(WireProperties.OF_CIRCUIT, "name");
+  static final String[] MAIN_KEYS = keys(WireProperties.OF_MAIN_WIRE);
   private static final String CIRCUIT = "Name what the wires feed, as in lamp.";
-  private static final String AWG = "Read the gauge printed on the wire, as in 10 AWG.";
-  private static final String CIRCUIT_SWITCH = "Write what switches it off, or leave it out.";
 
   private ElectricsCodec() {}
 
@@ -56,7 +50,7 @@ final class ElectricsCodec {
         electrics.optionalItems("runs", "run", RUN_KEYS).stream().map(ElectricsCodec::run).toList(),
         electrics.optionalObject("panel", PANEL_KEYS).map(ElectricsCodec::panel),
         electrics.optional(ElectricalProperties.LATITUDE),
-        electrics.optional("mainSwitch").map(value -> value.words(SWITCH)),
+        electrics.optional(ElectricalProperties.MAIN_SWITCH),
         electrics.optionalObject("mainWire", MAIN_KEYS).map(ElectricsCodec::mainWire),
         electrics.optionalItems("circuits", "circuit", CIRCUIT_KEYS).stream()
             .map(ElectricsCodec::circuit)
@@ -71,7 +65,7 @@ final class ElectricsCodec {
         battery.optional(ElectricalProperties.CHEMISTRY),
         battery.optional(ElectricalProperties.RATED_HOURS),
         battery.optional(ElectricalProperties.EXPONENT),
-        readSince(battery),
+        battery.optional(ElectricalProperties.SINCE),
         battery.optional(ElectricalProperties.STARTER),
         battery.optional(ElectricalProperties.STRAPPED),
         battery.optional(ElectricalProperties.TERMINALS_COVERED));
@@ -110,21 +104,21 @@ final class ElectricsCodec {
 
   private static MainWire mainWire(ObjectReader main) {
     return new MainWire(
-        main.optional(ElectricalProperties.MAIN_FUSE),
-        main.optional(ElectricalProperties.MAIN_FUSE_DISTANCE),
-        main.optional(ElectricalProperties.MAIN_LENGTH),
-        main.optional(ElectricalProperties.MAIN_AREA),
-        gauge(main),
-        main.optional(ElectricalProperties.MAIN_INSULATION),
-        main.optional(ElectricalProperties.MAIN_ALONE),
-        main.optional(ElectricalProperties.MAIN_SHEATHED));
+        main.optional(WireProperties.MAIN_FUSE),
+        main.optional(WireProperties.MAIN_FUSE_DISTANCE),
+        main.optional(WireProperties.MAIN_LENGTH),
+        main.optional(WireProperties.MAIN_AREA),
+        gauge(main, WireProperties.MAIN_GAUGE),
+        main.optional(WireProperties.MAIN_INSULATION),
+        main.optional(WireProperties.MAIN_ALONE),
+        main.optional(WireProperties.MAIN_SHEATHED));
   }
 
-  private static Optional<Integer> gauge(ObjectReader wire) {
-    if (wire.has("mm2")) {
-      wire.refuse("awg", "\"mm2\" says the same. Keep one of them.");
+  private static Optional<Integer> gauge(ObjectReader wire, Property<?, Integer> gauge) {
+    if (wire.has(WireProperties.AREA.key())) {
+      wire.refuse(gauge.key(), "\"mm2\" says the same. Keep one of them.");
     }
-    return wire.optional("awg").map(value -> value.whole(BoatQuantity.GAUGE, AWG));
+    return wire.optional(gauge);
   }
 
   private static Optional<String> kit(ObjectReader thing) {
@@ -143,18 +137,18 @@ final class ElectricsCodec {
         .panel()
         .ifPresent(
             p -> node.set("panel", put(named("kit", p.kit()), ElectricalProperties.OF_PANEL, p)));
-    JsonText.put(node, ElectricalProperties.LATITUDE, electrics);
-    electrics.mainSwitch().ifPresent(name -> node.put("mainSwitch", name));
-    electrics.mainWire().ifPresent(main -> node.set("mainWire", write(main)));
+    put(node, ElectricalProperties.OF_SYSTEM, electrics);
+    electrics
+        .mainWire()
+        .ifPresent(
+            main ->
+                node.set("mainWire", put(JsonText.object(), WireProperties.OF_MAIN_WIRE, main)));
     list(node, "circuits", electrics.circuits(), ElectricsCodec::write);
     return node;
   }
 
   private static ObjectNode write(Battery battery) {
-    ObjectNode node =
-        put(named("kit", Optional.of(battery.kit())), ElectricalProperties.OF_BATTERY, battery);
-    battery.since().ifPresent(day -> node.put(SINCE_KEY, day.toString()));
-    return node;
+    return put(named("kit", Optional.of(battery.kit())), ElectricalProperties.OF_BATTERY, battery);
   }
 
   private static ObjectNode write(TimedRun run) {
@@ -164,32 +158,22 @@ final class ElectricsCodec {
   private static Circuit circuit(ObjectReader circuit) {
     return new Circuit(
         circuit.text("name", CIRCUIT),
-        circuit.required(ElectricalProperties.USE),
-        circuit.required(ElectricalProperties.CURRENT),
-        circuit.required(ElectricalProperties.LENGTH),
-        circuit.optional(ElectricalProperties.AREA),
-        gauge(circuit),
-        circuit.optional(ElectricalProperties.INSULATION),
-        circuit.optional(ElectricalProperties.ALONE),
-        circuit.optional(ElectricalProperties.FUSE),
-        circuit.optional(ElectricalProperties.FUSE_DISTANCE),
-        circuit.optional(ElectricalProperties.SHEATHED),
-        circuit.optional("switch").map(value -> value.words(CIRCUIT_SWITCH)),
-        circuit.optional(ElectricalProperties.HOURS_A_DAY));
+        circuit.required(WireProperties.USE),
+        circuit.required(WireProperties.CURRENT),
+        circuit.required(WireProperties.LENGTH),
+        circuit.optional(WireProperties.AREA),
+        gauge(circuit, WireProperties.GAUGE),
+        circuit.optional(WireProperties.INSULATION),
+        circuit.optional(WireProperties.ALONE),
+        circuit.optional(WireProperties.FUSE),
+        circuit.optional(WireProperties.FUSE_DISTANCE),
+        circuit.optional(WireProperties.SHEATHED),
+        circuit.optional(WireProperties.SWITCH),
+        circuit.optional(WireProperties.HOURS_A_DAY));
   }
 
   private static ObjectNode write(Circuit circuit) {
-    ObjectNode node =
-        put(named("name", Optional.of(circuit.name())), ElectricalProperties.OF_CIRCUIT, circuit);
-    circuit.gauge().ifPresent(gauge -> node.put("awg", gauge));
-    circuit.switched().ifPresent(name -> node.put("switch", name));
-    return node;
-  }
-
-  private static ObjectNode write(MainWire main) {
-    ObjectNode node = put(JsonText.object(), ElectricalProperties.OF_MAIN_WIRE, main);
-    main.gauge().ifPresent(gauge -> node.put("awg", gauge));
-    return node;
+    return put(named("name", Optional.of(circuit.name())), WireProperties.OF_CIRCUIT, circuit);
   }
 
   private static ObjectNode named(String key, Optional<String> name) {
@@ -213,27 +197,6 @@ final class ElectricsCodec {
     if (!items.isEmpty()) {
       ArrayNode list = node.putArray(key);
       items.forEach(item -> list.add(write.apply(item)));
-    }
-  }
-
-  /** Since when a battery is used. */
-  static Optional<LocalDate> readSince(ObjectReader battery) {
-    return battery.optional(SINCE_KEY).map(value -> firstDay(value.words(SINCE), battery));
-  }
-
-  private static LocalDate firstDay(String typed, ObjectReader battery) {
-    try {
-      return LocalDate.parse(typed);
-    } catch (DateTimeException e) {
-      throw battery
-          .spot()
-          .fault(
-              "\""
-                  + SINCE_KEY
-                  + "\" is "
-                  + PrintableText.quoted(typed)
-                  + ", which is not a day. "
-                  + SINCE);
     }
   }
 }

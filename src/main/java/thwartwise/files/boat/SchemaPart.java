@@ -96,6 +96,7 @@ final class SchemaPart {
       case WHOLE -> whole(type.quantity().orElseThrow(), meaning);
       case TRUTH -> flag(meaning);
       case TEXT -> text(meaning);
+      case DAY -> day(meaning);
       case CHOICE -> oneOf(type.words(), meaning);
     };
   }

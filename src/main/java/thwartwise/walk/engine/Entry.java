@@ -9,6 +9,7 @@ import thwartwise.measure.QuantityReader;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.UnknownAnswer;
+import thwartwise.measured.Property;
 import thwartwise.walk.engine.Wording.RowPrompt;
 
 /**
@@ -58,6 +59,11 @@ public record Entry<T>(
         List.of(),
         List.of(),
         false);
+  }
+
+  /** How it is measured and why, from the table. */
+  public Entry<T> worded(Property<?, ?> property) {
+    return how(property.how().toArray(String[]::new)).why(property.why().toArray(String[]::new));
   }
 
   public Entry<T> how(String... lines) {
@@ -289,6 +295,18 @@ public record Entry<T>(
         slips.stream().map(Entry::whenPresent).toList(),
         governsTheRest);
   }
+
+  /** The answer may be left out: the table says what is taken then. */
+  public Entry<Optional<T>> optional(Property<?, ?> property) {
+    return optional(NOT_SAID + property.whenOmitted());
+  }
+
+  /** The same; no, none and the like say so too. */
+  public Entry<Optional<T>> orNone(Property<?, ?> property) {
+    return orNone(NOT_SAID + property.whenOmitted());
+  }
+
+  private static final String NOT_SAID = "not known, ";
 
   /** The answer may be left out; no, none and the like say so too. */
   public Entry<Optional<T>> orNone(String emptyMeans) {

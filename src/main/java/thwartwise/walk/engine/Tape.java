@@ -72,10 +72,12 @@ public record Tape(UnitSystem system) {
   /** A number of the table, asked in its own words, with its usual range. */
   public Entry<Double> asked(Property<?, Double> property, String key, String subject) {
     BoatQuantity of = property.type().quantity().orElseThrow();
-    return quantity(of.dimension(), key, subject)
-        .how(property.how().toArray(String[]::new))
-        .why(property.why().toArray(String[]::new))
-        .within(usual(of));
+    return quantity(of.dimension(), key, subject).worded(property).within(usual(of));
+  }
+
+  /** The same, one of several about a topic. */
+  public Entry<Double> asked(Property<?, Double> property, QuestionTopic topic) {
+    return asked(property, topic.key(property), topic.subject(property));
   }
 
   private Entry<Double> quantity(Dimension dimension, String key, String subject) {

@@ -16,6 +16,7 @@ import thwartwise.measure.Reading;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.UnknownAnswer;
 import thwartwise.measure.YesOrNo;
+import thwartwise.measured.Property;
 
 /** Questions answered with a word, a number or a day. */
 public final class WordQuestions {
@@ -119,6 +120,11 @@ public final class WordQuestions {
         .choices(List.of("yes", "no"));
   }
 
+  /** A truth of the table. */
+  public static Entry<Boolean> yesNo(Property<?, Boolean> property, QuestionTopic topic) {
+    return yesNo(topic.key(property), topic.subject(property)).worded(property);
+  }
+
   public static Entry<Integer> whole(String key, String subject, int least, int most) {
     return Entry.of(
             key,
@@ -132,6 +138,12 @@ public final class WordQuestions {
   public static <T> Entry<T> choice(String key, String subject, ChoiceReader<T> choices) {
     return Entry.of(key, subject, choices.words(), "one of: " + choices.words(), choices::read)
         .choices(choices.all());
+  }
+
+  /** A closed choice of the table. */
+  public static <T> Entry<T> choice(
+      Property<?, T> property, QuestionTopic topic, ChoiceReader<T> choices) {
+    return choice(topic.key(property), topic.subject(property), choices).worded(property);
   }
 
   /** One of names given before, which are too long for a prompt. */

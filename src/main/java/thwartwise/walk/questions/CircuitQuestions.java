@@ -7,8 +7,9 @@ import thwartwise.electrics.Circuit.Use;
 import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.MainWire;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.WireProperties;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -49,12 +50,14 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
   private Circuit circuit(String key, List<Circuit> before) {
     Use use = use(key);
     String name = name(key, use, before);
-    String subject = "Wires " + WordQuestions.quoted(name);
-    double current = current(key, subject, use);
-    double length = length(key, subject);
-    Optional<WireText> wire = wire(key, subject);
-    Lie lie = lie(key, subject);
-    Optional<Double> fuse = fuse(key, subject);
+    QuestionTopic topic = new QuestionTopic(key, "Wires " + WordQuestions.quoted(name));
+    double current = current(topic, use);
+    double length = replay.ask(tape.asked(WireProperties.LENGTH, topic));
+    Optional<WireText> wire = wire(topic);
+    Lie lie = lie(topic);
+    Optional<Double> fuse =
+        replay.ask(
+            LabelFigure.FUSE.asked(WireProperties.FUSE, topic).optional(WireProperties.FUSE));
     return new Circuit(
         name,
         use,
@@ -65,10 +68,10 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
         wire.flatMap(WireText::insulation),
         Optional.of(lie.alone),
         fuse,
-        fuse.filter(amperes -> amperes > 0).flatMap(amperes -> fuseDistance(key, subject)),
+        fuse.filter(amperes -> amperes > 0).flatMap(amperes -> fuseDistance(topic)),
         Optional.of(lie.sheathed),
-        use == Use.CHARGE ? Optional.empty() : switched(key, subject),
-        use.isOtherDraw() ? hours(key, subject) : Optional.empty());
+        use == Use.CHARGE ? Optional.empty() : switched(topic),
+        use.isOtherDraw() ? hours(topic) : Optional.empty());
   }
 
   /** What carries them all; empty where nobody knows of a fuse in it. */
@@ -76,25 +79,26 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
     Optional<Double> fuse =
         replay.ask(
             LabelFigure.FUSE
-                .entry(key + ".fuse", "Main fuse, the one before all of them")
+                .entry(
+                    key + "." + WireProperties.MAIN_FUSE.key(), WireProperties.MAIN_FUSE.subject())
+                .worded(WireProperties.MAIN_FUSE)
                 .how(
                     "Amperes on the fuse at the battery that all but charging runs through; 0 for",
                     "none. Or on one line, with ; between: fuse; how far from the battery; wire;",
                     "how it lies; length to where the wires part.")
-                .why("Without it the thick wire burns until the battery is empty.")
-                .optional("not known, as none"));
+                .optional(WireProperties.MAIN_FUSE));
     return fuse.map(amperes -> amperes > 0 ? fused(key, amperes) : MainWire.of(amperes));
   }
 
   private MainWire fused(String key, double fuse) {
-    String subject = "Main wire";
-    Optional<Double> at = fuseDistance(key, subject);
-    Optional<WireText> wire = wire(key, subject);
-    Lie lie = lie(key, subject);
+    QuestionTopic topic = new QuestionTopic(key, "Main wire");
+    Optional<Double> at = fuseDistance(topic);
+    Optional<WireText> wire = wire(topic);
+    Lie lie = lie(topic);
     return new MainWire(
         Optional.of(fuse),
         at,
-        partsAfter(key, subject),
+        partsAfter(topic),
         wire.flatMap(WireText::area),
         wire.flatMap(WireText::gauge),
         wire.flatMap(WireText::insulation),
@@ -102,13 +106,9 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
         Optional.of(lie.sheathed));
   }
 
-  private Optional<Double> partsAfter(String key, String subject) {
+  private Optional<Double> partsAfter(QuestionTopic topic) {
     return replay.ask(
-        tape.length(key + ".there", subject + ", length until the others part")
-            .how("Along it from the battery to the block where the other wires begin.")
-            .why("Behind a good main fuse another may sit where its own wire begins.")
-            .within(tape.length(0, BoatQuantity.WIRE_METRES.most(), "length of such a wire"))
-            .optional("not known, as none"));
+        tape.asked(WireProperties.MAIN_LENGTH, topic).optional(WireProperties.MAIN_LENGTH));
   }
 
   private Use use(String key) {
@@ -120,9 +120,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
             .or(Use.SOCKET, Use.SOCKET.word(), "usb", "plug")
             .or(Use.OTHER, Use.OTHER.word(), "pump");
     return replay.ask(
-        WordQuestions.choice(key + ".use", "Wires, what they feed", uses)
-            .how("Each pair of wires from the battery by itself.")
-            .why("Motor, navigation lights and charging may lose 3 % of the volts, others 10 %."));
+        WordQuestions.choice(WireProperties.USE, new QuestionTopic(key, "Wires"), uses));
   }
 
   private String name(String key, Use use, List<Circuit> before) {
@@ -141,91 +139,58 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
   }
 
   /** The motor's stands on its plate, and that was asked. */
-  private double current(String key, String subject, Use use) {
+  private double current(QuestionTopic topic, Use use) {
     double volts = electrics.volts();
     Optional<Double> known =
         use == Use.MOTOR
             ? electrics.motor().flatMap(motor -> motor.currentAt(volts))
             : Optional.empty();
     return known.orElseGet(
-        () ->
-            replay.ask(
-                LabelFigure.amperes(volts)
-                    .entry(key + ".amps", subject + ", current with all on")
-                    .how("Add up what is on them; watts with W behind the number do, too.")
-                    .why("Fuse, wire and loss follow from it.")));
+        () -> replay.ask(LabelFigure.amperes(volts).asked(WireProperties.CURRENT, topic)));
   }
 
-  private double length(String key, String subject) {
-    return replay.ask(
-        tape.length(key + ".there", subject + ", length one way")
-            .how("Along the wire from the battery to what it feeds.")
-            .why("Current flows there and back: twice this length loses voltage.")
-            .within(tape.length(0.01, BoatQuantity.WIRE_METRES.most(), "length of such a wire")));
-  }
-
-  private Optional<WireText> wire(String key, String subject) {
+  private Optional<WireText> wire(QuestionTopic topic) {
     return replay.ask(
         Entry.of(
-                key + ".wire",
-                subject + ", copper",
+                topic.key() + ".wire",
+                topic.subject(WireProperties.AREA),
                 tape.either("mm2, or AWG 10", "AWG, or 4 mm2"),
                 "a size such as 4 mm2, AWG 10, or 10 mm2 105 C",
                 typed -> WireText.read(typed, tape.system().isMetric()))
-            .how(
-                "It is printed on the wire. Where degrees are printed, too, as in 105 C, type",
-                "them behind it: 10 mm2 105 C. Left out, they count as 60.")
-            .why("What a wire may carry and what it loses follow from its copper.")
+            .worded(WireProperties.AREA)
             .orNone("not known"));
   }
 
-  private Lie lie(String key, String subject) {
+  private Lie lie(QuestionTopic topic) {
     ChoiceReader<Lie> lies =
         ChoiceReader.of(Lie.OPEN, "open", "air", "alone", "by itself", "free")
             .or(Lie.PIPE, "pipe", "sheath", "tube", "conduit", "hose")
             .or(Lie.BUNDLE, "bundle", "with others", "loom");
     return replay.ask(
-        WordQuestions.choice(key + ".lies", subject + ", how they lie", lies)
-            .how(
-                "open: these two alone in the air. pipe: in a pipe or sheath all the way from",
-                "the battery. bundle: with other wires, in no pipe.")
-            .why("Wires that warm each other carry less; in a sheath a fuse may be farther off.")
+        WordQuestions.choice(topic.key() + ".lies", topic.subject(WireProperties.ALONE), lies)
+            .worded(WireProperties.ALONE)
             .orElse(Lie.BUNDLE, "bundle"));
   }
 
-  private Optional<Double> fuse(String key, String subject) {
+  private Optional<Double> fuseDistance(QuestionTopic topic) {
     return replay.ask(
-        LabelFigure.FUSE
-            .entry(key + ".fuse", subject + ", fuse")
-            .how("Amperes on the fuse that guards them; 0 for none.")
-            .why("A wire that rubs through burns until its fuse blows.")
-            .optional("not known, as none"));
+        tape.asked(WireProperties.FUSE_DISTANCE, topic).optional(WireProperties.FUSE_DISTANCE));
   }
 
-  private Optional<Double> fuseDistance(String key, String subject) {
-    return replay.ask(
-        tape.length(key + ".fuseAt", subject + ", fuse from battery")
-            .how("Along the wire from the pole of the battery to the fuse.")
-            .why("The wire before the fuse is guarded by nothing; not known counts as too far.")
-            .within(tape.length(0, BoatQuantity.WIRE_METRES.most(), "length of such a wire"))
-            .optional("not known"));
-  }
-
-  private Optional<String> switched(String key, String subject) {
+  private Optional<String> switched(QuestionTopic topic) {
     return replay.ask(
         WordQuestions.name(
-                key + ".switch", subject + ", switched off by", "switches it off, such as plug")
-            .how("A switch, or a plug that is pulled.")
-            .why("What cannot be cut off goes on burning.")
-            .orNone("nothing"));
+                topic.key(WireProperties.SWITCH),
+                topic.subject(WireProperties.SWITCH),
+                "switches it off, such as plug")
+            .worded(WireProperties.SWITCH)
+            .orNone(WireProperties.SWITCH.whenOmitted()));
   }
 
-  private Optional<Double> hours(String key, String subject) {
+  private Optional<Double> hours(QuestionTopic topic) {
     return replay.ask(
         LabelFigure.DAILY_HOURS
-            .entry(key + ".hoursADay", subject + ", on a day")
-            .how("On the longest day it is used. 8 hours are a judgement.")
-            .why("What it takes is held against what the panel gives.")
-            .optional("8 hours"));
+            .asked(WireProperties.HOURS_A_DAY, topic)
+            .optional(WireProperties.HOURS_A_DAY.whenOmitted()));
   }
 }

@@ -13,6 +13,7 @@ import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.ElectricalProperties;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -88,7 +89,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
                             .boat()
                             .electrics()
                             .withBattery(
-                                new BatteryQuestions(replay, today, key + ".battery")
+                                BatteryQuestions.of(replay, today, key + ".battery")
                                     .battery(found.name()))))
         .orElse(boat);
   }
@@ -121,7 +122,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
     }
     Boat with = found.get().boat();
     Optional<SolarPanel> panel =
-        new PanelQuestions(replay, key + ".panel").panel(found.get().name());
+        PanelQuestions.of(replay, key + ".panel").panel(found.get().name());
     ElectricalSystem electrics = with.electrics().withPanel(panel);
     return with.withElectrics(
         panel.isPresent()
@@ -143,10 +144,11 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
   private Optional<String> mainSwitch(String key) {
     return replay.ask(
         WordQuestions.name(
-                key + ".mainSwitch", "What cuts off everything at once", "does so, such as red key")
-            .how("A switch, or a plug at the battery, in reach of whoever steers.")
-            .why("A fire is put out by it first.")
-            .orNone("nothing"));
+                key + ".mainSwitch",
+                ElectricalProperties.MAIN_SWITCH.subject(),
+                "does so, such as red key")
+            .worded(ElectricalProperties.MAIN_SWITCH)
+            .orNone(ElectricalProperties.MAIN_SWITCH.whenOmitted()));
   }
 
   /** A piece of kit that is meant, and the boat with it. */

@@ -10,7 +10,9 @@ import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionTopic;
 
 /**
  * A figure read off a label, a plate or a fuse, whose units are the same in every system of units.
@@ -89,6 +91,11 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
     String bare = units.get(0).shown();
     return Entry.of(key, subject, bare, "a number, or one with its unit behind it", this::read)
         .unless(this::doubt);
+  }
+
+  /** Asks for a number of the table. */
+  Entry<Double> asked(Property<?, Double> property, QuestionTopic topic) {
+    return entry(topic.key(property), topic.subject(property)).worded(property);
   }
 
   private Reading<Double> read(String typed) {

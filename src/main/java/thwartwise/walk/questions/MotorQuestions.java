@@ -8,8 +8,10 @@ import java.util.regex.Pattern;
 import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.TimedRun;
 import thwartwise.measure.UnitSystem;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ElectricalProperties;
+import thwartwise.measured.Property;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -24,6 +26,7 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
   /** Distances over water are paced in metres, whatever the tape is marked in. */
   private static final Tape METRIC = new Tape(UnitSystem.METRIC);
 
+  private static final String MOTOR = "Motor";
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,3}):([0-5]\\d)");
 
   /** Empty where it runs on petrol. */
@@ -40,58 +43,27 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
   }
 
   private ElectricMotor plate(String key, Optional<String> kit) {
-    Optional<Double> thrust =
-        replay.ask(
-            LabelFigure.THRUST
-                .entry(key + ".thrust", "Motor, thrust on its plate")
-                .how("Pounds of thrust, as in 55 lb; or newtons with N behind the number.")
-                .why("Where nobody knows its current, an ampere a pound at 12 V counts.")
-                .orNone("not on it"));
-    Optional<Double> current =
-        replay.ask(
-            LabelFigure.amperes(volts)
-                .entry(key + ".amps", "Motor, current at full power")
-                .how("Amperes on its plate or in its book; or watts with W behind the number.")
-                .why("The battery lasts by it.")
-                .orNone("by thrust or power"));
-    Optional<Double> claimed =
-        replay.ask(
-            LabelFigure.CLAIMED_HOURS
-                .entry(key + ".claimedHours", "Motor, said to run at full power for")
-                .how("What the seller or the last owner says of this battery.")
-                .why("Where the battery cannot give it, the page of range says so with the sum.")
-                .orNone("nobody says"));
+    QuestionTopic topic = new QuestionTopic(key, MOTOR);
     return new ElectricMotor(
         kit,
-        thrust,
-        current,
-        claimed,
-        length(
-            key + ".reach",
-            "Motor, lowest point below the bottom",
-            "Under way: from the lowest line of the bottom down to skeg or propeller.",
-            "It says how much water it wants, and how far it heels the boat put hard over."),
-        length(
-            key + ".tiltedReach",
-            "Motor, the same when tilted",
-            "Tilted for shallow water; with a minus where it is above the bottom.",
-            "It says over which depth it still strikes."),
-        length(
-            key + ".tiltShift",
-            "Motor, goes aft when tilted by",
-            "How far its middle moves aft; a heavy foot swings out behind the boat.",
-            "It weighs the stern down, where the transom is cut lowest."));
+        plate(LabelFigure.THRUST, ElectricalProperties.THRUST, topic),
+        plate(LabelFigure.amperes(volts), ElectricalProperties.FULL_CURRENT, topic),
+        plate(LabelFigure.CLAIMED_HOURS, ElectricalProperties.CLAIMED_HOURS, topic),
+        length(key + ".reach", ElectricalProperties.REACH),
+        length(key + ".tiltedReach", ElectricalProperties.TILTED_REACH),
+        length(key + ".tiltShift", ElectricalProperties.TILT_SHIFT));
+  }
+
+  private Optional<Double> plate(
+      LabelFigure figure, Property<ElectricMotor, Double> property, QuestionTopic topic) {
+    return replay.ask(figure.asked(property, topic).orNone(property.whenOmitted()));
   }
 
   /** One of the motor as it hangs. */
-  private Optional<Double> length(String key, String subject, String how, String why) {
-    BoatQuantity reach = BoatQuantity.MOTOR_REACH;
+  private Optional<Double> length(String key, Property<ElectricMotor, Double> property) {
     return replay.ask(
-        tape.length(key, subject)
-            .how(how)
-            .why(why)
-            .within(tape.length(reach.least(), reach.most(), "length of a motor on such a boat"))
-            .optional("not measured"));
+        tape.asked(property, key, MOTOR + ", " + property.subject())
+            .optional(property.whenOmitted()));
   }
 
   List<TimedRun> runs(String key) {
@@ -115,35 +87,18 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
             WordQuestions.label(key + ".setting", "Timed run, setting", taken)
                 .how("What the handle of the motor stood at, as in 3 or full.")
                 .why("Each setting has a running time of its own."));
-    String subject = "Run at " + WordQuestions.quoted(setting);
+    QuestionTopic topic = new QuestionTopic(key, "Run at " + WordQuestions.quoted(setting));
     return new TimedRun(
         setting,
-        distance(key, subject),
-        replay.ask(time(key + ".secondsThere", subject + ", time there")),
-        replay.ask(time(key + ".secondsBack", subject + ", time back")),
-        replay.ask(ammeter(key + ".ampsThere", subject + ", current there")),
-        replay.ask(ammeter(key + ".ampsBack", subject + ", current back")));
+        replay.ask(METRIC.asked(ElectricalProperties.DISTANCE, topic)),
+        replay.ask(time(ElectricalProperties.TIME_THERE, topic)),
+        replay.ask(time(ElectricalProperties.TIME_BACK, topic)),
+        replay.ask(ammeter(ElectricalProperties.CURRENT_THERE, topic)),
+        replay.ask(ammeter(ElectricalProperties.CURRENT_BACK, topic)));
   }
 
-  private double distance(String key, String subject) {
-    return replay.ask(
-        METRIC
-            .length(key + ".metres", subject + ", stretch one way")
-            .how("Paced along the bank, or off a map; 100 m or more.")
-            .why("A longer stretch makes a second of the watch count less.")
-            .within(
-                METRIC.length(
-                    BoatQuantity.RUN_METRES.least(),
-                    BoatQuantity.RUN_METRES.most(),
-                    "length of a stretch to time a boat on")));
-  }
-
-  private static Entry<Double> time(String key, String subject) {
-    Entry<Double> entry =
-        LabelFigure.RUN_SECONDS
-            .entry(key, subject)
-            .how("By the watch, in seconds; or minutes and seconds, as in 2:30.")
-            .why("Wind and stream cancel where both ways are timed.");
+  private static Entry<Double> time(Property<TimedRun, Double> property, QuestionTopic topic) {
+    Entry<Double> entry = LabelFigure.RUN_SECONDS.asked(property, topic);
     return entry.or(typed -> clock(typed.strip()).map(entry::read));
   }
 
@@ -156,11 +111,8 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
         : Optional.empty();
   }
 
-  private Entry<Optional<Double>> ammeter(String key, String subject) {
-    return LabelFigure.amperes(volts)
-        .entry(key, subject)
-        .how("Off an ammeter on the way.")
-        .why("Half speed draws far less than half; not read counts as at full power.")
-        .orNone("not read");
+  private Entry<Optional<Double>> ammeter(
+      Property<TimedRun, Double> property, QuestionTopic topic) {
+    return LabelFigure.amperes(volts).asked(property, topic).orNone(property.whenOmitted());
   }
 }

@@ -8,12 +8,19 @@ import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.ElectricalProperties;
+import thwartwise.measured.Property;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What a solar panel gives, and what guards its two pairs of wires. */
-record PanelQuestions(Replay replay, String key) {
+record PanelQuestions(Replay replay, QuestionTopic topic) {
+  static PanelQuestions of(Replay replay, String key) {
+    return new PanelQuestions(replay, new QuestionTopic(key, "Panel"));
+  }
+
   private static final Pattern DEGREES =
       Pattern.compile("([-+]?)(\\d{1,2}(?:\\.\\d+)?) ?([nNsS]?)");
 
@@ -25,51 +32,42 @@ record PanelQuestions(Replay replay, String key) {
     Optional<Double> watts =
         replay.ask(
             LabelFigure.WATTS
-                .entry(key + ".watts", "Panel, watts on its label")
+                .asked(ElectricalProperties.WATTS, topic)
                 .how(
                     "On its back. Or on one line, with ; between: watts; fuse to the controller;",
                     "fuse to the battery; does the battery stay on in sun; area from the side.")
-                .why("What it gives back is worked out by month.")
                 .orNone("not known, gives nothing"));
     return watts.map(
         w ->
             new SolarPanel(
                 Optional.of(kit),
                 w,
-                fuse(".panelFuse", "Panel, fuse between it and the controller"),
-                fuse(".batteryFuse", "Panel, fuse between controller and battery"),
+                fuse(ElectricalProperties.PANEL_FUSE),
+                fuse(ElectricalProperties.BATTERY_FUSE),
                 staysOn(),
                 sideArea()));
   }
 
-  private Optional<Double> fuse(String name, String subject) {
-    return replay.ask(
-        LabelFigure.FUSE
-            .entry(key + name, subject)
-            .how("Amperes on the fuse; 0 for none.")
-            .why("Sun feeds a short on one side, the battery on the other.")
-            .optional("not known, as none"));
+  private Optional<Double> fuse(Property<SolarPanel, Double> property) {
+    return replay.ask(LabelFigure.FUSE.asked(property, topic).optional(property));
   }
 
   private Optional<Boolean> staysOn() {
     return replay.ask(
-        WordQuestions.yesNo(key + ".batteryStaysOn", "Panel, does the battery stay on in sun?")
-            .how("yes: nobody takes the battery off the controller while sun is on the panel.")
-            .why("Without a battery the panel's voltage can kill the controller.")
-            .optional("not known, as not"));
+        WordQuestions.yesNo(ElectricalProperties.CONNECTED, topic)
+            .optional(ElectricalProperties.CONNECTED));
   }
 
   private Optional<Double> sideArea() {
     return replay.ask(
         Entry.of(
-                key + ".sideArea",
-                "Panel, area seen from the side",
+                topic.key(ElectricalProperties.SIDE_AREA),
+                topic.subject(ElectricalProperties.SIDE_AREA),
                 "m2",
                 "square metres such as 0.3, or length x height in metres such as 1.0 x 0.03",
                 PanelQuestions::squareMetres)
-            .how("As it stands on the boat: its length by the height of what stands up.")
-            .why("The wind leans on it high up. Not known counts as standing on its edge.")
-            .optional("not known"));
+            .worded(ElectricalProperties.SIDE_AREA)
+            .optional(ElectricalProperties.SIDE_AREA));
   }
 
   private static Reading<Double> squareMetres(String typed) {
@@ -93,13 +91,12 @@ record PanelQuestions(Replay replay, String key) {
     Entry<Double> entry =
         Entry.of(
                 key,
-                "Latitude where the boat is kept",
+                ElectricalProperties.LATITUDE.subject(),
                 "degrees",
                 "whole degrees such as 52, or 34 S",
                 PanelQuestions::degrees)
-            .how("Off a map, in whole degrees; in the south with S behind it or a minus.")
-            .why("The sun of each month follows from it.");
-    return replay.ask(entry.orNone("not known, gives nothing"));
+            .worded(ElectricalProperties.LATITUDE);
+    return replay.ask(entry.orNone(ElectricalProperties.LATITUDE));
   }
 
   private static Reading<Double> degrees(String typed) {
