@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
@@ -88,13 +89,21 @@ public final class BoatModel {
   }
 
   /**
-   * The boat with fewer of the bad answers of whoever looked at it, with none of them first; empty
-   * where the answers change nothing of what it can carry.
+   * The boat with fewer of the bad answers of whoever looked at it, with none of them first, and
+   * the boat before any water is in its chambers: it must hold people up then, too, and air that
+   * leaks out on one side may level it. Empty where neither changes what it can carry.
    *
    * @throws UnusableBoat as {@link #of}
    */
   public List<BoatModel> withFewerAnswers() {
-    return fewerAnswers.stream().map(fewer -> of(fewer, List.of(), form, today)).toList();
+    Stream<Boat> full = leaks() ? Stream.of(LeakTests.withoutWater(boat)) : Stream.empty();
+    return Stream.concat(fewerAnswers.stream(), full)
+        .map(milder -> of(milder, List.of(), form, today))
+        .toList();
+  }
+
+  private boolean leaks() {
+    return spaces.stream().anyMatch(space -> space.counting().leaks());
   }
 
   private static BoatModel of(Boat boat, List<Boat> fewerAnswers, HullForm form, LocalDate today) {
@@ -123,8 +132,7 @@ public final class BoatModel {
               + " Check x, y and z against the stations; all are metres from the aft end, the"
               + " middle line and the lowest point of the bottom.");
     }
-    CountedBuoyancy.Drawn drawn =
-        new CountedBuoyancy.Drawn(solid.volume(), form.straightVolume(part.box()));
+    CountedBuoyancy.Drawn drawn = CountedBuoyancy.Drawn.of(form, part.box(), solid);
     return new Space(
         part,
         solid,

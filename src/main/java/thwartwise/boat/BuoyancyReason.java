@@ -46,6 +46,28 @@ public sealed interface BuoyancyReason {
   }
 
   /**
+   * Repaired, cut or fitted with something on a day that the test of the other is not later than.
+   */
+  record RepairedSinceTest(String repaired, String tested) implements BuoyancyReason {}
+
+  /**
+   * A leak test that counts let some water in: only what is left after a while counts.
+   *
+   * @param reason why it counts at all
+   * @param halfGoneMinutes after which half its lift is gone in a swamped boat
+   * @param heldUpMinutes for which people must be held up
+   * @param left the share of its litres that is left then
+   */
+  record TakesWater(
+      BuoyancyReason reason,
+      double litresIn,
+      double minutes,
+      double halfGoneMinutes,
+      double heldUpMinutes,
+      double left)
+      implements BuoyancyReason {}
+
+  /**
    * It holds a battery or charger, so it is vented and never sealed.
    *
    * @param volume of air that would count without it, sealed and proven

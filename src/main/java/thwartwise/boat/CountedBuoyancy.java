@@ -6,6 +6,11 @@ import java.util.Optional;
 import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Filling.SealTest;
 import thwartwise.electrics.ElectricalSystem;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
+import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 
 /**
  * Whether a chamber counts when the boat is swamped, and why.
@@ -21,13 +26,27 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   /** Between anchors and clothes, where nobody measured their volume, kg/m³ (judgement). */
   private static final double STOWED_DENSITY = 1000;
 
+  private static final Vector3 UP = Vector3.of(0, 0, 1);
+
   /**
    * The volume of a chamber as it is drawn.
    *
    * @param faired inside the shell, m³
    * @param straight the same with straight lines between the stations, m³
+   * @param depth from its lowest point to its highest, m
+   * @param head of water above its lowest point when the boat is swamped, m: up to the highest
+   *     point of the hull, for a boat that is all under water holds nobody up
    */
-  record Drawn(double faired, double straight) {
+  record Drawn(double faired, double straight, double depth, double head) {
+    static Drawn of(HullForm form, Box box, Solid solid) {
+      Span heights = solid.extent(UP);
+      return new Drawn(
+          solid.volume(),
+          form.straightVolume(box),
+          heights.length(),
+          form.outside().extent(UP).to() - heights.from());
+    }
+
     /** The share of the faired volume that counts: the least of drawn, straight and measured. */
     double smaller(Optional<Double> measured) {
       return Math.min(1, Math.min(straight, measured.orElse(straight)) / faired);
@@ -67,8 +86,8 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
         .orElseGet(
             () ->
                 holdsWaterBack(chamber)
-                    ? air(chamber, air, today).besides(stowed)
-                    : air(chamber, air, today));
+                    ? air(chamber, air, drawn, today).besides(stowed)
+                    : air(chamber, air, drawn, today));
   }
 
   /**
@@ -112,6 +131,12 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     return opening.into().map(chamber::isNamedBy).orElse(false);
   }
 
+  /** Whether some of what counts fills while people are held up. */
+  public boolean leaks() {
+    BuoyancyReason sealed = why instanceof BuoyancyReason.LooseStowage with ? with.reason() : why;
+    return sealed instanceof BuoyancyReason.TakesWater;
+  }
+
   /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */
   public static boolean holdsWaterBack(ChamberPart chamber) {
     return !(chamber.filling() instanceof Filling.Air air && air.seal() == Seal.OPEN);
@@ -145,12 +170,16 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     return new CountedBuoyancy(share, share, new BuoyancyReason.FastenedFoam(FOAM_SHARE));
   }
 
-  private static CountedBuoyancy air(ChamberPart chamber, double smaller, LocalDate today) {
+  private static CountedBuoyancy air(
+      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today) {
     Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
       case OPEN -> none(new BuoyancyReason.OpenChamber());
       case CLAIMED -> unproven(smaller, new BuoyancyReason.OnlyClaimed());
-      case PROVEN -> proven(chamber, smaller, today);
+      case PROVEN ->
+          air.repairedSinceTest()
+              .map(day -> unproven(smaller, repaired(day, air)))
+              .orElseGet(() -> proven(chamber, smaller, drawn, today));
     };
   }
 
@@ -158,7 +187,15 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     return new CountedBuoyancy(0, smaller, why);
   }
 
-  private static CountedBuoyancy proven(ChamberPart chamber, double smaller, LocalDate today) {
+  private static BuoyancyReason repaired(LocalDate day, Filling.Air air) {
+    return air.test()
+        .<BuoyancyReason>map(
+            test -> new BuoyancyReason.RepairedSinceTest(day.toString(), test.date().toString()))
+        .orElseGet(BuoyancyReason.NoLeakTest::new);
+  }
+
+  private static CountedBuoyancy proven(
+      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today) {
     if (chamber.test().isEmpty()) {
       return unproven(smaller, new BuoyancyReason.NoLeakTest());
     }
@@ -177,6 +214,27 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
       return none(new BuoyancyReason.FailedLeakTest(test.litresIn(), SealTest.MOST_LITRES));
     }
     return new CountedBuoyancy(
-        smaller, smaller, BuoyancyReason.ProvenTight.by(test, chamber.sharesSeal()));
+            smaller, smaller, BuoyancyReason.ProvenTight.by(test, chamber.sharesSeal()))
+        .leaking(test, drawn);
+  }
+
+  /** Only what is left of it after the time for which people must be held up. */
+  private CountedBuoyancy leaking(SealTest test, Drawn drawn) {
+    if (!(test.litresIn() > 0) || !(share > 0)) {
+      return this;
+    }
+    SwampedLeak leak = SwampedLeak.of(test, drawn.depth(), drawn.head());
+    double volume = share * drawn.faired();
+    double left = leak.left(volume, SwampedLeak.HELD_UP);
+    return new CountedBuoyancy(
+        share * left,
+        share * left,
+        new BuoyancyReason.TakesWater(
+            why,
+            test.litresIn(),
+            test.minutes(),
+            leak.halfGone(volume) / 60,
+            SwampedLeak.HELD_UP / 60,
+            left));
   }
 }

@@ -6,8 +6,29 @@ import java.util.Optional;
 /** What fills a chamber. */
 public sealed interface Filling {
 
-  /** Air behind a seal. A test is held beside the claim; without one nothing is proven. */
-  record Air(Seal seal, Optional<SealTest> test) implements Filling {}
+  /**
+   * Air behind a seal. A test is held next to the claim; without one nothing is proven.
+   *
+   * @param repaired the day on which it was last repaired, cut or fitted with something; what was
+   *     tested until then was another chamber
+   */
+  record Air(Seal seal, Optional<SealTest> test, Optional<LocalDate> repaired) implements Filling {
+    public Air(Seal seal, Optional<SealTest> test) {
+      this(seal, test, Optional.empty());
+    }
+
+    /** The day of a repair that its test is not later than. */
+    public Optional<LocalDate> repairedSinceTest() {
+      return repaired.filter(day -> test.filter(t -> t.date().isAfter(day)).isEmpty());
+    }
+
+    /**
+     * Whether a leak test is recorded and must be made again: it is stale, or of before a repair.
+     */
+    public boolean isTestOutdated(LocalDate today) {
+      return test.filter(t -> t.isStale(today) || repairedSinceTest().isPresent()).isPresent();
+    }
+  }
 
   /** A block of foam; only closed-cell foam that is fastened counts. */
   record Foam(boolean closedCell, boolean fastened) implements Filling {}
@@ -57,8 +78,16 @@ public sealed interface Filling {
    *
    * @param minutes how long it lasted
    * @param litresIn water that got in, litres
+   * @param head height of the water above the lowest point of the chamber, m; empty where nobody
+   *     said it
    */
-  record SealTest(LocalDate date, String how, double minutes, double litresIn, String by) {
+  record SealTest(
+      LocalDate date,
+      String how,
+      double minutes,
+      double litresIn,
+      String by,
+      Optional<Double> head) {
     /** Older is stale (judgement). */
     public static final int FRESH_MONTHS = 12;
 
@@ -67,6 +96,11 @@ public sealed interface Filling {
 
     /** Pattern of a youth training-dinghy class: at most one litre in any compartment (READ). */
     public static final double MOST_LITRES = 1.0;
+
+    /** Made as the help says: filled to the lid, or pushed under. */
+    public SealTest(LocalDate date, String how, double minutes, double litresIn, String by) {
+      this(date, how, minutes, litresIn, by, Optional.empty());
+    }
 
     public boolean isStale(LocalDate today) {
       return isStale(date, today);

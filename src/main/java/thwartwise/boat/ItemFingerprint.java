@@ -66,7 +66,9 @@ final class ItemFingerprint {
       return text(
           "Air",
           "seal=" + air.seal().name(),
-          "test=" + optional(air.test(), ItemFingerprint::test));
+          "test="
+              + optional(air.test(), ItemFingerprint::test)
+              + stated(", repaired=", air.repaired()));
     }
     Filling.Foam foam = (Filling.Foam) filling;
     return text("Foam", "closedCell=" + foam.closedCell(), "fastened=" + foam.fastened());
@@ -79,7 +81,7 @@ final class ItemFingerprint {
         "how=" + test.how(),
         "minutes=" + test.minutes(),
         "litresIn=" + test.litresIn(),
-        "by=" + test.by());
+        "by=" + test.by() + stated(", head=", test.head()));
   }
 
   private static String opening(Opening opening) {
@@ -143,6 +145,10 @@ final class ItemFingerprint {
 
   private static <T> String optional(Optional<T> value, Function<T, String> text) {
     return String.valueOf(value.map(text));
+  }
+
+  private static String stated(String name, Optional<?> value) {
+    return value.map(v -> name + v).orElse("");
   }
 
   private static String text(String type, String... components) {

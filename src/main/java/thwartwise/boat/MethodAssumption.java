@@ -48,6 +48,9 @@ public sealed interface MethodAssumption {
   record ChamberRule(double leastMinutes, double mostLitres, int freshMonths, double foamShare)
       implements MethodAssumption {}
 
+  /** How long a chamber that let water in must go on lifting, and why so long. */
+  record LeakingChambers(double minutes, String source) implements MethodAssumption {}
+
   /** Where the weight of somebody still acts, kneeling: height above the floor. */
   record StillPerson(double kneeling) implements MethodAssumption {}
 

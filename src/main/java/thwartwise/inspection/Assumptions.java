@@ -51,7 +51,7 @@ final class Assumptions {
                 rules.value("design-person"), rules.value("lightest-person")),
             allowance(model, rules)));
     StationRefinement.of(model, rules).ifPresent(all::add);
-    addMethods(all, figures(model.boat(), rules));
+    addMethods(all, figures(model, rules));
     addMethods(all, AssumedWaters.of(rules, model.boat().waters()));
     return all;
   }
@@ -83,7 +83,8 @@ final class Assumptions {
   }
 
   /** Figures that every answer uses and no single finding names. */
-  private static List<MethodAssumption> figures(Boat boat, RuleSet rules) {
+  private static List<MethodAssumption> figures(BoatModel model, RuleSet rules) {
+    Boat boat = model.boat();
     HullMeasurements hull = boat.hull();
     List<MethodAssumption> all = new ArrayList<>();
     all.add(
@@ -91,6 +92,11 @@ final class Assumptions {
             rules.value("offset-share"), rules.limit("offset-share").cited()));
     all.add(new MethodAssumption.SwampedShell(hull.density(), hull.material().isEmpty()));
     all.add(CountedBuoyancy.rule());
+    if (model.spaces().stream().anyMatch(space -> space.counting().leaks())) {
+      all.add(
+          new MethodAssumption.LeakingChambers(
+              rules.value("swamped-minutes"), rules.limit("swamped-minutes").cited()));
+    }
     all.addAll(Body.assumptions());
     all.add(
         new MethodAssumption.PullFigures(figures(rules, PULLS), boat.outfit().isAnchorLineKnown()));

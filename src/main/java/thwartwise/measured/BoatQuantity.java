@@ -160,6 +160,14 @@ public enum BoatQuantity {
       0.1,
       50000,
       Usual.of(0.1, 16_666, Dimension.TIME, "time a test can last")),
+  TEST_HEAD(
+      "water above a chamber in a leak test",
+      "m",
+      0.01,
+      3,
+      Usual.of(0.02, 1.5, Dimension.LENGTH, "height of water in such a test"),
+      UnitSlip.CENTIMETRES,
+      UnitSlip.MILLIMETRES),
   SEEN_MINUTES(
       "a trial in knee-deep water",
       "minutes",

@@ -96,11 +96,10 @@ public sealed interface FleetRow {
   }
 
   private static Optional<String> stale(ChamberPart chamber, LocalDate today) {
-    return chamber.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN
-        ? air.test()
-            .map(SealTest::date)
-            .filter(date -> SealTest.isStale(date, today))
-            .map(date -> "leak test of " + chamber.name() + " of " + date)
+    return chamber.filling() instanceof Filling.Air air
+            && air.seal() == Seal.PROVEN
+            && air.isTestOutdated(today)
+        ? air.test().map(test -> "leak test of " + chamber.name() + " of " + test.date())
         : Optional.empty();
   }
 }

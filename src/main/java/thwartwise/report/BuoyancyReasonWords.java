@@ -23,6 +23,9 @@ public record BuoyancyReasonWords(UnitFormat units) {
           + "; what is stowed loose takes up "
           + units.litres(stowage.volume(), Side.UP);
     }
+    if (reason instanceof BuoyancyReason.TakesWater leak) {
+      return of(leak.reason()) + "; " + LeakWords.of(leak, units);
+    }
     if (reason instanceof BuoyancyReason.HoldsVentedKit kit) {
       return "holds the "
           + kit.kit()
@@ -70,6 +73,13 @@ public record BuoyancyReasonWords(UnitFormat units) {
     }
     if (reason instanceof BuoyancyReason.StaleLeakTest test) {
       return "its leak test of " + test.date() + " is over twelve months old: test again";
+    }
+    if (reason instanceof BuoyancyReason.RepairedSinceTest repair) {
+      return "repaired or altered "
+          + repair.repaired()
+          + ", and its leak test of "
+          + repair.tested()
+          + " is not later: test again";
     }
     if (reason instanceof BuoyancyReason.ShortLeakTest test) {
       return String.format(

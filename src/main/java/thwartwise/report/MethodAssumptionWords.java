@@ -97,6 +97,13 @@ record MethodAssumptionWords(UnitFormat units) {
           rule.freshMonths(),
           100 * rule.foamShare());
     }
+    if (assumption instanceof MethodAssumption.LeakingChambers leak) {
+      return number("Of a chamber that let water in, what is left after %.0f minutes", leak.minutes())
+          + " counts: "
+          + leak.source()
+          + ". It fills as in its test, faster by the head of water up to the rail, as through a"
+          + " hole or a seep, whichever is worse; the leak is taken to lie halfway up (judgement).";
+    }
     return ofPeople(assumption);
   }
 

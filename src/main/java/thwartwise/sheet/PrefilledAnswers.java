@@ -182,7 +182,7 @@ final class PrefilledAnswers {
     }
     Filling.Air air = (Filling.Air) filling;
     put(key + ".filling", "air");
-    Optional<SealTest> fresh = air.test().filter(test -> !test.isStale(today));
+    Optional<SealTest> fresh = air.test().filter(test -> !air.isTestOutdated(today));
     if (air.test().isEmpty() || fresh.isPresent()) {
       put(key + ".seal", air.seal().word());
     }
@@ -195,6 +195,7 @@ final class PrefilledAnswers {
     put(key + ".minutes", Rounding.plain(test.minutes()));
     put(key + ".litresIn", Rounding.plain(test.litresIn()));
     put(key + ".by", test.by());
+    test.head().ifPresent(head -> put(key + ".head", length(head)));
   }
 
   private void place(String key, Place place) {

@@ -79,7 +79,8 @@ final class SheetTemplate {
       chamber.2.filling            | foam
       chamber.\\d+.seal            | proven
       chamber.\\d+.test.minutes    | 20
-      chamber.\\d+.test.litresIn   | 0
+      chamber.\\d+.test.litresIn   | 0.5
+      chamber.\\\\d+.test.head       | 0.3 m
       place.[123].any              | yes
       place.1.name                 | first thing
       place.2.name                 | second thing

@@ -47,7 +47,7 @@ record AnswerGroup(String list, int number) {
 
   /** Each is seen or poured of one chamber and says nothing of another. */
   private static final Pattern OF_ITS_OWN =
-      Pattern.compile("chamber\\.\\d+\\.(?:twin\\.)?(?:litres|test\\.(?:minutes|litresIn))");
+      Pattern.compile("chamber\\.\\d+\\.(?:twin\\.)?(?:litres|test\\.(?:minutes|litresIn|head))");
 
   /** Where a thing lies: two of them do not lie in one spot. */
   private static final Pattern WHERE_IT_LIES =

@@ -3,6 +3,7 @@ package thwartwise.walk;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
@@ -222,10 +223,31 @@ final class ChangedScript {
 
   private static Boat cut(At at, Boat boat) {
     List<Opening> openings = new ArrayList<>(boat.openings());
-    openings.add(
+    Opening made =
         new OpeningQuestions(at.replay(), at.tape(), at.outline(boat), at.limits(), boat.chambers())
-            .opening(at.key(), boat.openings()));
-    return boat.withOpenings(openings);
+            .opening(at.key(), boat.openings());
+    openings.add(made);
+    return cutInto(boat.withOpenings(openings), made, at.today());
+  }
+
+  /** A chamber somebody cut a hole into is no longer the one that was tested. */
+  private static Boat cutInto(Boat boat, Opening made, LocalDate today) {
+    Boat cut = boat;
+    for (ChamberPart part : parts(boat)) {
+      if (made.into().filter(part::isNamedBy).isPresent()
+          && part.filling() instanceof Filling.Air air
+          && air.test().isPresent()) {
+        cut = filled(cut, part.name(), new Filling.Air(air.seal(), air.test(), Optional.of(today)));
+      }
+    }
+    return cut;
+  }
+
+  /** The part is looked for anew: its twin may have been changed a moment ago. */
+  private static Boat filled(Boat boat, String part, Filling filling) {
+    ChamberPart now =
+        parts(boat).stream().filter(p -> p.name().equals(part)).findFirst().orElseThrow();
+    return filled(boat, now, filling);
   }
 
   private static Boat weighed(At at, Boat boat) {
@@ -276,16 +298,21 @@ final class ChangedScript {
               .map(c -> c.parts().get(i))
               .findFirst()
               .orElseThrow();
-      return part.test().filter(test -> test.isStale(today)).isPresent() ? again(boat, part) : boat;
+      return part.filling() instanceof Filling.Air air && air.isTestOutdated(today)
+          ? again(boat, part, air)
+          : boat;
     }
 
-    private Boat again(Boat boat, ChamberPart part) {
+    private Boat again(Boat boat, ChamberPart part, Filling.Air air) {
       String key = "old." + part.name();
       String subject = ChamberQuestions.subject(part);
       boolean tested =
           replay.ask(
               WordQuestions.yesNo(key, subject + ", tested again since?")
-                  .how("Its leak test is older than twelve months and counts for nothing now.")
+                  .how(
+                      air.repairedSinceTest().isPresent()
+                          ? "It was repaired or cut since its leak test, which counts for nothing now."
+                          : "Its leak test is older than twelve months and counts for nothing now.")
                   .why("Lids warp and seams open; only a fresh test counts.")
                   .orElse(false, "no"));
       return tested

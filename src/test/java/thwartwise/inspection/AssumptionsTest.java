@@ -3,11 +3,20 @@ package thwartwise.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.BuoyancyReason;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.geometry.Span;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.AssumptionWords;
+import thwartwise.rules.RuleSet;
 
 class AssumptionsTest {
 
@@ -36,6 +45,36 @@ class AssumptionsTest {
             "In the water a body is 1000 kg to the cubic metre, 32 % of it legs (Winter 2005 as"
                 + " quoted, READ) on the floor, before a seat that is a chamber, the rest 0.85 m high above the seat (judgement); a life jacket"
                 + " lifts nothing here.");
+  }
+
+  private static final RuleSet RULES = RuleSetFile.cautiousDefault();
+
+  /** The time is told from the rules and counted by the chamber: they are the same. */
+  @Test
+  void of_a_chamber_that_let_water_in_the_time_it_must_lift_is_told() {
+    BoxBoat box = BoxBoat.of(3, 1.2, 0.4).proven("fore locker", new Span(2.5, 3));
+    assertThat(AssumptionWords.of(Assumptions.of(box.model(), RULES), UnitFormat.METRIC))
+        .noneMatch(words -> words.startsWith("Of a chamber that let water in"));
+    SealTest test = new SealTest(BoxBoat.TODAY, "held under", 20, 0.5, "me");
+    Filling leaking = new Filling.Air(Seal.PROVEN, Optional.of(test));
+    Boat boat = box.boat();
+    BoatModel model =
+        BoatModel.of(
+            boat.withChambers(boat.chambers().stream().map(c -> c.filledWith(leaking)).toList()),
+            BoxBoat.TODAY);
+    assertThat(AssumptionWords.of(Assumptions.of(model, RULES), UnitFormat.METRIC))
+        .contains(
+            "Of a chamber that let water in, what is left after 60 minutes counts: nobody is sure"
+                + " to be seen at once: an hour until somebody comes, or the boat is bailed or"
+                + " drifts ashore; 33 CFR 183.105 has foam float a boat for 18 hours (READ)"
+                + " (judgement). It fills as in its test, faster by the head of water up to the"
+                + " rail, as through a hole or a seep, whichever is worse; the leak is taken to lie"
+                + " halfway up (judgement).");
+    assertThat(model.spaces().get(0).counting().why())
+        .isInstanceOfSatisfying(
+            BuoyancyReason.TakesWater.class,
+            leak ->
+                assertThat(leak.heldUpMinutes()).isEqualTo(RULES.value("swamped-minutes")));
   }
 
   @Test

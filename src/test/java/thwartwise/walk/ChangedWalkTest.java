@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.ConfirmedMeasurement;
@@ -248,6 +249,29 @@ class ChangedWalkTest {
             "old.fore locker.test.by",
             "me");
     assertThat(test(again, 0)).isEqualTo(LocalDate.of(2027, 5, 2));
+  }
+
+  /** A hatch in a chamber: what was tested was another chamber, until somebody tests this one. */
+  @Test
+  void a_hole_cut_into_a_proven_chamber_makes_its_test_count_for_nothing() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("changed.1", "cut");
+    typed.put("changed.1.kind", "deck hatch");
+    typed.put("changed.1.name", "hatch");
+    typed.put("changed.1.into", "fore locker");
+    typed.put("changed.1.x", "3");
+    typed.put("changed.1.y", "0");
+    typed.put("changed.1.z", "0.35");
+    typed.put("changed.1.width", "0.2");
+    typed.put("changed.1.closedBy", "lid");
+    Boat cut = changed(BEFORE, Sheet.TODAY, typed);
+    assertThat(BoatModel.of(BEFORE, Sheet.TODAY).spaces().get(0).counting().share()).isPositive();
+    assertThat(((Filling.Air) cut.chambers().get(0).filling()).repaired()).contains(Sheet.TODAY);
+    assertThat(BoatModel.of(cut, Sheet.TODAY).spaces().get(0).counting().share()).isZero();
+    typed.put("old.fore locker", "yes");
+    typed.putAll(test("old.fore locker", "2026-05-08"));
+    Boat tested = changed(BEFORE, Sheet.TODAY, typed);
+    assertThat(BoatModel.of(tested, Sheet.TODAY).spaces().get(0).counting().share()).isPositive();
   }
 
   /** The boat of the sheet, the foam along its sides cut out and seats of air in its place. */

@@ -231,6 +231,7 @@ final class CountedWalks {
       chamber.1.test.minutes   | 20
       chamber.1.test.litresIn  | 0.2
       chamber.1.test.by        | Imelda Quarrie
+      chamber.1.test.head      | 0.45
       chamber.2.any            | yes
       chamber.2.kind           | thwart
       chamber.2.name           | middle thwart box

@@ -118,6 +118,7 @@ public record Sheet(Map<String, String> typed) {
       chamber.1.test.minutes  | 20
       chamber.1.test.litresIn | 0.5
       chamber.1.test.by       | the builder
+      chamber.1.test.head     | 0.3556     | 14
       chamber.2.any           | yes
       chamber.2.name          | midships thwart
       chamber.2.x.from        | 1.6002     | 63

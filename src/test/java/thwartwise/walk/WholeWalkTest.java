@@ -188,7 +188,13 @@ class WholeWalkTest {
         new Filling.Air(
             Seal.PROVEN,
             Optional.of(
-                new SealTest(LocalDate.of(2026, 5, 2), "water poured in", 20, 0.5, "the builder")));
+                new SealTest(
+                    LocalDate.of(2026, 5, 2),
+                    "water poured in",
+                    20,
+                    0.5,
+                    "the builder",
+                    Optional.of(0.3556))));
     return List.of(
         new Chamber(
             "fore locker",

@@ -170,6 +170,7 @@ public final class BoatSchema {
   private static SchemaPart filling(SchemaPart part) {
     return part.optional(PartProperties.SEAL)
         .optional("test", reference("test"))
+        .optional("repaired", day("When it was last repaired, cut or fitted with something."))
         .optional(PartProperties.CHAMBER_LITRES)
         .optional(PartProperties.FOAM_KIND)
         .optional(PartProperties.FOAM_FASTENED);
@@ -182,6 +183,8 @@ public final class BoatSchema {
         .required("minutes", number(BoatQuantity.MINUTES, "How long it lasted."))
         .required("litresIn", number(BoatQuantity.LEAKED_LITRES, "The water that got in."))
         .required("by", text("Who tested it."))
+        .optional(
+            "head", number(BoatQuantity.TEST_HEAD, "Water above the lowest point of the chamber."))
         .object();
   }
 

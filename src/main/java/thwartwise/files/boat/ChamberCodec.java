@@ -24,6 +24,7 @@ final class ChamberCodec {
     "filling",
     "seal",
     "test",
+    "repaired",
     "litres",
     "kind",
     "fastened",
@@ -32,7 +33,7 @@ final class ChamberCodec {
     "twin"
   };
   private static final String[] TWIN_KEYS = {
-    "filling", "seal", "test", "litres", "kind", "fastened"
+    "filling", "seal", "test", "repaired", "litres", "kind", "fastened"
   };
   private static final String NAME = "Name the chamber, as in fore locker.";
   private static final String BOX =
@@ -99,6 +100,7 @@ final class ChamberCodec {
     if (filling instanceof Filling.Air air) {
       JsonText.put(node, PartProperties.SEAL, air);
       air.test().ifPresent(test -> node.set("test", SealTestCodec.write(test)));
+      air.repaired().ifPresent(day -> node.put("repaired", day.toString()));
     } else if (filling instanceof Filling.Foam foam) {
       JsonText.put(node, PartProperties.FOAM_KIND, foam);
       JsonText.put(node, PartProperties.FOAM_FASTENED, foam);
@@ -127,7 +129,7 @@ final class ChamberCodec {
       if (twin.has("filling")) {
         return Optional.of(read(twin));
       }
-      if (Stream.of("seal", "test", "kind", "fastened").noneMatch(twin::has)) {
+      if (Stream.of("seal", "test", "repaired", "kind", "fastened").noneMatch(twin::has)) {
         return Optional.empty();
       }
       return Optional.of(drawn instanceof Filling.Foam ? foam(twin) : air(twin));
@@ -139,12 +141,18 @@ final class ChamberCodec {
       Seal seal = chamber.required(PartProperties.SEAL);
       Optional<SealTest> test =
           chamber.optionalObject("test", SealTestCodec.KEYS).map(SealTestCodec::read);
-      return new Filling.Air(seal, test);
+      return new Filling.Air(
+          seal,
+          test,
+          chamber.has("repaired")
+              ? Optional.of(SealTestCodec.day(chamber, "repaired"))
+              : Optional.empty());
     }
 
     private static Filling foam(ObjectReader chamber) {
       chamber.refuse("seal", NOT_FOR_FOAM);
       chamber.refuse("test", NOT_FOR_FOAM);
+      chamber.refuse("repaired", NOT_FOR_FOAM);
       return new Filling.Foam(
           chamber.required(PartProperties.FOAM_KIND),
           chamber.optional(PartProperties.FOAM_FASTENED).orElse(false));

@@ -17,6 +17,11 @@ import thwartwise.walk.engine.WordQuestions;
 public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
+  /**
+   * A hand of water, where nobody knows; whoever leaked under less will leak far more (judgement).
+   */
+  private static final double LEAST_HEAD = 0.1;
+
   public Filling filling(String key, String subject) {
     return filling(key, subject, subject);
   }
@@ -104,16 +109,33 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   }
 
   private SealTest test(String key, String subject) {
-    return new SealTest(
+    LocalDate day =
         replay.ask(
             dayOf(key, subject)
                 .row(
                     subject + ", leak test",
-                    List.of("day", "how", "minutes", "litres in", "by whom"))),
-        how(key, subject),
-        minutes(key, subject),
-        litresIn(key, subject),
-        by(key, subject));
+                    List.of("day", "how", "minutes", "litres in", "by whom")));
+    String how = how(key, subject);
+    double minutes = minutes(key, subject);
+    double litresIn = litresIn(key, subject);
+    String by = by(key, subject);
+    return new SealTest(
+        day,
+        how,
+        minutes,
+        litresIn,
+        by,
+        litresIn > 0 ? Optional.of(head(key, subject)) : Optional.empty());
+  }
+
+  /** Asked only of a chamber that let water in: the deeper it was tried, the less it fills. */
+  private double head(String key, String subject) {
+    return replay.ask(
+        tape.length(key + ".head", subject + ", depth of the water")
+            .how("From its lowest point up to the water that leaked, inside or outside it.")
+            .why("Under a hand of water a leak runs slower than when the boat is swamped.")
+            .within(tape.usual(BoatQuantity.TEST_HEAD))
+            .orElse(LEAST_HEAD, tape.show(LEAST_HEAD)));
   }
 
   public LocalDate day(String key, String subject) {

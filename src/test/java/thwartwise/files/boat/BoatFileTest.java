@@ -136,6 +136,19 @@ class BoatFileTest {
     assertThat(boat.chambers().get(2).mirrored()).isTrue();
   }
 
+  @Test
+  void how_deep_a_chamber_was_tested_and_when_it_was_repaired_arrive() {
+    Boat tested =
+        parse(
+            changed(
+                "\"by\": \"builder\" } | \"by\": \"builder\", \"head\": 0.42 },"
+                    + " \"repaired\": \"2026-04-01\""));
+    Filling.Air air = (Filling.Air) tested.chambers().get(0).filling();
+    assertThat(air.test().orElseThrow().head()).contains(0.42);
+    assertThat(air.repaired()).contains(LocalDate.of(2026, 4, 1));
+    assertThat(air.repairedSinceTest()).isEmpty();
+  }
+
   private static final String TWINS =
       "\"fastened\": true, \"mirrored\": true | \"fastened\": true, \"mirrored\": true, \"twin\": ";
 
@@ -284,6 +297,8 @@ class BoatFileTest {
         "\"aboard\": | \"waters\": {}, \"aboard\":",
         "\"kind\": \"closed-cell\" | \"kind\": \"open-cell\"",
         "\"litres\": 86 | \"litres\": 86.123",
+        "\"by\": \"builder\" | \"by\": \"builder\", \"head\": 0.42",
+        "\"by\": \"builder\" } | \"by\": \"builder\" }, \"repaired\": \"2026-04-01\"",
         "\"litres\": 4, | \"litres\": 4, \"in\": \"fore locker\",",
         "\"seal\": \"claimed\" | \"seal\": \"open\"",
         "\"name\": \"middle\", | \"name\": \"middle\", \"starboard\": [{\"x\":1.8,\"y\":0,\"z\":0},"
