@@ -98,7 +98,8 @@ record MethodAssumptionWords(UnitFormat units) {
           100 * rule.foamShare());
     }
     if (assumption instanceof MethodAssumption.LeakingChambers leak) {
-      return number("Of a chamber that let water in, what is left after %.0f minutes", leak.minutes())
+      return number(
+              "Of a chamber that let water in, what is left after %.0f minutes", leak.minutes())
           + " counts: "
           + leak.source()
           + ". It fills as in its test, faster by the head of water up to the rail, as through a"

@@ -73,8 +73,7 @@ class AssumptionsTest {
     assertThat(model.spaces().get(0).counting().why())
         .isInstanceOfSatisfying(
             BuoyancyReason.TakesWater.class,
-            leak ->
-                assertThat(leak.heldUpMinutes()).isEqualTo(RULES.value("swamped-minutes")));
+            leak -> assertThat(leak.heldUpMinutes()).isEqualTo(RULES.value("swamped-minutes")));
   }
 
   @Test
