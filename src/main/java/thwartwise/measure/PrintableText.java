@@ -32,7 +32,12 @@ public final class PrintableText {
    */
   public static String excerpt(String typed) {
     StringBuilder shown = new StringBuilder();
-    typed.codePoints().map(c -> isHarmless(c) ? c : '?').forEach(shown::appendCodePoint);
+    // One more than is shown, by which it is seen that there is more.
+    typed
+        .codePoints()
+        .limit(LONGEST_EXCERPT + 1)
+        .map(c -> isHarmless(c) ? c : '?')
+        .forEach(shown::appendCodePoint);
     return inQuotes(shown.toString(), LONGEST_EXCERPT);
   }
 

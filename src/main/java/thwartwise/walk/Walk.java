@@ -205,7 +205,11 @@ public final class Walk {
     if (before.played().isPresent() && before.answers().equals(answers)) {
       return before.played().get();
     }
-    ReplayResult played = ReplayResult.of(script, answers);
+    ReplayResult played =
+        before
+            .played()
+            .map(run -> run.again(script, answers))
+            .orElseGet(() -> ReplayResult.of(script, answers));
     last = new LastRun(List.copyOf(answers), Optional.of(played));
     return played;
   }

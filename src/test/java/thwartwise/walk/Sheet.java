@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.walk.engine.Answer;
@@ -409,7 +410,8 @@ public record Sheet(Map<String, String> typed) {
 
   public String at(Question question) {
     String key = unbound(question);
-    return typed.getOrDefault(key, unnoted(key));
+    String noted = typed.get(key);
+    return noted == null ? unnoted(key) : noted;
   }
 
   /** Without what binds a question about one measurement to its figure. */
@@ -420,27 +422,31 @@ public record Sheet(Map<String, String> typed) {
   /** What has to be said although it is the usual answer, since Enter for it would flatter. */
   static String unnoted(String key) {
     return SAID.entrySet().stream()
-        .filter(said -> key.matches(said.getKey()))
+        .filter(said -> said.getKey().matcher(key).matches())
         .map(Map.Entry::getValue)
         .findFirst()
         .orElse("");
   }
 
-  private static final Map<String, String> SAID =
+  private static final Map<Pattern, String> SAID =
       Map.ofEntries(
-          Map.entry("(opening|kit|person|changed\\.\\d+\\.person)\\.\\d+\\.any", "no"),
-          Map.entry("hull\\.station\\.\\d+\\.upright", "yes"),
-          Map.entry("hull\\.alike", "yes"),
-          Map.entry("hull\\.floor", "0.006"),
-          Map.entry("(opening|changed)\\.\\d+\\.kind", "other"),
-          Map.entry("(opening|changed)\\.\\d+\\.into", "boat"),
-          Map.entry("chamber\\.\\d+\\.kind", "block"),
-          Map.entry("chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull"),
-          Map.entry("kit\\.\\d+\\.y", "0"),
-          Map.entry("kit\\.\\d+\\.in", "none"),
-          Map.entry("waters\\.sheltered", "yes"),
-          Map.entry("waters\\.(?!sheltered).*", "sheltered"),
-          Map.entry("short\\.(notch|motor)", "no"));
+          said("(opening|kit|person|changed\\.\\d+\\.person)\\.\\d+\\.any", "no"),
+          said("hull\\.station\\.\\d+\\.upright", "yes"),
+          said("hull\\.alike", "yes"),
+          said("hull\\.floor", "0.006"),
+          said("(opening|changed)\\.\\d+\\.kind", "other"),
+          said("(opening|changed)\\.\\d+\\.into", "boat"),
+          said("chamber\\.\\d+\\.kind", "block"),
+          said("chamber\\.\\d+\\.[xyz]\\.(from|to)", "hull"),
+          said("kit\\.\\d+\\.y", "0"),
+          said("kit\\.\\d+\\.in", "none"),
+          said("waters\\.sheltered", "yes"),
+          said("waters\\.(?!sheltered).*", "sheltered"),
+          said("short\\.(notch|motor)", "no"));
+
+  private static Map.Entry<Pattern, String> said(String key, String typed) {
+    return Map.entry(Pattern.compile(key), typed);
+  }
 
   /** A line typed after these answers. */
   private record Line(List<Answer> before, String typed) {}

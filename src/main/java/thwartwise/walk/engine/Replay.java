@@ -22,10 +22,20 @@ public final class Replay {
   private final Map<String, Answer> kept = new HashMap<>();
   private final List<AcceptedAnswer> given = new ArrayList<>();
   private final Itinerary itinerary = new Itinerary();
+  private final Transcript transcript;
   private Optional<PartialBoat> soFar = Optional.empty();
 
   public Replay(List<Answer> answers) {
+    this(answers, Transcript.NONE);
+  }
+
+  /**
+   * @param earlier of a run of the same script; what it read is not read anew for as long as
+   *     everything before it is the same
+   */
+  Replay(List<Answer> answers, Transcript earlier) {
     answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
+    transcript = new Transcript(earlier);
   }
 
   public <T> T ask(Entry<T> entry) {
@@ -33,24 +43,34 @@ public final class Replay {
     if (answer == null) {
       throw new UnansweredQuestion(entry, Optional.empty());
     }
+    Transcript.AnswerRead<T> read = transcript.reading(answer, () -> read(entry, answer));
+    given.add(read.accepted());
+    return read.value();
+  }
+
+  private static <T> Transcript.AnswerRead<T> read(Entry<T> entry, Answer answer) {
     Reading<T> reading = entry.read(answer.typed());
     if (reading instanceof Reading.Refused<T> refused) {
       throw new UnansweredQuestion(entry, Optional.of(refused.reason()));
     }
     Reading.Understood<T> understood = (Reading.Understood<T>) reading;
-    given.add(
+    return new Transcript.AnswerRead<>(
         new AcceptedAnswer(
             entry.question(),
             answer,
             understood.text(),
             understood.basis(),
-            entry.governsTheRest()));
-    return understood.value();
+            entry.governsTheRest()),
+        understood.value());
   }
 
   /** Whether an answer is kept for this question, asked or not. */
   public boolean hasAnswer(String key) {
-    return kept.containsKey(key);
+    return transcript.sought(key, kept.containsKey(key));
+  }
+
+  Transcript transcript() {
+    return transcript;
   }
 
   /** The sections there will be. */

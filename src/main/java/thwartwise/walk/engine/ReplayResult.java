@@ -2,7 +2,9 @@ package thwartwise.walk.engine;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.measure.Reading.AnswerBasis;
@@ -18,6 +20,7 @@ import thwartwise.walk.engine.WalkSection.WalkPosition;
  * @param open the question the script stopped at; empty when it came to its end
  * @param position in which section that question stands
  * @param partialBoat what is known of the boat there
+ * @param transcript what was read, for a replay that begins alike
  */
 public record ReplayResult(
     List<AcceptedAnswer> accepted,
@@ -25,10 +28,20 @@ public record ReplayResult(
     Optional<UnansweredQuestion> open,
     Optional<Boat> boat,
     Optional<PartialBoat> partialBoat,
-    Optional<WalkPosition> position) {
+    Optional<WalkPosition> position,
+    Transcript transcript) {
 
   public static ReplayResult of(Function<Replay, Boat> script, List<Answer> answers) {
-    Replay replay = new Replay(answers);
+    return of(script, new Replay(answers), answers);
+  }
+
+  /** The run of other answers through the same script; what begins alike is not read anew. */
+  public ReplayResult again(Function<Replay, Boat> script, List<Answer> answers) {
+    return of(script, new Replay(answers, transcript), answers);
+  }
+
+  private static ReplayResult of(
+      Function<Replay, Boat> script, Replay replay, List<Answer> answers) {
     Optional<UnansweredQuestion> stopped = Optional.empty();
     Optional<Boat> boat = Optional.empty();
     try {
@@ -42,11 +55,13 @@ public record ReplayResult(
         stopped,
         boat,
         replay.partialBoat(),
-        replay.position());
+        replay.position(),
+        replay.transcript());
   }
 
   private static List<Answer> rest(List<Answer> answers, Replay replay) {
-    List<Answer> used = replay.accepted().stream().map(AcceptedAnswer::answer).toList();
+    Set<Answer> used =
+        replay.accepted().stream().map(AcceptedAnswer::answer).collect(Collectors.toSet());
     return answers.stream().filter(answer -> !used.contains(answer)).toList();
   }
 

@@ -3,7 +3,6 @@ package thwartwise.walk.questions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
@@ -115,7 +114,7 @@ public final class BasicQuestions {
   }
 
   public Propulsion propulsion(Tape tape) {
-    Function<Tape, Propulsion> driven =
+    Drive drive =
         replay.ask(
             WordQuestions.choice("propulsion", "How it is driven", drives())
                 .how(
@@ -123,24 +122,44 @@ public final class BasicQuestions {
                     "outboard: any motor on the transom, petrol or electric.",
                     "sail, or tow (towing, or towed faster than a walk): nothing is recommended.")
                 .why("The published capacity formulas differ for the first two."));
-    return driven.apply(tape);
+    return switch (drive) {
+      case MANUAL -> new Propulsion.Manual();
+      case OUTBOARD -> new Propulsion.Outboard(power(tape));
+      case SAIL -> new Propulsion.Sail();
+      case TOW -> new Propulsion.Tow();
+    };
   }
 
-  private ChoiceReader<Function<Tape, Propulsion>> drives() {
-    Function<Tape, Propulsion> manual = tape -> new Propulsion.Manual();
+  private enum Drive {
+    MANUAL,
+    OUTBOARD,
+    SAIL,
+    TOW
+  }
+
+  private static ChoiceReader<Drive> drives() {
     return ChoiceReader.of(
-            manual, "manual", "oars", "oar", "rowing", "row", "paddle", "paddles", "pole", "rowed",
+            Drive.MANUAL,
+            "manual",
+            "oars",
+            "oar",
+            "rowing",
+            "row",
+            "paddle",
+            "paddles",
+            "pole",
+            "rowed",
             "by hand")
         .or(
-            tape -> new Propulsion.Outboard(power(tape)),
+            Drive.OUTBOARD,
             "outboard",
             "motor",
             "engine",
             "electric",
             "electric motor",
             "outboard motor")
-        .or(tape -> new Propulsion.Sail(), "sail", "sails", "sailing")
-        .or(tape -> new Propulsion.Tow(), "tow", "towing", "towed");
+        .or(Drive.SAIL, "sail", "sails", "sailing")
+        .or(Drive.TOW, "tow", "towing", "towed");
   }
 
   private double power(Tape tape) {

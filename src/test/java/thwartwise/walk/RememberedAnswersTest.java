@@ -1,0 +1,60 @@
+package thwartwise.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.walk.engine.Answer;
+
+/** A walk reads no answer twice; one that reads them all anew asks the same. */
+class RememberedAnswersTest {
+  private static final long SEED = 20261127;
+
+  static Stream<Sheet> sheets() {
+    return Stream.of(Sheet.full(false), Sheet.borrowed(true));
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void a_walk_that_has_heard_others_before_asks_what_a_new_one_asks(Sheet sheet) {
+    List<List<Answer>> stops = sheet.stops();
+    Walk remembering = Sheet.walk();
+    Random random = new Random(SEED);
+    for (List<Answer> stop : stops) {
+      Walk anew = Sheet.walk();
+      assertThat(remembering.next(stop)).isEqualTo(anew.next(stop));
+      assertThat(remembering.partialBoat(stop)).isEqualTo(anew.partialBoat(stop));
+      // Shorter, longer, or the same with one changed: the next stop follows something else.
+      remembering.next(stops.get(random.nextInt(stops.size())));
+      remembering.next(withAnotherAnswer(stop, random));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void another_answer_is_read_and_not_the_one_before_it(Sheet sheet) {
+    List<Answer> all = sheet.toTheEnd();
+    Walk remembering = Sheet.walk();
+    Random random = new Random(SEED);
+    for (int tried = 0; tried < 60; tried++) {
+      List<Answer> other = withAnotherAnswer(all, random);
+      remembering.next(all);
+      assertThat(remembering.next(other)).isEqualTo(Sheet.walk().next(other));
+      assertThat(remembering.take(other, "list")).isEqualTo(Sheet.walk().take(other, "list"));
+    }
+  }
+
+  private static List<Answer> withAnotherAnswer(List<Answer> answers, Random random) {
+    if (answers.isEmpty()) {
+      return answers;
+    }
+    Answer changed = answers.get(random.nextInt(answers.size()));
+    String other = List.of("no", "0.3", "1", "yes", "").get(random.nextInt(5));
+    return answers.stream()
+        .map(a -> a.equals(changed) ? new Answer(a.question(), other) : a)
+        .toList();
+  }
+}
