@@ -69,8 +69,15 @@ public final class BoatModel {
    * @throws UnusableBoat when something lies outside the hull or two chambers overlap
    */
   public static BoatModel of(Boat boat, LocalDate today) {
-    HullForm form = HullForm.of(boat.hull());
-    return of(ChecklistEffects.of(boat), ChecklistEffects.withFewerAnswers(boat), form, today);
+    Optional<HullCorrection> correction = HullCorrection.of(boat);
+    Boat inForce = correction.map(HullCorrection::inForce).orElse(boat);
+    List<Boat> fewer = new ArrayList<>(ChecklistEffects.withFewerAnswers(inForce));
+    correction.stream()
+        .flatMap(c -> c.bounds().stream())
+        .map(ChecklistEffects::of)
+        .filter(bound -> ChecklistEffects.isChanged(ChecklistEffects.of(inForce), bound))
+        .forEach(fewer::add);
+    return of(ChecklistEffects.of(inForce), fewer, HullForm.of(inForce.hull()), today);
   }
 
   /**
@@ -91,19 +98,31 @@ public final class BoatModel {
   /**
    * The boat with fewer of the bad answers of whoever looked at it, with none of them first, and
    * the boat before any water is in its chambers: it must hold people up then, too, and air that
-   * leaks out on one side may level it. Empty where neither changes what it can carry.
+   * leaks out on one side may level it. With them the boat with the weight of its hull as measured
+   * or as afloat, where a proof afloat says both. Empty where none of it changes what it can carry.
    *
    * @throws UnusableBoat as {@link #of}
    */
   public List<BoatModel> withFewerAnswers() {
     Stream<Boat> full = leaks() ? Stream.of(LeakTests.withoutWater(boat)) : Stream.empty();
-    return Stream.concat(fewerAnswers.stream(), full)
-        .map(milder -> of(milder, List.of(), form, today))
-        .toList();
+    return Stream.concat(fewerAnswers.stream(), full).map(this::bound).toList();
   }
 
   private boolean leaks() {
     return spaces.stream().anyMatch(space -> space.counting().leaks());
+  }
+
+  /** The boat with another weight of the hull, to which a proof afloat holds it as well. */
+  public List<BoatModel> withOtherHullWeight() {
+    return fewerAnswers.stream()
+        .filter(other -> !other.hull().equals(boat.hull()))
+        .map(this::bound)
+        .toList();
+  }
+
+  private BoatModel bound(Boat other) {
+    HullForm ofOther = other.hull().equals(boat.hull()) ? form : HullForm.of(other.hull());
+    return of(other, List.of(), ofOther, today);
   }
 
   private static BoatModel of(Boat boat, List<Boat> fewerAnswers, HullForm form, LocalDate today) {

@@ -87,7 +87,8 @@ final class ChecklistEffects {
    * is with fewer of them.
    */
   static Boat withFewerAnswers(Boat changed, Boat found, Boat fewer) {
-    return changed
+    Boat weighed = fewer.hull().equals(found.hull()) ? changed : changed.withHull(fewer.hull());
+    return weighed
         .withChambers(withFewer(changed.chambers(), found.chambers(), fewer.chambers()))
         .withKit(withFewer(changed.kit(), found.kit(), fewer.kit()));
   }
@@ -100,7 +101,9 @@ final class ChecklistEffects {
 
   /** Whether what the two can carry may differ. */
   static boolean isChanged(Boat found, Boat fewer) {
-    return !found.chambers().equals(fewer.chambers()) || !found.kit().equals(fewer.kit());
+    return !found.chambers().equals(fewer.chambers())
+        || !found.kit().equals(fewer.kit())
+        || !found.hull().equals(fewer.hull());
   }
 
   /** A battery that is said to lie without tray and strap is loose, whatever its kit line says. */

@@ -3,6 +3,7 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A proof afloat that is kept with the boat.
@@ -28,11 +29,13 @@ public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark,
    * with what was measured anew.
    */
   public static Optional<KeptProof> holding(List<KeptProof> proofs) {
-    return last(proofs).filter(proof -> !proof.outcome().agrees());
+    return last(proofs, proof -> true).filter(proof -> !proof.outcome().agrees());
   }
 
   /** By its day; of one day the one that was kept last. */
-  private static Optional<KeptProof> last(List<KeptProof> proofs) {
-    return proofs.stream().reduce((one, next) -> next.day().isBefore(one.day()) ? one : next);
+  static Optional<KeptProof> last(List<KeptProof> proofs, Predicate<KeptProof> counting) {
+    return proofs.stream()
+        .filter(counting)
+        .reduce((one, next) -> next.day().isBefore(one.day()) ? one : next);
   }
 }

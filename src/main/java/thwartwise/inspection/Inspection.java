@@ -329,13 +329,13 @@ public final class Inspection implements InspectedBoat {
   }
 
   private LoadedBoat loadedBoat(Seating seating, double each) {
-    return loadedBoats(seating, each)
+    return loadedBoats(model, seating, each)
         .min(Comparator.comparingDouble(assessment::nearness))
         .orElseThrow();
   }
 
   /** For every way in which they share the length of their places. */
-  private Stream<LoadedBoat> loadedBoats(Seating seating, double each) {
+  private static Stream<LoadedBoat> loadedBoats(BoatModel model, Seating seating, double each) {
     List<Double> masses = Collections.nCopies(seating.people(), each);
     return seating.packings(model.boat().places()).stream()
         .map(
@@ -378,7 +378,11 @@ public final class Inspection implements InspectedBoat {
 
   /** An act is forbidden when any recommended crew, heavy or light, must not do it. */
   private List<Finding> worstActs(Recommendation recommendation) {
-    List<LoadedBoat> crews = permitted(recommendation).map(this::asked).toList();
+    List<LoadedBoat> crews =
+        Stream.concat(
+                model.withOtherHullWeight().stream().flatMap(m -> permitted(recommendation, m)),
+                permitted(recommendation, model).map(this::asked))
+            .toList();
     return checks(Role.FORBIDS_AN_ACT).parallelStream()
         .flatMap(check -> worst(check, crews))
         .collect(Collectors.toMap(Finding::question, f -> f, Finding::worse, TreeMap::new))
@@ -409,12 +413,12 @@ public final class Inspection implements InspectedBoat {
     return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
   }
 
-  private Stream<LoadedBoat> permitted(Recommendation recommendation) {
-    return recommendation.crewLimits().stream().flatMap(this::permitted);
+  private Stream<LoadedBoat> permitted(Recommendation recommendation, BoatModel boat) {
+    return recommendation.crewLimits().stream().flatMap(limit -> permitted(limit, boat));
   }
 
   /** Heavy and light people, in the seatings of that number and in those of lighter people. */
-  private Stream<LoadedBoat> permitted(Recommendation.CrewLimit limit) {
+  private Stream<LoadedBoat> permitted(Recommendation.CrewLimit limit, BoatModel boat) {
     double lightest = rules.value("lightest-person");
     return Seating.of(limit.people(), model.boat().places()).stream()
         .flatMap(
@@ -422,7 +426,7 @@ public final class Inspection implements InspectedBoat {
                 limit.upTo(s.places(model)).stream()
                     .boxed()
                     .flatMap(most -> Stream.of(most, lightest))
-                    .flatMap(each -> loadedBoats(s, each)));
+                    .flatMap(each -> loadedBoats(boat, s, each)));
   }
 
   private LoadedBoat asked(LoadedBoat loadedBoat) {
