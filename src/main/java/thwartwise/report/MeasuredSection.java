@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
+import thwartwise.boat.HullCorrection;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Outfit;
 import thwartwise.boat.Outfit.SeamLeak;
@@ -58,6 +59,8 @@ final class MeasuredSection {
     }
     boat.observedTrial().ifPresent(seen -> page.point(ObservedTrialWords.any(boat, seen)));
     boat.proofs().forEach(proof -> page.point(ProofWords.of(proof, units)));
+    HullCorrection.of(boat)
+        .ifPresent(correction -> page.point(ProofWords.counting(correction, units)));
     page.point(boat.aboard().isEmpty() ? "Aboard: nobody" : aboard(boat));
     if (!boat.electrics().isEmpty()) {
       page.point("Battery, motor, panel or wires are stated: range and wiring work them out");

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
+import thwartwise.boat.HullCorrection;
 import thwartwise.boat.HullWeight;
 import thwartwise.boat.Kit;
 import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
@@ -31,10 +32,10 @@ public final class ProofPage {
       List.of(ReadingPoint.BOW, ReadingPoint.STERN, ReadingPoint.PORT, ReadingPoint.STARBOARD);
 
   private final UnitFormat units;
-  private final boolean kept;
+  private final Optional<Boat> kept;
   private final Page page = new Page();
 
-  private ProofPage(Boat boat, boolean kept) {
+  private ProofPage(Boat boat, Optional<Boat> kept) {
     this.kept = kept;
     this.units = ReaderUnits.of(boat);
   }
@@ -63,10 +64,10 @@ public final class ProofPage {
 
   /**
    * @param assessed empty where nothing could be compared
-   * @param kept whether it is kept with the boat
+   * @param kept the boat with the proof; empty where it could not be kept
    */
   public static String of(
-      Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed, boolean kept) {
+      Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed, Optional<Boat> kept) {
     ProofPage page = new ProofPage(boat, kept);
     page.page.title(
         boat.name()
@@ -104,13 +105,18 @@ public final class ProofPage {
     assessed.fit().ifPresent(fit -> fitted(fit, assessed.mayBeOff()));
     assessed.roll().ifPresent(this::roll);
     page.paragraph(
-        assessed.comparison().agrees() ? CHANGES_NOTHING : NOBODY_GOES,
-        kept ? KEPT : NOT_KEPT,
+        assessed.comparison().agrees() ? counting() : NOBODY_GOES,
+        kept.isPresent() ? KEPT : NOT_KEPT,
         assessed.comparison().agrees() ? "" : TELL);
   }
 
-  private static final String CHANGES_NOTHING =
-      "It changes no recommendation: no proof lets more people aboard";
+  /** What counts of the hull from now on. */
+  private String counting() {
+    return kept.flatMap(HullCorrection::of)
+        .map(correction -> ProofWords.counting(correction, units))
+        .orElse("");
+  }
+
   private static final String NOBODY_GOES =
       "Nobody goes until it is measured again, or a later proof agrees";
   private static final String TELL =

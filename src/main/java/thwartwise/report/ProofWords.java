@@ -3,6 +3,7 @@ package thwartwise.report;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import thwartwise.boat.HullCorrection;
 import thwartwise.boat.KeptProof;
 import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
 import thwartwise.boat.ReadingLabel;
@@ -48,6 +49,19 @@ final class ProofWords {
                     .map(s -> "; most likely wrong is " + slip(s, units))
                     .orElse(""))
         + (proof.current() ? "" : "; since then it was measured otherwise");
+  }
+
+  /** What counts of the hull after proofs that agree. */
+  static String counting(HullCorrection correction, UnitFormat units) {
+    String mass = units.scales(correction.inForce().hull().mass());
+    return correction.isConfirmed()
+        ? "Two proofs of different days agree, so the bare hull counts as "
+            + mass
+            + ": the heavier of the two, and its weight as high as the higher"
+        : "The bare hull counts as "
+            + mass
+            + " and its weight as high as measured or as afloat, whichever is more; only a second"
+            + " proof that agrees, on another day, can let more aboard";
   }
 
   private static String bothNumbers(KeptProof proof, UnitFormat units) {

@@ -91,23 +91,24 @@ final class ProveCommand implements ShellCommand {
     }
     AfloatProof proof = Walk.proof(inspector.today(), boat, ended.answers());
     Optional<ProofAssessment> assessed = assessed(file, boat, proof, rules, better);
-    boolean kept = assessed.filter(a -> isKept(file, boat, a)).isPresent();
+    Optional<Boat> kept = assessed.flatMap(a -> kept(file, boat, a));
     conversation.print(ProofPage.of(boat, proof, assessed, kept).stripTrailing());
     boolean agrees = assessed.filter(a -> a.comparison().agrees()).isPresent();
     return (agrees ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
-  /** False where the file was changed meanwhile: what was read is of another boat then. */
-  private static boolean isKept(Path file, Boat asked, ProofAssessment assessed) {
+  /** Empty where the file was changed meanwhile: what was read is of another boat then. */
+  private static Optional<Boat> kept(Path file, Boat asked, ProofAssessment assessed) {
     Boat fresh = BoatFile.read(file);
     if (!fresh.in(asked.units()).equals(asked)) {
-      return false;
+      return Optional.empty();
     }
     String mark = BoatMark.ofProof(fresh, assessed.proof());
     List<KeptProof> proofs = new ArrayList<>(fresh.proofs());
     proofs.add(new KeptProof(assessed.proof(), assessed.outcome(), mark, true));
-    Workspace.rewrite(file, fresh.withProofs(proofs));
-    return true;
+    Boat proved = fresh.withProofs(proofs);
+    Workspace.rewrite(file, proved);
+    return Optional.of(proved);
   }
 
   private Optional<ProofAssessment> assessed(

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.HullCorrection;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Margin;
 import thwartwise.crew.AppliedRules;
@@ -107,13 +108,13 @@ public record BoatSpread(
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
   public static Optional<BoatSpread> of(
-      Boat boat,
+      Boat measured,
       RuleBook book,
       RuleSet spreads,
       Set<InputKind> better,
       LocalDate today,
       IntFunction<Runnable> progress) {
-    BoatModel model = BoatModel.of(boat, today);
+    BoatModel model = BoatModel.of(measured, today);
     AppliedRules applied = new AppliedRules(model, book);
     RuleSet rules = applied.inForce();
     CrewAssessment assessment = new CrewAssessment(model, rules);
@@ -123,8 +124,13 @@ public record BoatSpread(
       return Optional.empty();
     }
     double each = rules.value("design-person");
+    Optional<HullCorrection> proved = HullCorrection.of(measured);
+    Boat boat = proved.map(HullCorrection::inForce).orElse(measured).withProofs(List.of());
     List<CrewCase> cases = cases(assessment, limits, people, each);
-    List<SpreadInput> inputs = SpreadInputs.of(boat, model, rules, spreads, better, most(cases));
+    List<SpreadInput> inputs =
+        SpreadInputs.of(boat, model, rules, spreads, better, most(cases)).stream()
+            .map(input -> input.proved(proved.flatMap(HullCorrection::mayBeOff)))
+            .toList();
     CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
     List<PropagatedResult> results =

@@ -1,5 +1,7 @@
 package thwartwise.spread;
 
+import java.util.Optional;
+import thwartwise.boat.HullWeight;
 import thwartwise.uncertainty.Distribution;
 
 /**
@@ -22,6 +24,33 @@ record SpreadInput(
   @FunctionalInterface
   interface Variation {
     VariedBoat of(VariedBoat boat, double value);
+  }
+
+  /** The same, where proofs afloat left no more spread of the hull's weight than this. */
+  SpreadInput proved(Optional<HullWeight> mayBeOff) {
+    return mayBeOff
+        .flatMap(spread -> ofHull(spread))
+        .filter(spread -> spread < spread())
+        .map(this::narrowedTo)
+        .orElse(this);
+  }
+
+  private Optional<Double> ofHull(HullWeight spread) {
+    return switch (kind) {
+      case HULL_MASS -> Optional.of(spread.mass());
+      case HULL_CENTRE_ALONG -> Optional.of(spread.along());
+      case HULL_CENTRE_HEIGHT -> Optional.of(spread.height());
+      default -> Optional.empty();
+    };
+  }
+
+  private SpreadInput narrowedTo(double spread) {
+    return new SpreadInput(
+        kind,
+        item,
+        SpreadInputs.narrowed(distribution, spread),
+        Math.min(betterSpread, spread),
+        variation);
   }
 
   double spread() {

@@ -304,7 +304,7 @@ final class SpreadInputs {
     found.add(new SpreadInput(kind, thing, distribution, least, variation));
   }
 
-  private static Distribution narrowed(Distribution unsaid, double spread) {
+  static Distribution narrowed(Distribution unsaid, double spread) {
     return unsaid instanceof Lognormal
         ? Lognormal.of(unsaid.mean(), spread)
         : new Normal(unsaid.mean(), spread);

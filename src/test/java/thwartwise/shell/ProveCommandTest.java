@@ -80,8 +80,9 @@ class ProveCommandTest {
             its centre, from aft           1.17 +- 0.02 m         1.17 +- 0.02 m
             its centre, over the bottom    0.16 +- 0.05 m         0.16 +- 0.05 m
             +- is one standard deviation.
-            It changes no recommendation: no proof lets more people aboard. It is kept with
-            the boat.
+            The bare hull counts as 28 kg and its weight as high as measured or as afloat,
+            whichever is more; only a second proof that agrees, on another day, can let more
+            aboard. It is kept with the boat.
             """);
     KeptProof kept = kept();
     assertThat(kept.outcome().agrees()).isTrue();
