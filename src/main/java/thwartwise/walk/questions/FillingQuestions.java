@@ -131,7 +131,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   /** Asked only of a chamber that let water in: the deeper it was tried, the less it fills. */
   private double head(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".head", subject + ", depth of the water")
+        tape.length(key + ".head", subject + ", depth of water")
             .how("From its lowest point up to the water that leaked, inside or outside it.")
             .why("Under a hand of water a leak runs slower than when the boat is swamped.")
             .within(tape.usual(BoatQuantity.TEST_HEAD))
