@@ -85,11 +85,17 @@ public final class BoatProperties {
 
   public static final Property<HullMeasurements, Double> HULL_MASS =
       Property.known(
-          "mass",
-          ValueType.number(BoatQuantity.HULL_MASS),
-          HullMeasurements::mass,
-          "Weigh the bare hull on bathroom scales, one end after the other, and write the sum in"
-              + " kg.");
+              "mass",
+              ValueType.number(BoatQuantity.HULL_MASS),
+              HullMeasurements::mass,
+              "Weigh the bare hull on bathroom scales, one end after the other, and write the sum in"
+                  + " kg.")
+          .withQuestion(
+              "Mass of the bare hull",
+              List.of(
+                  "Empty it of all that is not built in. One bathroom scale under each end in",
+                  "turn, the other end on a block as high, the boat level: add the two readings."),
+              List.of("Everything the boat can carry comes after this. A guess is worth nothing."));
 
   public static final Property<HullMeasurements, Material> MATERIAL =
       Property.of(
@@ -98,6 +104,10 @@ public final class BoatProperties {
               HullMeasurements::material,
               "Write what the hull is made of, or its swamped density in kg/m3 as \"density\".")
           .whenOmitted("something else, of that density")
+          .withQuestion(
+              "What the hull is made of",
+              List.of("What most of the shell is made of. Plywood under a glass skin is plywood."),
+              List.of("A swamped hull lifts or pulls down by what it is made of."))
           .withChangeLabel("what the hull is made of");
 
   public static final Property<HullMeasurements, Double> DENSITY =
@@ -107,6 +117,13 @@ public final class BoatProperties {
               HullMeasurements::density,
               "Weigh a soaked offcut of known size and write kg/m3.")
           .whenOmitted("that of the material, soaked")
+          .withQuestion(
+              "Density of that stuff, soaked",
+              List.of(
+                  "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
+                  "kilograms divided by litres, times 1000."),
+              List.of(
+                  "Heavier than water (1000) pulls the swamped boat down. In doubt, guess high."))
           .withChangeLabel("the swamped density of the hull");
 
   public static final Property<HullMeasurements, Double> THICKNESS =
@@ -130,6 +147,10 @@ public final class BoatProperties {
               HullMeasurements::floor,
               "Measure with a tape from the lowest point of the bottom up to what people stand on.")
           .whenOmitted("on the shell")
+          .withQuestion(
+              "Height of the floor",
+              List.of("Up from the baseline to the floorboards, or to the bottom's inside."),
+              List.of("Whoever stands, stands on this."))
           .withChangeLabel("the height of the floor");
 
   public static final List<Property<HullMeasurements, ?>> OF_HULL =
@@ -165,6 +186,10 @@ public final class BoatProperties {
               Waters::wind,
               "Write metres a second, or \"force\" instead, or leave it out.")
           .whenOmitted(SHELTERED)
+          .withQuestion(
+              "Strongest wind, force",
+              List.of("By what you see at its strongest:"),
+              List.of("Wind pushes the boat over and away, and makes the waves."))
           .withChangeLabel("the strongest wind");
 
   public static final Property<Waters, Double> CURRENT =
@@ -174,6 +199,10 @@ public final class BoatProperties {
               Waters::current,
               "See how many metres a stick drifts in a second, or leave it out.")
           .whenOmitted(SHELTERED)
+          .withQuestion(
+              "Current, metres in ten seconds",
+              List.of("Throw a stick in where it runs fastest; pace how far it gets in that time."),
+              List.of("A current pulls a moored boat under and carries a swamped one away."))
           .withChangeLabel("the current");
 
   public static final Property<Waters, Boolean> WEIR =
@@ -199,6 +228,10 @@ public final class BoatProperties {
               Waters::temperature,
               "Hang a thermometer in the water, or leave it out.")
           .whenOmitted(SHELTERED)
+          .withQuestion(
+              "Coldest water, degrees Celsius",
+              List.of("Hang a thermometer in the water; ask where there is none."),
+              List.of("Under 15 degrees hands soon cannot hold on: the boat must bear more."))
           .withChangeLabel("the coldest water");
 
   public static final Property<Waters, Double> OFFSHORE =
@@ -249,7 +282,40 @@ public final class BoatProperties {
           .whenOmitted("gives no lift")
           .withChangeLabel("its own volume");
 
-  public static final List<Property<Kit, ?>> OF_KIT = List.of(KIT_MASS, KIT_LITRES);
+  public static final Property<Kit, Boolean> KIT_FASTENED =
+      Property.<Kit, Boolean>known(
+              "fastened",
+              ValueType.flag(),
+              Kit::fastened,
+              "Write whether it stays where it is in a boat upside down.")
+          .withQuestion(
+              "is it fastened?",
+              List.of("Fastened so that it stays in a boat upside down."),
+              List.of("Loose kit slides to the low side, and floats away from a swamped boat."))
+          .whenOmitted("loose");
+
+  public static final Property<Kit, String> KIT_IN =
+      Property.of(
+              "in", ValueType.text(), Kit::in, "Name the chamber it is stowed in, or leave it out.")
+          .withQuestion(
+              "stowed in which chamber",
+              List.of("One of the chambers you named; a beginning of its name is enough."),
+              List.of(
+                  "It takes room there; and with a battery or a charger inside, it never counts."))
+          .whenOmitted("in none")
+          .withLabel("in ");
+
+  public static final Property<Kit, String> WORKED_FROM =
+      Property.of(
+              "workedFrom",
+              ValueType.text(),
+              Kit::workedFrom,
+              "Name the place it is steered or rowed from, or leave it out.")
+          .whenOmitted("the nearest place")
+          .withLabel("worked from the ");
+
+  public static final List<Property<Kit, ?>> OF_KIT =
+      List.of(KIT_MASS, KIT_LITRES, KIT_FASTENED, KIT_IN, WORKED_FROM);
 
   public static final Property<Person, Double> PERSON_MASS =
       Property.<Person, Double>known(
@@ -263,7 +329,19 @@ public final class BoatProperties {
               List.of("People guess themselves light; wet clothes weigh more still."))
           .withChangeLabel("mass");
 
-  public static final List<Property<Person, ?>> OF_PERSON = List.of(PERSON_MASS);
+  public static final Property<Person, String> PERSON_PLACE =
+      Property.<Person, String>known(
+              "place",
+              ValueType.text(),
+              Person::place,
+              "Write which of the places the person sits at.")
+          .withQuestion(
+              "sits at",
+              List.of("One of the places you named; a beginning of its name is enough."),
+              List.of("Where people sit decides how the boat lies."))
+          .withChangeLabel("place");
+
+  public static final List<Property<Person, ?>> OF_PERSON = List.of(PERSON_MASS, PERSON_PLACE);
 
   /**
    * The single values of one object of the boat file.

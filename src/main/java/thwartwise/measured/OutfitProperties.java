@@ -45,6 +45,10 @@ public final class OutfitProperties {
               boat -> boat.outfit().anchorBottom(),
               "Write what the anchor lies on, or leave it out.")
           .whenOmitted("stones or weed")
+          .withQuestion(
+              "on a bottom of",
+              List.of("What sticks to the anchor when it comes up; not known: Enter."),
+              List.of("On stones and in weed it holds only with a longer line."))
           .withChangeLabel("the bottom it anchors on")
           .withLabel("It anchors on ");
 
@@ -62,6 +66,10 @@ public final class OutfitProperties {
               ValueType.number(BoatQuantity.LEAKED_LITRES),
               SeamLeak::volume,
               "Sponge the water into a measured bucket and write litres.")
+          .withQuestion(
+              "water that came in",
+              List.of("Dry it, wait half an hour, sponge it into a measured bucket."),
+              List.of("So many minutes it takes until there is too much in the boat."))
           .withChangeLabel("water that came in");
 
   public static final Property<SeamLeak, Double> LEAK_TIME =
@@ -70,6 +78,10 @@ public final class OutfitProperties {
               ValueType.number(BoatQuantity.LEAK_MINUTES),
               SeamLeak::time,
               "Write how long it came in, in minutes.")
+          .withQuestion(
+              "in how many minutes",
+              List.of("By the watch, from dry to sponged."),
+              List.of("It makes a rate of the litres."))
           .withChangeLabel("time it took");
 
   public static final List<Property<SeamLeak, ?>> OF_LEAK = List.of(LEAK_LITRES, LEAK_TIME);

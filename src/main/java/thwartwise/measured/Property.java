@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thwartwise.measured.ValueType.ScalarSource;
 
 /**
@@ -59,6 +60,12 @@ public record Property<O, V>(
   Property<O, V> withLabel(String before) {
     return new Property<>(
         key, type, value, subject, how, why, remedy, whenOmitted, changeLabel, before);
+  }
+
+  /** The keys of all these and some others: what an object of the file may hold. */
+  public static <O> String[] keys(List<Property<O, ?>> properties, String... others) {
+    return Stream.concat(Stream.of(others), properties.stream().map(Property::key))
+        .toArray(String[]::new);
   }
 
   Settable<O, V> with(BiFunction<O, V, O> setter) {

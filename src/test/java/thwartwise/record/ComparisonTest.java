@@ -232,7 +232,8 @@ class ComparisonTest {
             "units",
             "observedTrial",
             "electrics",
-            "outfit");
+            "outfit",
+            "proofs");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",

@@ -60,7 +60,7 @@ class WatersOfTheWalkTest {
   void figures_no_water_has_are_refused() {
     Sheet seen = SMALL.with("waters.sheltered", "no");
     assertThat(seen.refused("waters.celsius", "59"))
-        .isEqualTo("That is not between 0 and 40. Type a number in between.");
+        .isEqualTo("That is not between -2 and 40. Type a number in between.");
     assertThat(seen.refused("waters.wind", "13"))
         .isEqualTo("13 is not between 0 and 12. Type a whole number in between.");
     assertThat(seen.refused("waters.waves", "20"))

@@ -204,16 +204,13 @@ public final class BoatSchema {
         .required(BoatProperties.KIT_MASS)
         .optional(BoatProperties.OF_KIT)
         .required("at", reference("point"))
-        .optional("fastened", flag("Whether it stays where it is."))
-        .optional("in", text("The chamber it is stowed in."))
-        .optional("workedFrom", text("The place a motor or oars are worked from."))
         .object();
   }
 
   private static ObjectNode person() {
     return named(new SchemaPart())
         .required(BoatProperties.PERSON_MASS)
-        .required("place", text("Which of the places the person sits at."))
+        .required(BoatProperties.PERSON_PLACE)
         .optional("x", number(BoatQuantity.ALONG, X))
         .optional("y", number(BoatQuantity.ATHWART, Y))
         .object();

@@ -3,7 +3,6 @@ package thwartwise.files.boat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import thwartwise.electrics.Battery;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.ElectricMotor;
@@ -23,7 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class ElectricsCodec {
   static final String KEY = "electrics";
   static final String[] KEYS =
-      keys(
+      Property.keys(
           ElectricalProperties.OF_SYSTEM,
           "battery",
           "motor",
@@ -31,14 +30,15 @@ final class ElectricsCodec {
           "panel",
           "mainWire",
           "circuits");
-  private static final String[] BATTERY_KEYS = keys(ElectricalProperties.OF_BATTERY, "kit");
-  private static final String[] MOTOR_KEYS = keys(ElectricalProperties.OF_MOTOR, "kit");
-  private static final String[] RUN_KEYS = keys(ElectricalProperties.OF_RUN, "setting");
-  private static final String[] PANEL_KEYS = keys(ElectricalProperties.OF_PANEL, "kit");
+  private static final String[] BATTERY_KEYS =
+      Property.keys(ElectricalProperties.OF_BATTERY, "kit");
+  private static final String[] MOTOR_KEYS = Property.keys(ElectricalProperties.OF_MOTOR, "kit");
+  private static final String[] RUN_KEYS = Property.keys(ElectricalProperties.OF_RUN, "setting");
+  private static final String[] PANEL_KEYS = Property.keys(ElectricalProperties.OF_PANEL, "kit");
   private static final String KIT = "Write the name it has among the kit.";
   private static final String SETTING = "Write what the motor's handle stood at, as in 3.";
-  static final String[] CIRCUIT_KEYS = keys(WireProperties.OF_CIRCUIT, "name");
-  static final String[] MAIN_KEYS = keys(WireProperties.OF_MAIN_WIRE);
+  static final String[] CIRCUIT_KEYS = Property.keys(WireProperties.OF_CIRCUIT, "name");
+  static final String[] MAIN_KEYS = Property.keys(WireProperties.OF_MAIN_WIRE);
   private static final String CIRCUIT = "Name what the wires feed, as in lamp.";
 
   private ElectricsCodec() {}
@@ -185,11 +185,6 @@ final class ElectricsCodec {
   private static <O> ObjectNode put(ObjectNode node, List<Property<O, ?>> properties, O owner) {
     properties.forEach(property -> JsonText.put(node, property, owner));
     return node;
-  }
-
-  private static <O> String[] keys(List<Property<O, ?>> properties, String... more) {
-    return Stream.concat(Stream.of(more), properties.stream().map(Property::key))
-        .toArray(String[]::new);
   }
 
   private static <T> void list(

@@ -16,14 +16,14 @@ import thwartwise.measure.NumberText;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.PartProperties;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The hull: mass, stuff, thickness, floor, stations, skeg, and where the rail is decked over. */
 final class HullCodec {
-  static final String[] KEYS = {
-    "mass", "centre", "material", "density", "thickness", "floor", "stations", "decked", "skeg"
-  };
+  static final String[] KEYS =
+      Property.keys(BoatProperties.OF_HULL, "centre", "stations", "decked", "skeg");
   private static final String CENTRE =
       "Find where the bare hull balances, or leave \"centre\" out and it is estimated.";
   private static final String STATIONS =
@@ -110,7 +110,7 @@ final class HullCodec {
    * edge lies under the keel shows only once the keel line is faired, so that is not asked here.
    */
   private static final class SkegFields {
-    static final String[] KEYS = {"edge", "thickness"};
+    static final String[] KEYS = Property.keys(PartProperties.OF_SKEG, "edge");
     private static final int FEWEST_POINTS = 2;
     private static final String EDGE =
         "Measure along its lower edge from aft to forward, as in"

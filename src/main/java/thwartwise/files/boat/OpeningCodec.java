@@ -20,9 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  * where it is: across the boat at either end and near the middle line, along the boat elsewhere.
  */
 final class OpeningCodec {
-  static final String[] KEYS = {
-    "name", "x", "y", "z", "width", "along", "diameter", "closedBy", "into"
-  };
+  static final String[] KEYS = Property.keys(PartProperties.OF_OPENING, "name", "x", "y", "z");
   private static final double END_SHARE = 0.05;
   private static final double NEAR_MIDDLE = 0.1;
   private static final String NAME = "Name the opening, as in transom cut-out or drain.";

@@ -1,6 +1,5 @@
 package thwartwise.files.boat;
 
-import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Outfit.Rowlocks;
 import thwartwise.boat.Outfit.SeamLeak;
@@ -8,6 +7,7 @@ import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.OutfitProperties;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -16,10 +16,7 @@ final class OutfitCodec {
   static final String ROWLOCKS = "rowlocks";
   static final String LEAKS = "leaks";
   static final String[] ROWLOCK_KEYS = {"x"};
-  static final String[] LEAK_KEYS =
-      Stream.concat(
-              Stream.of("seam"), OutfitProperties.OF_LEAK.stream().map(property -> property.key()))
-          .toArray(String[]::new);
+  static final String[] LEAK_KEYS = Property.keys(OutfitProperties.OF_LEAK, "seam");
   private static final String X = "Measure from the aft end to the pins of the pair, in metres.";
   private static final String SEAM = "Name where the water came in, as in port chine.";
 

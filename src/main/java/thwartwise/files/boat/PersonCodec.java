@@ -7,13 +7,13 @@ import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Somebody aboard and where they sit. */
 final class PersonCodec {
-  static final String[] KEYS = {"name", "mass", "place", "x", "y"};
+  static final String[] KEYS = Property.keys(BoatProperties.OF_PERSON, "name", "x", "y");
   private static final String NAME = "Write a name or a part, as in helm.";
-  private static final String PLACE = "Write which of the places the person sits at.";
   private static final String ALONG =
       "Measure from the aft end to the middle of the person, in metres, or leave it out.";
   private static final String ATHWART =
@@ -25,7 +25,7 @@ final class PersonCodec {
   static Person read(ObjectReader person, List<Place> places) {
     String name = person.text("name", NAME);
     double mass = person.required(BoatProperties.PERSON_MASS);
-    String at = person.text("place", PLACE);
+    String at = person.required(BoatProperties.PERSON_PLACE);
     double usual =
         places.stream()
             .filter(p -> p.name().equals(at))
@@ -41,11 +41,8 @@ final class PersonCodec {
   }
 
   static ObjectNode write(Person person) {
-    ObjectNode node =
-        JsonText.object()
-            .put("name", person.name())
-            .put("mass", person.mass())
-            .put("place", person.place());
+    ObjectNode node = JsonText.object().put("name", person.name());
+    BoatProperties.OF_PERSON.forEach(property -> JsonText.put(node, property, person));
     person.x().ifPresent(x -> node.put("x", x));
     return node.put("y", person.y());
   }

@@ -9,11 +9,12 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.PartProperties;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Where people sit, kneel or stand. */
 final class PlaceCodec {
-  static final String[] KEYS = {"name", "x", "y", "z", "halfWidth", "people", "posture"};
+  static final String[] KEYS = Property.keys(PartProperties.OF_PLACE, "name", "x", "y", "z");
   private static final String NAME = "Name the place, as in stern seat.";
   private static final String ALONG =
       "Write from where to where the middle of a person can be, forward of the aft end, in metres,"

@@ -5,11 +5,12 @@ import thwartwise.boat.Propulsion;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.measured.PartProperties;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /** How the boat is driven. */
 final class PropulsionCodec {
-  static final String[] KEYS = {"kind", "kilowatts"};
+  static final String[] KEYS = Property.keys(PartProperties.OF_PROPULSION);
 
   private PropulsionCodec() {}
 

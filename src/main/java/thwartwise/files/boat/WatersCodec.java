@@ -8,6 +8,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.ValueReader;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -15,9 +16,7 @@ import tools.jackson.databind.node.ObjectNode;
  * and counts as the upper edge of that force; it is written back in m/s.
  */
 final class WatersCodec {
-  static final String[] KEYS = {
-    "waves", "breaking", "wind", "force", "current", "weir", "wash", "celsius", "offshore"
-  };
+  static final String[] KEYS = Property.keys(BoatProperties.OF_WATERS, "force");
   private static final String FORCE = "Write the Beaufort force, 0 to 12, or leave it out.";
   private static final String TWICE =
       "\"wind\" says how it blows already. Take one of the two out.";

@@ -72,12 +72,19 @@ public record Tape(UnitSystem system) {
   /** A number of the table, asked in its own words, with its usual range. */
   public Entry<Double> asked(Property<?, Double> property, String key, String subject) {
     BoatQuantity of = property.type().quantity().orElseThrow();
-    return quantity(of.dimension(), key, subject).worded(property).within(usual(of));
+    return quantity(of, key, subject).worded(property).within(usual(of));
   }
 
   /** The same, one of several about a topic. */
   public Entry<Double> asked(Property<?, Double> property, QuestionTopic topic) {
     return asked(property, topic.key(property), topic.subject(property));
+  }
+
+  /** A guess of what got in where none should counts as more. */
+  private Entry<Double> quantity(BoatQuantity of, String key, String subject) {
+    return of == BoatQuantity.LEAKED_LITRES
+        ? leaked(key, subject)
+        : quantity(of.dimension(), key, subject);
   }
 
   private Entry<Double> quantity(Dimension dimension, String key, String subject) {

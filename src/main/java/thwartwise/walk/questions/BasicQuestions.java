@@ -8,7 +8,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.PartProperties;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -116,12 +116,8 @@ public final class BasicQuestions {
   public Propulsion propulsion(Tape tape) {
     Drive drive =
         replay.ask(
-            WordQuestions.choice("propulsion", "How it is driven", drives())
-                .how(
-                    "manual: oars, paddles or a pole, and no motor is ever clamped on.",
-                    "outboard: any motor on the transom, petrol or electric.",
-                    "sail, or tow (towing, or towed faster than a walk): nothing is recommended.")
-                .why("The published capacity formulas differ for the first two."));
+            WordQuestions.choice("propulsion", PartProperties.DRIVE.subject(), drives())
+                .worded(PartProperties.DRIVE));
     return switch (drive) {
       case MANUAL -> new Propulsion.Manual();
       case OUTBOARD -> new Propulsion.Outboard(power(tape));
@@ -164,12 +160,8 @@ public final class BasicQuestions {
 
   private double power(Tape tape) {
     return replay.ask(
-        tape.power("propulsion.power", "Power of the motor")
-            .how(
-                "Read it off the motor's plate. If the plate gives pounds of thrust only:",
-                "a 12 V motor draws about one ampere a pound, so take 12 W for each pound.")
-            .why("Published formulas ask for it. The motor's mass is asked later, as kit.")
-            .within(tape.usual(BoatQuantity.KILOWATTS)));
+        tape.asked(
+            PartProperties.KILOWATTS, "propulsion.power", PartProperties.KILOWATTS.subject()));
   }
 
   /** A last stop, so that the final answer can still be taken back. */

@@ -13,7 +13,8 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
 import thwartwise.geometry.Box;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.PartProperties;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -121,7 +122,7 @@ public final class ChamberQuestions {
                     .or(Lies.BOTH, "both", "either", "each"))
             .how("both: the same again on the other side, as in a mirror on the middle line.")
             .show(Sketches.SIDE_CHAMBER)
-            .why("Each has its own seal, test and litres; it is lost separately in the checks."));
+            .why(PartProperties.MIRRORED.why().toArray(String[]::new)));
   }
 
   private ChamberKind kind(String key) {
@@ -171,9 +172,7 @@ public final class ChamberQuestions {
 
   private boolean mirrored(String key, String subject, ChamberSlips slips, Box box) {
     return replay.ask(
-        WordQuestions.yesNo(key + ".mirrored", subject + ", has it a twin?")
-            .how("yes: the same again on the other side, as in a mirror on the middle line.")
-            .why("Each has its own seal, test and litres; it is lost separately in the checks.")
+        WordQuestions.yesNo(PartProperties.MIRRORED, new QuestionTopic(key, subject))
             .orElse(false, "no")
             .row(subject, List.of("twin: yes or no", "air; seal", "or foam; closed; fastened"))
             .unless(twin -> slips.twinAcrossTheMiddle(box, twin))
@@ -183,12 +182,7 @@ public final class ChamberQuestions {
   private Optional<Double> litres(
       String key, String subject, Function<Double, Optional<String>> beside) {
     return replay.ask(
-        tape.litres(key + ".litres", subject + ", it holds")
-            .how(
-                "Count litre jugs of water, or bags of packing beads, until it is full; of",
-                "twins each by itself.")
-            .why("The smaller of drawn and measured litres counts. Left out: drawn only.")
-            .within(tape.usual(BoatQuantity.CHAMBER_LITRES))
+        tape.asked(PartProperties.CHAMBER_LITRES, new QuestionTopic(key, subject))
             .remark(beside)
             .optional("not measured"));
   }

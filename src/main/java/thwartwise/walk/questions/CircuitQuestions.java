@@ -174,7 +174,8 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
 
   private Optional<Double> fuseDistance(QuestionTopic topic) {
     return replay.ask(
-        tape.asked(WireProperties.FUSE_DISTANCE, topic).optional(WireProperties.FUSE_DISTANCE));
+        tape.asked(WireProperties.FUSE_DISTANCE, topic)
+            .optional(WireProperties.FUSE_DISTANCE.whenOmitted()));
   }
 
   private Optional<String> switched(QuestionTopic topic) {

@@ -8,7 +8,9 @@ import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Filling.SealTest;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.PartProperties;
 import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
@@ -35,27 +37,23 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
         replay.ask(
             WordQuestions.choice(
                     key + ".filling",
-                    subject + ", filled with",
+                    subject + ", " + PartProperties.FILLING.subject(),
                     ChoiceReader.of(false, "air").or(true, "foam"))
-                .how("air: an empty space, or one with gear in it. foam: a block that fills it.")
-                .why("Air must be sealed and proven; foam must be closed-cell and fastened."));
+                .worded(PartProperties.FILLING));
     return foam ? foam(key, subject) : air(key, first);
   }
 
   private Filling foam(String key, String subject) {
     boolean closed =
         replay.ask(
-            WordQuestions.yesNo(key + ".closed", subject + ", is the foam closed-cell?")
-                .how("Press a wet offcut: closed-cell foam stays dry inside. Not known: no.")
-                .why("Open-cell foam fills with water and counts for nothing.")
+            WordQuestions.yesNo(
+                    key + ".closed", subject + ", " + PartProperties.FOAM_KIND.subject())
+                .worded(PartProperties.FOAM_KIND)
                 .ifUnknown(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     boolean fastened =
         replay.ask(
-            WordQuestions.yesNo(key + ".fastened", subject + ", is the foam fastened in?")
-                .how(
-                    "Pull up with both hands: it must not come out when the boat is full of water.")
-                .why("A loose block floats away and counts for nothing.")
+            WordQuestions.yesNo(PartProperties.FOAM_FASTENED, new QuestionTopic(key, subject))
                 .ifUnknown(false, "no")
                 .remark(yes -> countsForNothing(yes)));
     return new Filling.Foam(closed, fastened);
@@ -75,7 +73,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
   private static Entry<Seal> seal(String key, String subject) {
     return WordQuestions.choice(
             key + ".seal",
-            subject + ", its seal is",
+            subject + ", " + PartProperties.SEAL.subject(),
             ChoiceReader.of(Seal.PROVEN, Seal.PROVEN.word(), "tested")
                 .or(
                     Seal.CLAIMED,
@@ -90,12 +88,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
                     "sealed, not tested",
                     "sealed, never tested")
                 .or(Seal.OPEN, Seal.OPEN.word(), "not sealed", "leaks", "no"))
-        .how(
-            "proven: a leak test was done and you can say when, how, how long and by whom.",
-            "claimed: somebody says it is tight. open: it has a hole, or no lid that seals.")
-        .why(
-            "An untested chamber counts for nothing. A space that holds a battery or a",
-            "charger never counts: it is vented, not sealed.")
+        .worded(PartProperties.SEAL)
         .ifUnknown(Seal.CLAIMED, Seal.CLAIMED.word())
         .remark(FillingQuestions::worth);
   }

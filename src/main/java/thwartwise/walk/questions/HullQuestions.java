@@ -75,23 +75,19 @@ public final class HullQuestions {
     ChoiceReader<Optional<Material>> choices =
         MaterialChoices.known().or(Optional.empty(), "other", "something else");
     return replay.ask(
-        WordQuestions.choice("hull.material", "What the hull is made of", choices)
-            .how("What most of the shell is made of. Plywood under a glass skin is plywood.")
-            .why("A swamped hull lifts or pulls down by what it is made of."));
+        WordQuestions.choice("hull.material", BoatProperties.MATERIAL.subject(), choices)
+            .worded(BoatProperties.MATERIAL));
   }
 
   private double density() {
     return replay.ask(
         Entry.of(
                 "hull.density",
-                "Density of that stuff, soaked",
+                BoatProperties.DENSITY.subject(),
                 "kg/m³",
                 "a number such as 900 (kg/m³, soaked)",
                 NumberReader::figure)
-            .how(
-                "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
-                "kilograms divided by litres, times 1000.")
-            .why("Heavier than water (1000) pulls the swamped boat down. In doubt, guess high.")
+            .worded(BoatProperties.DENSITY)
             .within(this::unlikelyDensity)
             .unless(HullQuestions::impossibleDensity));
   }
@@ -242,9 +238,8 @@ public final class HullQuestions {
 
   private double floor(Outline outline) {
     Entry<Double> floor =
-        tape.length("hull.floor", "Height of the floor")
-            .how("Up from the baseline to the floorboards, or to the bottom's inside.")
-            .why("Whoever stands, stands on this.")
+        tape.length("hull.floor", BoatProperties.FLOOR.subject())
+            .worded(BoatProperties.FLOOR)
             .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
     return replay.ask(floor);
   }

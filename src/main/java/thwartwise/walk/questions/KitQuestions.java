@@ -29,6 +29,7 @@ import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -158,7 +159,7 @@ public final class KitQuestions {
   private double mass(String key, String subject, String name) {
     Optional<UsualKit> usual = UsualKit.named(name);
     Entry<Double> weighed =
-        tape.asked(BoatProperties.KIT_MASS, key + ".mass", subject + ", mass")
+        tape.asked(BoatProperties.KIT_MASS, new QuestionTopic(key, subject))
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual
@@ -292,7 +293,7 @@ public final class KitQuestions {
    */
   private Optional<Double> litres(String key, String subject, double mass) {
     return replay.ask(
-        tape.asked(BoatProperties.KIT_LITRES, key + ".litres", subject + ", its own volume")
+        tape.asked(BoatProperties.KIT_LITRES, new QuestionTopic(key, subject))
             .how(
                 "Length times breadth times height in cm, by 1000; what it pushes out of a full",
                 "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
@@ -302,9 +303,7 @@ public final class KitQuestions {
 
   private boolean fastened(String key, String subject) {
     return replay.ask(
-        WordQuestions.yesNo(key + ".fastened", subject + ", is it fastened?")
-            .how("Fastened so that it stays in a boat upside down.")
-            .why("Loose kit slides to the low side, and floats away from a swamped boat.")
+        WordQuestions.yesNo(BoatProperties.KIT_FASTENED, new QuestionTopic(key, subject))
             .ifUnknown(false, "no"));
   }
 
@@ -316,11 +315,10 @@ public final class KitQuestions {
     Entry<String> entry =
         WordQuestions.oneOf(
                 key + ".in",
-                subject + ", stowed in which chamber",
+                subject + ", " + BoatProperties.KIT_IN.subject(),
                 chambers.stream().map(ChamberPart::name).toList())
-            .how("One of the chambers you named; a beginning of its name is enough.")
-            .within(chamber -> costly(name, chamber))
-            .why("It takes room there; and with a battery or a charger inside, it never counts.");
+            .worded(BoatProperties.KIT_IN)
+            .within(chamber -> costly(name, chamber));
     return (isVented(name) ? entry.remark(chamber -> Optional.of(VENTED)) : entry)
         .orWord("none", "none");
   }

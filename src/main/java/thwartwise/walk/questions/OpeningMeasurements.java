@@ -8,6 +8,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Dimension;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.PartProperties;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.PlausibleRange;
@@ -224,16 +225,16 @@ record OpeningMeasurements(
                     ? "Clear width of the hole itself; of a round hatch its diameter."
                     : "Tape along the lowest edge.")
             .show(kind.sketch())
-            .why("A wide opening floods at the end that dips.")
+            .why(PartProperties.OPENING_WIDTH.why().toArray(String[]::new))
             .within(tape.length(0, widest, "size of the hull")));
   }
 
   private double diameter() {
     return replay.ask(
-        tape.length(key + ".diameter", subject + ", diameter")
+        tape.length(key + ".diameter", subject + ", " + PartProperties.OPENING_DIAMETER.subject())
+            .worded(PartProperties.OPENING_DIAMETER)
             .how("Clear across the hole, such as " + tape.either("22 mm.", "7/8 in."))
             .show(kind.sketch())
-            .why("How fast water runs in goes by it.")
             .within(
                 new PlausibleRange(
                     Dimension.LENGTH,
@@ -248,12 +249,14 @@ record OpeningMeasurements(
   private Optional<String> closedBy(double z, double width) {
     return replay.ask(
         WordQuestions.name(
-                key + ".closedBy", subject + ", closed under way by", "shuts it, such as bung")
+                key + ".closedBy",
+                subject + ", " + PartProperties.OPENING_CLOSED_BY.subject(),
+                "shuts it, such as bung")
+            .worded(PartProperties.OPENING_CLOSED_BY)
             .how(
                 "What shuts it whenever the boat is afloat: "
                     + (kind.isHatch() ? "hatch lid" : kind.isRound() ? "bung, cable gland" : "lid")
                     + "; or no.")
-            .why("Only what is always in place keeps water out. In doubt: no.")
             .within(lid -> into.isPresent() ? Optional.empty() : tooLow(z, width))
             .orNone("nothing"));
   }
@@ -262,10 +265,9 @@ record OpeningMeasurements(
     return replay.ask(
         WordQuestions.choice(
                 key + ".edge",
-                subject + ", its edge runs",
+                subject + ", " + PartProperties.OPENING_ATHWART.subject(),
                 ChoiceReader.of(true, "across", "athwart").or(false, "along", "fore and aft"))
-            .how("across: as in a transom. along: as in the side of a boat.")
-            .why("It decides which end of the edge dips when the boat heels."));
+            .worded(PartProperties.OPENING_ATHWART));
   }
 
   /** A lid that large is not relied on under water. */

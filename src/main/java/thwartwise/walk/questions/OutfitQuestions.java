@@ -12,8 +12,8 @@ import thwartwise.boat.Outfit.SeamLeak;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Reading;
-import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.OutfitProperties;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -172,7 +172,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
         replay.ask(
             WordQuestions.choice(
                     key + ".bottom",
-                    "Anchor, on a bottom of",
+                    "Anchor, " + OutfitProperties.ANCHOR_BOTTOM.subject(),
                     ChoiceReader.of(
                             AnchorBottom.SAND_OR_MUD,
                             AnchorBottom.SAND_OR_MUD.word(),
@@ -184,8 +184,7 @@ public record OutfitQuestions(Replay replay, Tape tape) {
                             "weed",
                             "gravel",
                             "rock"))
-                .how("What sticks to the anchor when it comes up; not known: Enter.")
-                .why("On stones and in weed it holds only with a longer line.")
+                .worded(OutfitProperties.ANCHOR_BOTTOM)
                 .orElse(AnchorBottom.STONES_OR_WEED, AnchorBottom.STONES_OR_WEED.word()));
     return before ->
         before.withOutfit(
@@ -198,19 +197,9 @@ public record OutfitQuestions(Replay replay, Tape tape) {
             WordQuestions.remark(key + ".seam", "Leak, at which seam")
                 .how("Where it comes in at the mooring, such as port chine; each by itself.")
                 .why("The page names the worst first."));
-    String subject = "Leak " + WordQuestions.quoted(seam);
-    double litres =
-        replay.ask(
-            tape.leaked(key + ".litres", subject + ", water that came in")
-                .how("Dry it, wait half an hour, sponge it into a measured bucket.")
-                .why("So many minutes it takes until there is too much in the boat.")
-                .within(tape.usual(BoatQuantity.LEAKED_LITRES)));
-    double seconds =
-        replay.ask(
-            tape.time(key + ".minutes", subject + ", in how many minutes")
-                .how("By the watch, from dry to sponged.")
-                .why("It makes a rate of the litres.")
-                .within(tape.usual(BoatQuantity.LEAK_MINUTES)));
+    QuestionTopic leaks = new QuestionTopic(key, "Leak " + WordQuestions.quoted(seam));
+    double litres = replay.ask(tape.asked(OutfitProperties.LEAK_LITRES, leaks));
+    double seconds = replay.ask(tape.asked(OutfitProperties.LEAK_TIME, leaks));
     SeamLeak leak = new SeamLeak(seam, litres, seconds);
     return before -> before.withOutfit(before.outfit().with(leak));
   }

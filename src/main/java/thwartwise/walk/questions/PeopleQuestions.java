@@ -6,6 +6,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.measured.BoatProperties;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -65,19 +66,15 @@ public final class PeopleQuestions {
   }
 
   private double mass(String key, String subject) {
-    return replay.ask(
-        tape.asked(
-            BoatProperties.PERSON_MASS,
-            key + ".mass",
-            subject + ", mass dressed, in a life jacket"));
+    return replay.ask(tape.asked(BoatProperties.PERSON_MASS, new QuestionTopic(key, subject)));
   }
 
   private Place place(String key, String subject, List<Person> before) {
     String chosen =
         replay.ask(
-            WordQuestions.oneOf(key + ".place", subject + ", sits at", names())
-                .how("One of the places you named; a beginning of its name is enough.")
-                .why("Where people sit decides how the boat lies.")
+            WordQuestions.oneOf(
+                    key + ".place", subject + ", " + BoatProperties.PERSON_PLACE.subject(), names())
+                .worded(BoatProperties.PERSON_PLACE)
                 .unless(name -> full(name, before)));
     return places.stream().filter(p -> p.name().equals(chosen)).findFirst().orElseThrow();
   }

@@ -11,8 +11,10 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.measured.PartProperties;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Tape;
@@ -195,9 +197,7 @@ public final class PlaceQuestions {
       return Posture.SITTING;
     }
     return replay.ask(
-        WordQuestions.choice(key + ".posture", subject + ", posture", POSTURES)
-            .how("What they do there most of the time under way.")
-            .why("Who kneels or stands is higher up than who sits.")
+        WordQuestions.choice(PartProperties.POSTURE, new QuestionTopic(key, subject), POSTURES)
             .remark(
                 posture ->
                     posture == Posture.SITTING
@@ -248,12 +248,9 @@ public final class PlaceQuestions {
 
   private double out(String key, String subject, double rail) {
     return replay.ask(
-        tape.length(key + ".halfWidth", subject + ", reach to one side")
-            .how(
-                "From the middle line to the middle of a person who sits as far out as the",
-                "place allows.")
+        tape.length(key + ".halfWidth", subject + ", " + PartProperties.HALF_WIDTH.subject())
+            .worded(PartProperties.HALF_WIDTH)
             .show(Sketches.SEAT)
-            .why("Hard against one side is where a frightened crew ends up.")
             .within(tape.length(0, outline.halfBeam(), "half-breadth of the hull"))
             .unless(y -> outside(subject, rail, y)));
   }
@@ -272,11 +269,12 @@ public final class PlaceQuestions {
 
   private int people(String key, String subject) {
     return replay.ask(
-        WordQuestions.whole(key + ".people", subject + ", how many people", 1, 8)
+        WordQuestions.whole(
+                key + ".people", subject + ", " + PartProperties.PLACE_PEOPLE.subject(), 1, 8)
+            .worded(PartProperties.PLACE_PEOPLE)
             .how(
                 "As many as sit there at once; "
                     + tape.either("0.45 m", "1 ft 6 in")
-                    + " of seat for each.")
-            .why("Nobody is counted where nobody can sit."));
+                    + " of seat for each."));
   }
 }

@@ -7,8 +7,10 @@ import java.util.stream.Stream;
 import thwartwise.boat.Beaufort;
 import thwartwise.boat.Waters;
 import thwartwise.measure.NumberReader;
+import thwartwise.measure.NumberText;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatProperties;
+import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Replay;
@@ -18,7 +20,6 @@ import thwartwise.walk.engine.WordQuestions;
 /** Where the boat will be used, by what can be seen from the bank. */
 public final class WatersQuestions {
   private static final String SHELTERED = "sheltered";
-  private static final String AS_SHELTERED = "taken as sheltered";
 
   /** Distances over water are paced or read off a map in metres, whatever the tape is marked in. */
   private static final Tape METRIC = new Tape(UnitSystem.METRIC);
@@ -55,8 +56,8 @@ public final class WatersQuestions {
 
   private Optional<Double> waves() {
     return replay.ask(
-        tape.asked(BoatProperties.WAVES, "waters.waves", BoatProperties.WAVES.subject())
-            .orWord(SHELTERED, AS_SHELTERED));
+        tape.asked(BoatProperties.WAVES, key(BoatProperties.WAVES), BoatProperties.WAVES.subject())
+            .orWord(SHELTERED, BoatProperties.WAVES.whenOmitted()));
   }
 
   private Optional<Boolean> breaking() {
@@ -66,16 +67,20 @@ public final class WatersQuestions {
   private Optional<Double> wind() {
     return replay
         .ask(
-            WordQuestions.whole("waters.wind", "Strongest wind, force", 0, 12)
+            WordQuestions.whole(
+                    key(BoatProperties.WIND),
+                    BoatProperties.WIND.subject(),
+                    0,
+                    Beaufort.values().length - 1)
+                .worded(BoatProperties.WIND)
                 .how(looks())
-                .why("Wind pushes the boat over and away, and makes the waves.")
-                .orWord(SHELTERED, AS_SHELTERED))
+                .orWord(SHELTERED, BoatProperties.WIND.whenOmitted()))
         .map(force -> Beaufort.values()[force].most());
   }
 
   private static String[] looks() {
     return Stream.concat(
-            Stream.of("By what you see at its strongest:"),
+            BoatProperties.WIND.how().stream(),
             Arrays.stream(Beaufort.values())
                 .filter(f -> f.force() >= 2 && f.force() <= 6)
                 .map(f -> String.format(Locale.ROOT, "%3d  %s", f.force(), f.looks())))
@@ -86,13 +91,10 @@ public final class WatersQuestions {
     return replay
         .ask(
             figure(
-                    "waters.current",
-                    "Current, metres in ten seconds",
+                    BoatProperties.CURRENT,
+                    STICK_SECONDS,
                     "a number such as 4: the metres a stick drifts in ten seconds")
-                .how("Throw a stick in where it runs fastest; pace how far it gets in that time.")
-                .why("A current pulls a moored boat under and carries a swamped one away.")
-                .unless(metres -> within(metres, 0, 100))
-                .orWord(SHELTERED, AS_SHELTERED))
+                .orWord(SHELTERED, BoatProperties.CURRENT.whenOmitted()))
         .map(metres -> metres / STICK_SECONDS);
   }
 
@@ -106,40 +108,47 @@ public final class WatersQuestions {
 
   private Optional<Double> temperature() {
     return replay.ask(
-        figure("waters.celsius", "Coldest water, degrees Celsius", "a number such as 14")
-            .how("Hang a thermometer in the water; ask where there is none.")
-            .why("Under 15 degrees hands soon cannot hold on: the boat must bear more.")
-            .unless(degrees -> within(degrees, 0, 40))
-            .orWord(SHELTERED, AS_SHELTERED));
+        figure(BoatProperties.CELSIUS, 1, "a number such as 14")
+            .orWord(SHELTERED, BoatProperties.CELSIUS.whenOmitted()));
   }
 
   private Optional<Double> offshore() {
     return replay.ask(
         METRIC
-            .asked(BoatProperties.OFFSHORE, "waters.offshore", BoatProperties.OFFSHORE.subject())
-            .orWord(SHELTERED, AS_SHELTERED));
+            .asked(
+                BoatProperties.OFFSHORE,
+                key(BoatProperties.OFFSHORE),
+                BoatProperties.OFFSHORE.subject())
+            .orWord(SHELTERED, BoatProperties.OFFSHORE.whenOmitted()));
   }
 
   private Optional<Boolean> yesNo(Property<Waters, Boolean> property) {
     return replay.ask(
-        WordQuestions.yesNo("waters." + property.key(), property.subject())
-            .how(property.how().toArray(String[]::new))
-            .why(property.why().toArray(String[]::new))
-            .orWord(SHELTERED, AS_SHELTERED));
+        WordQuestions.yesNo(key(property), property.subject())
+            .worded(property)
+            .orWord(SHELTERED, property.whenOmitted()));
   }
 
-  private static Entry<Double> figure(String key, String subject, String expected) {
-    return Entry.of(key, subject, "", expected, NumberReader::figure);
+  private static String key(Property<Waters, ?> property) {
+    return "waters." + property.key();
   }
 
-  private static Optional<String> within(double typed, int least, int most) {
+  /**
+   * @param scale what is typed for one of the unit of the file
+   */
+  private static Entry<Double> figure(
+      Property<Waters, Double> property, double scale, String expected) {
+    BoatQuantity quantity = property.type().quantity().orElseThrow();
+    return Entry.of(key(property), property.subject(), "", expected, NumberReader::figure)
+        .worded(property)
+        .unless(typed -> outside(typed, scale * quantity.least(), scale * quantity.most()));
+  }
+
+  private static Optional<String> outside(double typed, double least, double most) {
     return typed >= least && typed <= most
         ? Optional.empty()
         : Optional.of(
-            String.format(
-                Locale.ROOT,
-                "That is not between %d and %d. Type a number in between.",
-                least,
-                most));
+            "That is not between %s and %s. Type a number in between."
+                .formatted(NumberText.number(least), NumberText.number(most)));
   }
 }

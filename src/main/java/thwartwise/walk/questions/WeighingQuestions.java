@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.BoatProperties;
 import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
 import thwartwise.walk.engine.RepeatedQuestion;
@@ -57,13 +57,8 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
 
   private double total() {
     return replay.ask(
-        tape.mass("hull.mass", "Mass of the bare hull")
-            .how(
-                "Empty it of all that is not built in. One bathroom scale under each end in",
-                "turn, the other end on a block as high, the boat level: add the two readings.")
+        tape.asked(BoatProperties.HULL_MASS, "hull.mass", BoatProperties.HULL_MASS.subject())
             .show(Sketches.ENDS)
-            .why("Everything the boat can carry comes after this. A guess is worth nothing.")
-            .within(tape.usual(BoatQuantity.HULL_MASS))
             .within(skin::of));
   }
 
