@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.FormulaNote;
 
 /**
  * The caps that published rules lay on people and load; of those that take part the lowest rules. A
@@ -38,7 +39,7 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
             OptionalInt.empty(),
             OptionalDouble.empty(),
             "",
-            ""));
+            FormulaNote.NONE));
     return new FormulaCaps(more, kit);
   }
 

@@ -3,7 +3,6 @@ package thwartwise.crew;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import thwartwise.afloat.Equilibria;
@@ -13,9 +12,8 @@ import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Formula.FormulaMethod;
+import thwartwise.rules.FormulaNote;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Parameters;
@@ -47,20 +45,11 @@ public final class LoadTestRules {
     double most = heel(values.number("heel-base"), boat.length());
     int people = most(boat.room(), n -> staysUp(boat.model(), n, each, most));
     int best = most(boat.room(), n -> mayStayUp(boat.model(), n, each, most));
-    String and =
-        best > people
-            ? String.format(Locale.ROOT, "; %d in the best seating of each number", best)
-            : "";
     return List.of(
         FormulaResult.persons("everyone hard to one side", people)
             .withNote(
-                String.format(
-                        Locale.ROOT,
-                        "%s each, in every seating; at most %.1f degrees and no water aboard",
-                        mass(each, Side.UP, boat),
-                        Math.floor(Math.toDegrees(most) * 10) / 10)
-                    + and
-                    + full(people, boat)));
+                new FormulaNote.SideLoad(
+                    each, Math.toDegrees(most), best > people ? best : 0, isFull(people, boat))));
   }
 
   /** A weight under water over the side, a third of the length from each end in turn. */
@@ -70,25 +59,12 @@ public final class LoadTestRules {
     int people = most(boat.room(), n -> staysUpright(boat, Math.max(least, n * each)));
     return List.of(
         FormulaResult.persons("swamped with a weight over the side", people)
-            .withNote(
-                String.format(
-                        Locale.ROOT,
-                        "a weight of %s under water for each, at least %s; it floats and stays"
-                            + " upright",
-                        mass(each, Side.UP, boat),
-                        mass(least, Side.UP, boat))
-                    + full(people, boat)));
+            .withNote(new FormulaNote.SwampedWeight(each, least, isFull(people, boat))));
   }
 
-  private static String mass(double kilograms, Side side, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.model().boat().units());
-    return units.either(
-        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, side));
-  }
-
-  /** Then the places ended the trial and not the boat. */
-  private static String full(int people, RatedBoat boat) {
-    return people == boat.room() ? "; there is no place for more" : "";
+  /** Whether the places ended the trial and not the boat. */
+  private static boolean isFull(int people, RatedBoat boat) {
+    return people == boat.room();
   }
 
   /** 10 + (24 − L)³/600 degrees, in radians. */

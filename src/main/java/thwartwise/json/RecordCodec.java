@@ -22,6 +22,10 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class RecordCodec {
   private static final String KIND = "is";
+
+  /** The kind that has words alone, in every family with one. */
+  private static final String IN_WORDS = "Stated";
+
   private static final String REMEDY = "Take the file as it was written.";
 
   private RecordCodec() {}
@@ -41,9 +45,15 @@ public final class RecordCodec {
     if (value instanceof Double || value instanceof OptionalDouble) {
       Figures.put(
           node, key, value instanceof Double d ? d : ((OptionalDouble) value).orElse(Double.NaN));
+    } else if (value instanceof Record record && isWords(record.getClass())) {
+      node.set(key, tree(value(record.getClass().getRecordComponents()[0], record)));
     } else {
       node.set(key, tree(value));
     }
+  }
+
+  private static boolean isWords(Class<?> kind) {
+    return kind.getSimpleName().equals(IN_WORDS);
   }
 
   private static JsonNode tree(Object value) {
@@ -105,10 +115,14 @@ public final class RecordCodec {
         Arrays.stream(components).map(c -> read(object, c.getName(), c.getGenericType())).toArray();
     Class<?>[] types =
         Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    return construct(type, types, values, object.spot());
+  }
+
+  private static <T> T construct(Class<T> type, Class<?>[] types, Object[] values, Location spot) {
     try {
       return type.getConstructor(types).newInstance(values);
     } catch (InvocationTargetException e) {
-      throw object.spot().fault("this does not fit together. " + REMEDY);
+      throw spot.fault("this does not fit together. " + REMEDY);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("A record without its constructor: " + type, e);
     }
@@ -126,6 +140,10 @@ public final class RecordCodec {
       Class<?> item = (Class<?>) of.getActualTypeArguments()[0];
       if (of.getRawType() == Optional.class) {
         return object.hasValue(key) ? Optional.of(read(object, key, item)) : Optional.empty();
+      }
+      if (item.isEnum()) {
+        WordChoice<Object> words = constants(item);
+        return value.list().stream().map(v -> v.oneOf(words, REMEDY)).toList();
       }
       return item == String.class
           ? value.texts()
@@ -146,7 +164,19 @@ public final class RecordCodec {
     }
     return type.isEnum()
         ? value.oneOf(constants(type), REMEDY)
-        : whole(object.freeObject(key, REMEDY), type);
+        : stated(value, type).orElseGet(() -> whole(object.freeObject(key, REMEDY), type));
+  }
+
+  /** Words where older files have no more, for a family that has a kind for words alone. */
+  private static Optional<Object> stated(ValueReader value, Class<?> type) {
+    if (!type.isSealed() || !value.node().isString()) {
+      return Optional.empty();
+    }
+    Object[] words = {value.anyText()};
+    return Arrays.stream(type.getPermittedSubclasses())
+        .filter(RecordCodec::isWords)
+        .findFirst()
+        .map(kind -> construct(kind, new Class<?>[] {String.class}, words, value.spot()));
   }
 
   private static Object whole(ObjectReader object, Class<?> type) {

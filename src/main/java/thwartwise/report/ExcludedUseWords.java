@@ -19,15 +19,15 @@ public final class ExcludedUseWords {
 
   public static String of(ExcludedUse use, UnitFormat units) {
     return use instanceof ExcludedUse.NotCovered not
-        ? notCovered(not)
+        ? notCovered(not, units)
         : new ExcludedUseWords(units).words(use) + SO;
   }
 
-  private static String notCovered(ExcludedUse.NotCovered not) {
+  private static String notCovered(ExcludedUse.NotCovered not, UnitFormat units) {
     return "not covered by "
         + (not.byAnyRule() ? "any rule set at hand" : "our own limits")
         + ": "
-        + not.why()
+        + FormulaNoteWords.of(not.why(), units)
         + "; so nothing is recommended"
         + (not.source().isBlank() ? "" : ". Why so: " + not.source());
   }

@@ -36,15 +36,15 @@ final class FormulasSection {
         bySet.values().stream().sorted((a, b) -> standing(a).compareTo(standing(b))).toList();
     List<List<String>> rows = new ArrayList<>();
     for (List<CapacityFigure> set : sets) {
-      rows.add(List.of(head(set)));
+      rows.add(List.of(head(set, units)));
       numbers(set).map(f -> row(f, standing(set), sources, units)).forEach(rows::add);
     }
     page.folded("Published rules for comparison", new Page().table(Table.close(COLUMNS, rows)));
     Page notes = new Page();
     sets.stream()
         .flatMap(FormulasSection::numbers)
-        .filter(f -> f.caps() != CapKind.LIMIT && !f.note().isBlank())
-        .forEach(f -> notes.point(title(f) + ": " + f.note()));
+        .filter(f -> f.caps() != CapKind.LIMIT && !f.note().isNone())
+        .forEach(f -> notes.point(title(f) + ": " + FormulaNoteWords.of(f.note(), units)));
     if (!notes.blocks().isEmpty()) {
       page.screenOnly("What these rules rest on", notes);
     }
@@ -54,9 +54,9 @@ final class FormulasSection {
     return set.stream().filter(figure -> !figure.formula().isBlank());
   }
 
-  private static String head(List<CapacityFigure> set) {
+  private static String head(List<CapacityFigure> set, UnitFormat units) {
     String name = set.get(0).ruleSet();
-    String heading = heading(standing(set), set);
+    String heading = heading(standing(set), set, units);
     return name.isBlank() ? Sentence.capital(heading) : name + ": " + heading;
   }
 
@@ -65,12 +65,14 @@ final class FormulasSection {
     return set.stream().map(CapacityFigure::standing).sorted().findFirst().orElseThrow();
   }
 
-  private static String heading(FigureStatus standing, List<CapacityFigure> set) {
+  private static String heading(FigureStatus standing, List<CapacityFigure> set, UnitFormat units) {
     return switch (standing) {
       case TAKES_PART -> "part of the answer; the lowest figure counts";
       case BESIDE -> "a second opinion; changes nothing";
       case DOES_NOT_APPLY ->
-          set.get(0).formula().isBlank() ? set.get(0).note() : "gives no number for this boat";
+          set.get(0).formula().isBlank()
+              ? FormulaNoteWords.of(set.get(0).note(), units)
+              : "gives no number for this boat";
     };
   }
 
@@ -103,8 +105,8 @@ final class FormulasSection {
       case POWER -> "at most " + units.power(value, Side.DOWN);
       case FLOTATION -> "at least " + units.volume(value, Side.UP);
       case FREEBOARD -> "at least " + units.height(value, Side.UP);
-      case LIMIT -> figure.note();
-      case NOTHING -> "no number: " + figure.note();
+      case LIMIT -> FormulaNoteWords.of(figure.note(), units);
+      case NOTHING -> "no number: " + FormulaNoteWords.of(figure.note(), units);
     };
   }
 

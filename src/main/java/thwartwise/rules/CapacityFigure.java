@@ -26,7 +26,7 @@ public record CapacityFigure(
     OptionalInt persons,
     OptionalDouble has,
     String source,
-    String note) {
+    FormulaNote note) {
 
   /** A figure whose title does not name the regulation. */
   public CapacityFigure(
@@ -38,7 +38,7 @@ public record CapacityFigure(
       OptionalInt persons,
       OptionalDouble has,
       String source,
-      String note) {
+      FormulaNote note) {
     this(ruleSet, formula, false, standing, caps, value, persons, has, source, note);
   }
 

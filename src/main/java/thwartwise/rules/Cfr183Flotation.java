@@ -25,15 +25,12 @@ final class Cfr183Flotation {
   /** Motor of 2 hp or less under water: 25 lb (READ). */
   private static final double SMALL_MOTOR = 25 * Cfr183.POUND;
 
-  private static final String LEVEL =
-      "the whole hull taken as under water; it says nothing of where it must be";
-
   private Cfr183Flotation() {}
 
   static List<FormulaResult> level(RatedBoat boat, Parameters none) {
     String title = "33 CFR 183 flotation by volume";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(FormulaResult.outside(title, MotorWeights.BEYOND));
+      return List.of(FormulaResult.outside(title, MotorWeights.beyond()));
     }
     double needed =
         hull(boat)
@@ -42,21 +39,14 @@ final class Cfr183Flotation {
     return List.of(
         FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
             .comparedWith(counted(boat))
-            .withNote(note(boat)));
-  }
-
-  private static String note(RatedBoat boat) {
-    return LEVEL
-        + (Cfr183.overTwoHorsepower(boat)
-            ? "; over 2 hp air built into the hull does not count there"
-            : "");
+            .withNote(new FormulaNote.HullUnderWater(Cfr183.overTwoHorsepower(boat))));
   }
 
   /** 183.105 (READ): for boats that need only float somehow. */
   static List<FormulaResult> basic(RatedBoat boat, Parameters none) {
     String title = "33 CFR 183.105 basic flotation";
     if (!Cfr183.motorKnown(boat)) {
-      return List.of(FormulaResult.outside(title, MotorWeights.BEYOND));
+      return List.of(FormulaResult.outside(title, MotorWeights.beyond()));
     }
     double load = basicLoad(Cfr183.persons(boat), Cfr183.weight(boat));
     double needed = hull(boat) + volume(motor(boat), AIR) + volume(load, AIR);
@@ -65,7 +55,7 @@ final class Cfr183Flotation {
     return List.of(
         FormulaResult.of(title, CapKind.FLOTATION, Math.max(0, needed))
             .comparedWith(Math.max(0, foam(boat) + air(boat).mapToDouble(v -> v).sum() - lost))
-            .withNote("the two largest air chambers left out"));
+            .withNote(new FormulaNote.LargestChambersExcluded()));
   }
 
   /** 2/15 of the people and a quarter of the rest of the load, kg under water. */

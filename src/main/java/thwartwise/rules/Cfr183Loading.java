@@ -8,9 +8,6 @@ import thwartwise.boat.Propulsion;
  * over 2 hp; 183.37 and 183.43 for oars, paddles and motors of 2 hp or less.
  */
 final class Cfr183Loading {
-  private static final String NOT_STATED =
-      "the boat file does not say how it is driven: taken as rowed or paddled";
-
   private Cfr183Loading() {}
 
   static List<FormulaResult> weightOutboard(RatedBoat boat, Parameters none) {
@@ -40,7 +37,7 @@ final class Cfr183Loading {
     return List.of(
         Cfr183.motorKnown(boat)
             ? answer.of(boat, title)
-            : FormulaResult.outside(title, MotorWeights.BEYOND));
+            : FormulaResult.outside(title, MotorWeights.beyond()));
   }
 
   private static List<FormulaResult> smallPower(RatedBoat boat, String title, Answer answer) {
@@ -48,7 +45,10 @@ final class Cfr183Loading {
       return List.of();
     }
     boolean motor = DriveKind.of(boat.propulsion()) == DriveKind.OUTBOARD;
-    String note = boat.propulsion() instanceof Propulsion.NotStated ? NOT_STATED : "";
+    FormulaNote note =
+        boat.propulsion() instanceof Propulsion.NotStated
+            ? new FormulaNote.DriveUnstated()
+            : FormulaNote.NONE;
     String kind = motor ? "motor of 2 hp or less" : "manual";
     return List.of(answer.of(boat, title + kind).withNote(note));
   }

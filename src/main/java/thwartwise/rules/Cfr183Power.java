@@ -1,7 +1,7 @@
 package thwartwise.rules;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.OptionalDouble;
 import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
@@ -44,26 +44,14 @@ final class Cfr183Power {
             .withNote(note(factor, used, remote, flat)));
   }
 
-  private static String note(double factor, double used, boolean remote, boolean flat) {
-    String rounded =
-        asPrinted(factor, remote, flat) > used
-            ? String.format(
-                Locale.ROOT,
-                "; the rule's own rounding makes that %s hp, which is not used",
-                plain(asPrinted(factor, remote, flat)))
-            : "";
-    return String.format(
-        Locale.ROOT,
-        "%s hp for a factor of %.1f, %s, %s%s",
-        plain(used),
-        Math.floor(factor * 10) / 10,
-        flat ? "flat bottom and hard chine" : "bottom not flat",
-        remote ? "remote steering as the rule set says" : "taken as without remote steering",
-        rounded);
-  }
-
-  private static String plain(double horsepower) {
-    return String.format(Locale.ROOT, "%.1f", Math.floor(horsepower * 10) / 10);
+  private static FormulaNote note(double factor, double used, boolean remote, boolean flat) {
+    double rounded = asPrinted(factor, remote, flat);
+    return new FormulaNote.MotorFactor(
+        used,
+        factor,
+        flat,
+        remote,
+        rounded > used ? OptionalDouble.of(rounded) : OptionalDouble.empty());
   }
 
   /** Length by breadth in square feet. */

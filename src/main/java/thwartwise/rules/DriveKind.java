@@ -4,25 +4,19 @@ import thwartwise.boat.Propulsion;
 
 /** How a boat is driven, as far as rule sets ask; rowed where nobody stated it. */
 public enum DriveKind {
-  MANUAL("manual", "rowed or paddled"),
-  OUTBOARD("outboard", "driven by an outboard"),
-  SAIL("sail", "under sail"),
-  TOW("tow", "towing or towed");
+  MANUAL("manual"),
+  OUTBOARD("outboard"),
+  SAIL("sail"),
+  TOW("tow");
 
   private final String word;
-  private final String told;
 
-  DriveKind(String word, String told) {
+  DriveKind(String word) {
     this.word = word;
-    this.told = told;
   }
 
   public String word() {
     return word;
-  }
-
-  String words() {
-    return told;
   }
 
   static DriveKind of(Propulsion propulsion) {

@@ -48,10 +48,10 @@ public sealed interface ExcludedUse {
    * Our own limits are not written for such a boat.
    *
    * @param byAnyRule whether no other available rule set covers it either
-   * @param why which property of the boat is not covered, in words
+   * @param why which property of the boat is not covered
    * @param source the reason for the bound; blank where none is stated
    */
-  record NotCovered(boolean byAnyRule, String why, String source) implements ExcludedUse {}
+  record NotCovered(boolean byAnyRule, ScopeMismatch why, String source) implements ExcludedUse {}
 
   /** Every reason; none when the boat and its waters are covered. */
   static List<ExcludedUse> of(BoatModel model, RuleSet rules) {

@@ -17,10 +17,11 @@ public record FormulaResult(
     double value,
     OptionalInt persons,
     OptionalDouble has,
-    String note) {
+    FormulaNote note) {
 
   static FormulaResult of(String title, CapKind caps, double value) {
-    return new FormulaResult(title, caps, value, OptionalInt.empty(), OptionalDouble.empty(), "");
+    return new FormulaResult(
+        title, caps, value, OptionalInt.empty(), OptionalDouble.empty(), FormulaNote.NONE);
   }
 
   /** A number of people without a mass. */
@@ -29,7 +30,7 @@ public record FormulaResult(
   }
 
   /** The rule is not written for this boat. */
-  static FormulaResult outside(String title, String why) {
+  static FormulaResult outside(String title, FormulaNote why) {
     return of(title, CapKind.NOTHING, Double.NaN).withNote(why);
   }
 
@@ -41,8 +42,8 @@ public record FormulaResult(
     return new FormulaResult(title, caps, value, persons, OptionalDouble.of(boatHas), note);
   }
 
-  public FormulaResult withNote(String words) {
-    return new FormulaResult(title, caps, value, persons, has, words);
+  public FormulaResult withNote(FormulaNote added) {
+    return new FormulaResult(title, caps, value, persons, has, added);
   }
 
   FormulaResult called(String name) {

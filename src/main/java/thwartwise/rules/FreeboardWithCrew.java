@@ -22,10 +22,9 @@ final class FreeboardWithCrew {
     Optional<Pose> rest =
         Equilibrium.from(FloatingBody.dry(new Loading(boat.model(), boat.crew(), List.of(), 1)))
             .worst();
-    String aboard = boat.crew().isEmpty() ? "with nobody aboard" : "with the crew recommended";
     return List.of(
         rest.map(p -> line.comparedWith(Freeboard.least(boat.model().edges(), p.plane()).height()))
             .orElse(line)
-            .withNote(rest.isPresent() ? aboard : aboard + " it finds no rest"));
+            .withNote(new FormulaNote.Crewed(!boat.crew().isEmpty(), rest.isPresent())));
   }
 }

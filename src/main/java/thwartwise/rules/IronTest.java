@@ -1,11 +1,8 @@
 package thwartwise.rules;
 
 import java.util.List;
-import java.util.Locale;
 import thwartwise.afloat.Swamping;
 import thwartwise.boat.Loading;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Parameters.Parameter;
 
 /**
@@ -33,17 +30,8 @@ final class IronTest {
     return List.of(
         FormulaResult.persons("swamped with iron for people", people)
             .withNote(
-                String.format(
-                    Locale.ROOT,
-                    "by lift alone: %s of iron for so many and %s for one more",
-                    mass(iron(people, each, gear), boat),
-                    mass(iron(people + 1, each, gear), boat))));
-  }
-
-  private static String mass(double kilograms, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.model().boat().units());
-    return units.either(
-        String.format(Locale.ROOT, "%.1f kg", kilograms), () -> units.mass(kilograms, Side.UP));
+                new FormulaNote.IronLifted(
+                    iron(people, each, gear), iron(people + 1, each, gear))));
   }
 
   /** kg in air. */

@@ -36,8 +36,7 @@ final class LengthBeamDepth {
     return List.of(
         FormulaResult.of("buoyancy for a quarter of the load", CapKind.FLOTATION, needed)
             .comparedWith(counted(boat) + WOOD_SHARE * wood(boat))
-            .withNote(
-                "the kit listed taken as gear and motor; half of a wooden hull's own lift in"));
+            .withNote(new FormulaNote.KitAsGear()));
   }
 
   private static double loadOf(RatedBoat boat, Parameters values) {

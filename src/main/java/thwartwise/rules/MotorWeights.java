@@ -19,10 +19,6 @@ public record MotorWeights(
     double batterySwamped,
     double tank) {
 
-  /** Why a rule that uses the table gives no number for a stronger motor. */
-  static final String BEYOND =
-      "does not apply: the table of motor weights known here ends at 34.9 hp";
-
   private static final List<MotorWeights> TABLE =
       List.of(
           pounds(2.0, 32, 27, 0, 0, 0, 0),
@@ -54,6 +50,11 @@ public record MotorWeights(
   /** Whether the table covers this motor; a stronger motor would come out too light. */
   static boolean covers(double power) {
     return power / Cfr183.HORSEPOWER <= TABLE.get(TABLE.size() - 1).upToHorsepower;
+  }
+
+  /** Why a rule that uses the table gives no number for a stronger motor. */
+  static FormulaNote beyond() {
+    return new FormulaNote.BeyondMotorTable(TABLE.get(TABLE.size() - 1).upToHorsepower);
   }
 
   /**

@@ -20,9 +20,6 @@ final class PersonsByLength {
             .filter(step -> boat.length() <= step.upTo())
             .findFirst()
             .map(step -> FormulaResult.persons(title, (int) step.value()))
-            .orElseGet(
-                () ->
-                    FormulaResult.outside(
-                        title, "does not apply: the boat is longer than its table")));
+            .orElseGet(() -> FormulaResult.outside(title, new FormulaNote.BeyondLengthTable())));
   }
 }

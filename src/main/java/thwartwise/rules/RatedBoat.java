@@ -50,29 +50,17 @@ public record RatedBoat(BoatModel model, HullKind kind, List<Body> crew) {
 
   /** Kinds of hull as far as the measurements tell them apart. */
   public enum HullKind {
-    CANOE("canoe", "a canoe", "canoes"),
-    OPEN_BOAT("open boat", "an open boat", "open boats");
+    CANOE("canoe"),
+    OPEN_BOAT("open boat");
 
     private final String word;
-    private final String one;
-    private final String many;
 
-    HullKind(String word, String one, String many) {
+    HullKind(String word) {
       this.word = word;
-      this.one = one;
-      this.many = many;
     }
 
     public String word() {
       return word;
-    }
-
-    String singular() {
-      return one;
-    }
-
-    String plural() {
-      return many;
     }
   }
 }

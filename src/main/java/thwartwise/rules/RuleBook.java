@@ -12,7 +12,6 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
-import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measure.UnitText;
 import thwartwise.rules.CapacityFigure.FigureStatus;
@@ -97,7 +96,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
   /** Why our own set, whose checks everything rests on, does not cover this boat. */
   public Optional<ExcludedUse.NotCovered> notCovered(BoatModel model) {
     return base.applies()
-        .reasonAgainst(rated(model, base, List.of()))
+        .mismatch(rated(model, base, List.of()))
         .map(
             why ->
                 new ExcludedUse.NotCovered(
@@ -125,7 +124,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
   }
 
   private boolean applies(RuleSet set, BoatModel model) {
-    return set.applies().reasonAgainst(rated(model, base, List.of())).isEmpty();
+    return set.applies().mismatch(rated(model, base, List.of())).isEmpty();
   }
 
   /**
@@ -135,7 +134,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
     RatedBoat boat = rated(model, base, List.of());
     List<CapacityFigure> all = new ArrayList<>();
     for (RuleSet set : others) {
-      Optional<String> outside = set.applies().reasonAgainst(boat);
+      Optional<ScopeMismatch> outside = set.applies().mismatch(boat);
       if (outside.isPresent()) {
         all.add(outside(set, outside.get()));
       } else {
@@ -200,7 +199,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
     return takesPart ? FigureStatus.TAKES_PART : FigureStatus.BESIDE;
   }
 
-  private static CapacityFigure outside(RuleSet set, String why) {
+  private static CapacityFigure outside(RuleSet set, ScopeMismatch why) {
     return new CapacityFigure(
         set.name(),
         "",
@@ -210,7 +209,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
         OptionalInt.empty(),
         OptionalDouble.empty(),
         "",
-        "does not apply: " + why);
+        new FormulaNote.OutOfScope(why));
   }
 
   private CapacityFigure limit(RuleSet set, String name) {
@@ -224,17 +223,7 @@ public record RuleBook(RuleSet base, List<RuleSet> others) {
         OptionalInt.empty(),
         OptionalDouble.empty(),
         limit.cited(),
-        alternatives(limit, name, tightens(set, name)));
-  }
-
-  private String alternatives(Limit limit, String name, boolean stricter) {
-    return Rounding.nearest(limit.value(), 6)
-        + " "
-        + limit.unit()
-        + "; ours is "
-        + Rounding.nearest(base.value(name), 6)
-        + " "
-        + limit.unit()
-        + (stricter ? ", which this tightens" : ", which is no laxer");
+        new FormulaNote.ComparedLimit(
+            limit.value(), base.value(name), limit.unit(), tightens(set, name)));
   }
 }

@@ -1,9 +1,6 @@
 package thwartwise.rules;
 
 import java.util.List;
-import java.util.Locale;
-import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.Parameters.Parameter;
 
 /** Caps that a local rule states as a bare number, and counts made of one. */
@@ -44,13 +41,7 @@ final class StatedCaps {
     return List.of(
         FormulaResult.of("people from gross load", CapKind.PEOPLE, mass)
             .withPersons(persons(mass, each))
-            .withNote("the kit listed taken off; " + mass(each, boat) + " a person"));
-  }
-
-  private static String mass(double kilograms, RatedBoat boat) {
-    UnitFormat units = new UnitFormat(boat.model().boat().units());
-    return units.either(
-        String.format(Locale.ROOT, "%.0f kg", kilograms), () -> units.mass(kilograms, Side.UP));
+            .withNote(new FormulaNote.KitSubtracted(each)));
   }
 
   static int persons(double mass, double each) {

@@ -33,7 +33,9 @@ import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitText;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.report.LimitingFactorWords;
 import thwartwise.rules.Applicability;
 import thwartwise.rules.CapKind;
@@ -41,6 +43,7 @@ import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.Formula;
 import thwartwise.rules.Formula.FormulaMethod;
+import thwartwise.rules.FormulaNote;
 import thwartwise.rules.FormulaResult;
 import thwartwise.rules.Formulas;
 import thwartwise.rules.Limit;
@@ -260,7 +263,7 @@ class AppliedRulesTest {
         java.util.OptionalInt.of(persons),
         java.util.OptionalDouble.empty(),
         "",
-        "");
+        FormulaNote.NONE);
   }
 
   @Test
@@ -355,13 +358,15 @@ class AppliedRulesTest {
   void a_trial_that_ended_for_want_of_places_says_so() {
     BoxBoat tanks = box().proven("aft", new Span(0, 0.5)).proven("fore", new Span(2.5, 3));
     assertThat(
-            LoadTestRules.all()
-                .get(Formulas.SWAMPED_WEIGHT)
-                .of(
-                    RuleBook.rated(tanks.model(), OWN, List.of()),
-                    new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
-                .get(0)
-                .note())
+            FormulaNoteWords.of(
+                LoadTestRules.all()
+                    .get(Formulas.SWAMPED_WEIGHT)
+                    .of(
+                        RuleBook.rated(tanks.model(), OWN, List.of()),
+                        new Parameters(Map.of("each", 6.0, "least", 15.0), Map.of()))
+                    .get(0)
+                    .note(),
+                UnitFormat.METRIC))
         .isEqualTo(
             "a weight of 6 kg under water for each, at least 15 kg; it floats and stays upright;"
                 + " there is no place for more");
@@ -387,7 +392,7 @@ class AppliedRulesTest {
                 .place("middle", 1.5, 0.2, 0, 1)
                 .place(side));
     assertThat(worked.value()).isZero();
-    assertThat(worked.note())
+    assertThat(FormulaNoteWords.of(worked.note(), UnitFormat.METRIC))
         .isEqualTo(
             "75 kg each, in every seating; at most 25.4 degrees and no water aboard;"
                 + " 1 in the best seating of each number");
@@ -396,7 +401,7 @@ class AppliedRulesTest {
   @Test
   void where_every_seating_carries_as_many_no_best_one_is_told() {
     FormulaResult worked = hardToOneSide(box());
-    assertThat(worked.note())
+    assertThat(FormulaNoteWords.of(worked.note(), UnitFormat.METRIC))
         .startsWith("75 kg each, in every seating; at most 25.4 degrees and no water aboard")
         .doesNotContain("best");
   }

@@ -32,6 +32,7 @@ import thwartwise.inspection.StateFigures.WaterFigures;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.FormulaNote;
 
 /** Reports made up by hand, to see how they are kept and shown. Their figures are of no boat. */
 public final class SampleRecords {
@@ -100,7 +101,7 @@ public final class SampleRecords {
                 OptionalInt.of(1),
                 OptionalDouble.empty(),
                 "33 CFR 183.43 (READ)",
-                "taken as rowed"),
+                FormulaNote.stated("taken as rowed")),
             new CapacityFigure(
                 "United States",
                 "33 CFR 183 flotation by volume",
@@ -110,7 +111,7 @@ public final class SampleRecords {
                 OptionalInt.empty(),
                 OptionalDouble.of(0.0399),
                 "handbook (READ)",
-                ""),
+                FormulaNote.NONE),
             new CapacityFigure(
                 "Pond rules",
                 "freeboard-at-rest",
@@ -120,7 +121,7 @@ public final class SampleRecords {
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 "the warden (judgement)",
-                "0.3 m; ours is 0.2 m, which this tightens"),
+                FormulaNote.stated("0.3 m; ours is 0.2 m, which this tightens")),
             new CapacityFigure(
                 "Inland code",
                 "freeboard at rest, category A waters",
@@ -130,7 +131,7 @@ public final class SampleRecords {
                 OptionalInt.empty(),
                 OptionalDouble.of(0.219),
                 "annex 9 (READ)",
-                "with the crew recommended"),
+                FormulaNote.stated("with the crew recommended")),
             new CapacityFigure(
                 "Harbour rules",
                 "",
@@ -140,7 +141,8 @@ public final class SampleRecords {
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 "",
-                "does not apply: the boat is 3.6 m long and it is written for under 3 m")),
+                FormulaNote.stated(
+                    "does not apply: the boat is 3.6 m long and it is written for under 3 m"))),
         List.of(new Assumption.Stated("Nobody said how the boat is driven: taken as rowed.")),
         "Cautious default, 2026");
   }

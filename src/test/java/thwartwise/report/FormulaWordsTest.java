@@ -13,6 +13,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.FormulaNote;
 
 class FormulaWordsTest {
   // What the boat has rounds down, what it needs and its motor round up, what is allowed down.
@@ -43,7 +44,7 @@ class FormulaWordsTest {
             persons == null ? OptionalInt.empty() : OptionalInt.of(persons),
             has == null ? OptionalDouble.empty() : OptionalDouble.of(has),
             "",
-            "why");
+            FormulaNote.stated("why"));
     List<String> row = row(figure);
     assertThat(row.get(0)).isEqualTo("rule");
     assertThat((row.get(1) + "; " + row.get(2)).strip()).isEqualTo(told);
@@ -61,7 +62,7 @@ class FormulaWordsTest {
             OptionalInt.of(2),
             OptionalDouble.empty(),
             "a board (READ)",
-            "by the warden");
+            FormulaNote.stated("by the warden"));
     assertThat(row(figure).subList(0, 2))
         .containsExactly("rule (second opinion) [1]", "two people");
   }

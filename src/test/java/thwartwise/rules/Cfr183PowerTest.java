@@ -15,6 +15,8 @@ import thwartwise.boat.Propulsion;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.rules.Cfr183Power.FlatBottom;
 
 class Cfr183PowerTest {
@@ -76,7 +78,7 @@ class Cfr183PowerTest {
     assertThat(worked).hasSize(1);
     assertThat(worked.get(0).value()).isCloseTo(3 * 745.7, within(1e-9));
     assertThat(worked.get(0).has()).hasValue(1500);
-    assertThat(worked.get(0).note())
+    assertThat(FormulaNoteWords.of(worked.get(0).note(), UnitFormat.METRIC))
         .isEqualTo(
             "3.0 hp for a factor of 38.7, flat bottom and hard chine, taken as without remote"
                 + " steering");
@@ -88,7 +90,7 @@ class Cfr183PowerTest {
     FormulaResult worked = Cfr183Power.of(rated(box(4, 1.5, 1500)), UNKNOWN).get(0);
     double factor = 4 * 1.5 / FOOT / FOOT;
     assertThat(worked.value()).isCloseTo((0.5 * factor - 15) * 745.7, within(1e-6));
-    assertThat(worked.note())
+    assertThat(FormulaNoteWords.of(worked.note(), UnitFormat.METRIC))
         .endsWith("; the rule's own rounding makes that 20.0 hp, which is not used");
     assertThat(Cfr183Power.of(rated(box(4, 1.5, 1500)), REMOTE).get(0).value())
         .isCloseTo((2 * factor - 90) * 745.7, within(1e-6));

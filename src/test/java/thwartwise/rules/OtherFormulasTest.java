@@ -16,6 +16,8 @@ import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Reference;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.measure.UnitFormat;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.Parameters.TableStep;
 
@@ -73,7 +75,7 @@ class OtherFormulasTest {
             .place("thwart", 1.5, 0.2, 0.3, 6);
     FormulaResult people = one("swamped with iron", box, Map.of("each", 15.0, "gear", 1.5));
     assertThat(people.persons()).hasValue(3);
-    assertThat(people.note())
+    assertThat(FormulaNoteWords.of(people.note(), UnitFormat.METRIC))
         .isEqualTo("by lift alone: 46.5 kg of iron for so many and 61.5 kg for one more");
   }
 
@@ -110,7 +112,8 @@ class OtherFormulasTest {
     Parameters table = new Parameters(Map.of(), Map.of("table", List.of(new TableStep(3, 2))));
     FormulaResult none = PersonsByLength.of(rated(BoxBoat.of(3.1, 1.2, 0.5)), table).get(0);
     assertThat(none.caps()).isEqualTo(CapKind.NOTHING);
-    assertThat(none.note()).isEqualTo("does not apply: the boat is longer than its table");
+    assertThat(FormulaNoteWords.of(none.note(), UnitFormat.METRIC))
+        .isEqualTo("does not apply: the boat is longer than its table");
   }
 
   static Stream<Reference> persons() {
@@ -136,8 +139,12 @@ class OtherFormulasTest {
         FreeboardWithCrew.of(RuleBook.rated(model, OWN, List.of(crew)), least).get(0);
     assertThat(worked.value()).isEqualTo(0.25);
     assertThat(worked.has().getAsDouble()).isCloseTo(0.44, within(1e-4));
-    assertThat(worked.note()).isEqualTo("with the crew recommended");
-    assertThat(FreeboardWithCrew.of(RuleBook.rated(model, OWN, List.of()), least).get(0).note())
+    assertThat(FormulaNoteWords.of(worked.note(), UnitFormat.METRIC))
+        .isEqualTo("with the crew recommended");
+    assertThat(
+            FormulaNoteWords.of(
+                FreeboardWithCrew.of(RuleBook.rated(model, OWN, List.of()), least).get(0).note(),
+                UnitFormat.METRIC))
         .isEqualTo("with nobody aboard");
   }
 

@@ -9,6 +9,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.ExcludedUseWords;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 
 class RuleBookTest {
@@ -48,7 +49,7 @@ class RuleBookTest {
         .satisfies(f -> assertThat(f.takesPart()).isFalse())
         .satisfies(
             f ->
-                assertThat(f.note())
+                assertThat(FormulaNoteWords.of(f.note(), UnitFormat.METRIC))
                     .isEqualTo(
                         "does not apply: the boat is 3 m long and it is written for 4 m to under"
                             + " 6 m"));
@@ -56,9 +57,13 @@ class RuleBookTest {
 
   @Test
   void a_limit_is_shown_beside_ours() {
-    assertThat(book(pond("", 0.30)).figures(BOAT).get(0).note())
+    assertThat(
+            FormulaNoteWords.of(
+                book(pond("", 0.30)).figures(BOAT).get(0).note(), UnitFormat.METRIC))
         .isEqualTo("0.3 m; ours is 0.2 m, which this tightens");
-    assertThat(book(pond("", 0.10)).figures(BOAT).get(0).note())
+    assertThat(
+            FormulaNoteWords.of(
+                book(pond("", 0.10)).figures(BOAT).get(0).note(), UnitFormat.METRIC))
         .isEqualTo("0.1 m; ours is 0.2 m, which is no laxer");
   }
 

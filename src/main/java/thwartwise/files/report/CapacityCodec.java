@@ -5,11 +5,15 @@ import java.util.OptionalInt;
 import thwartwise.json.Figures;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
+import thwartwise.json.RecordCodec;
 import thwartwise.json.WordChoice;
+import thwartwise.measure.UnitFormat;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.FormulaNote;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -25,7 +29,7 @@ final class CapacityCodec {
 
   private CapacityCodec() {}
 
-  static ObjectNode write(CapacityFigure figure) {
+  static ObjectNode write(CapacityFigure figure, UnitFormat words) {
     ObjectNode node =
         JsonText.object().put("ruleSet", figure.ruleSet()).put("formula", figure.formula());
     if (figure.namesRegulation()) {
@@ -44,7 +48,11 @@ final class CapacityCodec {
     } else {
       node.putNull("persons");
     }
-    return node.put("source", figure.source()).put("note", figure.note());
+    node.put("source", figure.source()).put("note", FormulaNoteWords.of(figure.note(), words));
+    if (!figure.note().isNone() && !(figure.note() instanceof FormulaNote.Stated)) {
+      node.set("noteIs", RecordCodec.write((Record) figure.note()));
+    }
+    return node;
   }
 
   static CapacityFigure read(ObjectReader figure) {
@@ -61,7 +69,11 @@ final class CapacityCodec {
             : OptionalInt.empty(),
         figure.has("has") ? Figures.optional(figure, "has") : OptionalDouble.empty(),
         ReportValues.text(figure, "source"),
-        ReportValues.text(figure, "note"));
+        RecordCodec.read(
+            figure,
+            "noteIs",
+            FormulaNote.class,
+            () -> FormulaNote.stated(ReportValues.text(figure, "note"))));
   }
 
   private static FigureStatus olderStanding(ObjectReader figure) {

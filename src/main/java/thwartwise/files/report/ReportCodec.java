@@ -51,7 +51,7 @@ public final class ReportCodec {
     node.set("chambers", list(report.chambers(), c -> chamber(c, words)));
     node.set("findings", list(report.findings(), f -> finding(f, words)));
     node.set("recommendation", RecommendationCodec.write(report.recommendation(), words));
-    node.set("capacityFigures", list(report.capacityFigures(), CapacityCodec::write));
+    node.set("capacityFigures", list(report.capacityFigures(), f -> CapacityCodec.write(f, words)));
     node.set(
         "waters", JsonText.texts(report.waters().stream().map(WaterStatement::sentence).toList()));
     if (!report.waters().isEmpty()) {

@@ -33,9 +33,13 @@ import thwartwise.json.Layout;
 import thwartwise.json.Location;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.BuoyancyReasonWords;
+import thwartwise.report.FormulaNoteWords;
 import thwartwise.report.NoteWords;
 import thwartwise.report.RefusalWords;
+import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.ExcludedUse;
+import thwartwise.rules.FormulaNote;
+import thwartwise.rules.ScopeMismatch;
 import thwartwise.rules.ValidWaters.WaterStatement;
 import tools.jackson.databind.JsonNode;
 
@@ -55,7 +59,9 @@ class KeptKindsTest {
           Note.Stated.class,
           Refusal.Stated.class,
           LimitingFactor.Stated.class,
-          BuoyancyReason.Stated.class);
+          BuoyancyReason.Stated.class,
+          FormulaNote.None.class,
+          FormulaNote.Stated.class);
 
   private static final String OF_MEASUREMENT = Note.OfMeasurement.class.getSimpleName();
 
@@ -74,6 +80,18 @@ class KeptKindsTest {
     assertThat(RefusalWords.of(read.recommendation().reasons(), UnitFormat.METRIC))
         .isEqualTo(
             kept.at("/recommendation/reasons").valueStream().map(JsonNode::stringValue).toList());
+  }
+
+  @Test
+  void what_was_said_of_a_formula_is_said_of_it_still() {
+    assertThat(
+            read.capacityFigures().stream()
+                .map(figure -> FormulaNoteWords.of(figure.note(), UnitFormat.METRIC)))
+        .isEqualTo(
+            kept.path("capacityFigures")
+                .valueStream()
+                .map(f -> f.path("note").stringValue())
+                .toList());
   }
 
   /** Those of the file's older part have words alone, and keep them. */
@@ -124,6 +142,10 @@ class KeptKindsTest {
     assertThat(kinds(measurements())).containsAll(kinds(MeasurementNote.class));
     assertThat(kinds(refusals())).containsAll(kinds(Refusal.class));
     assertThat(kinds(uses())).containsAll(kinds(ExcludedUse.class));
+    assertThat(kinds(uncovered()))
+        .containsAll(Set.of(ScopeMismatch.class.getPermittedSubclasses()));
+    assertThat(kinds(read.capacityFigures().stream().map(CapacityFigure::note)))
+        .containsAll(kinds(FormulaNote.class));
     assertThat(kinds(read.chambers().stream().map(ChamberFigures::why)))
         .containsAll(kinds(BuoyancyReason.class));
     assertThat(kinds(factors())).containsAll(kinds(LimitingFactor.class));
@@ -177,6 +199,12 @@ class KeptKindsTest {
     return refusals()
         .filter(Refusal.OutsideUse.class::isInstance)
         .map(refusal -> ((Refusal.OutsideUse) refusal).use());
+  }
+
+  private Stream<ScopeMismatch> uncovered() {
+    return uses()
+        .filter(ExcludedUse.NotCovered.class::isInstance)
+        .map(use -> ((ExcludedUse.NotCovered) use).why());
   }
 
   private Stream<LimitingFactor> factors() {

@@ -25,6 +25,7 @@ import thwartwise.record.SampleRecords;
 import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
+import thwartwise.rules.FormulaNote;
 import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.spread.BoatSpread;
 import thwartwise.spread.CrewChance;
@@ -168,7 +169,7 @@ class ReportJsonTest {
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 "here",
-                ""),
+                FormulaNote.NONE),
             new CapacityFigure(
                 "",
                 "33 CFR 183.35",
@@ -178,7 +179,7 @@ class ReportJsonTest {
                 OptionalInt.of(2),
                 OptionalDouble.empty(),
                 "there",
-                ""));
+                FormulaNote.NONE));
   }
 
   @Test
