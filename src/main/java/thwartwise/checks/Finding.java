@@ -45,6 +45,11 @@ public record Finding(
     return outcome == Outcome.FALLS_SHORT && margin.room() == Double.NEGATIVE_INFINITY;
   }
 
+  /** The same finding, come out otherwise. */
+  public Finding withOutcome(Outcome other) {
+    return new Finding(question, role, other, margin, source, loadCase, note);
+  }
+
   /** The same finding with another role. */
   public Finding withRole(Role other) {
     return new Finding(question, other, outcome, margin, source, loadCase, note);

@@ -41,6 +41,7 @@ public final class CrewAssessment {
   private final boolean oneOrder;
   private final double lightest;
   private final Allowance allowance;
+  private final Map<Seating, Double> widenings;
   private final List<Check> limiting;
   private final List<Check> volumes;
   private final List<Check> dry;
@@ -67,6 +68,16 @@ public final class CrewAssessment {
    * @param balances rests found of this boat and of others of the same hull
    */
   public CrewAssessment(BoatModel model, RuleSet rules, BalanceCache balances) {
+    this(model, rules, balances, Map.of());
+  }
+
+  /**
+   * @param widenings of seatings that are not sure enough under one allowance: how many are taken
+   *     off instead
+   */
+  public CrewAssessment(
+      BoatModel model, RuleSet rules, BalanceCache balances, Map<Seating, Double> widenings) {
+    this.widenings = Map.copyOf(widenings);
     this.balances = balances;
     this.model = model;
     this.oneOrder =
@@ -88,6 +99,29 @@ public final class CrewAssessment {
 
   public BoatModel model() {
     return model;
+  }
+
+  /** By seating, how many allowances are taken off where one is not enough. */
+  public Map<Seating, Double> widenings() {
+    return widenings;
+  }
+
+  /** What is taken off a loaded boat: one allowance, or more where its seating needs them. */
+  public Allowance allowance(LoadedBoat loadedBoat) {
+    if (widenings.isEmpty()) {
+      return allowance;
+    }
+    Double times = widenings.get(seating(loadedBoat));
+    return times == null ? allowance : allowance.times(times);
+  }
+
+  private Seating seating(LoadedBoat loadedBoat) {
+    return new Seating(
+        model.boat().places().stream().map(place -> sitting(loadedBoat, place)).toList());
+  }
+
+  private static int sitting(LoadedBoat loadedBoat, Place place) {
+    return (int) loadedBoat.people().stream().filter(b -> place.name().equals(b.place())).count();
   }
 
   /** What is known of this boat and of others of the same hull. */
@@ -124,7 +158,8 @@ public final class CrewAssessment {
 
   /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
   Asked asked(LoadedBoat loadedBoat, Allowance taken, List<Check> checks) {
-    return new Asked(hurried(loadedBoat).under(taken), checks);
+    Allowance off = taken.equals(Allowance.NONE) ? taken : allowance(loadedBoat);
+    return new Asked(hurried(loadedBoat).under(off), checks);
   }
 
   /** As measured, and with what tape and scales may be wrong by taken off. */
@@ -261,7 +296,8 @@ public final class CrewAssessment {
    */
   public double leastMargin(LoadedBoat loadedBoat, double enough) {
     double least = Double.POSITIVE_INFINITY;
-    for (LoadedBoat t : List.of(hurried(loadedBoat).under(allowance), hurried(loadedBoat))) {
+    for (LoadedBoat t :
+        List.of(hurried(loadedBoat).under(allowance(loadedBoat)), hurried(loadedBoat))) {
       for (Check check : soonest) {
         for (CheckReading reading : check.confirmedReadings(t)) {
           least = Math.min(least, reading.margin().share());
@@ -279,7 +315,7 @@ public final class CrewAssessment {
     List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
       List<List<CheckReading>> all =
-          loadedBoats.parallelStream().map(t -> check.readings(t.under(allowance))).toList();
+          loadedBoats.parallelStream().map(t -> check.readings(t.under(allowance(t)))).toList();
       int readings = all.stream().mapToInt(List::size).min().orElse(0);
       for (int i = 0; i < readings; i++) {
         int which = i;
@@ -294,7 +330,7 @@ public final class CrewAssessment {
   }
 
   private boolean meets(LoadedBoat loadedBoat, List<Check> checks) {
-    return Stream.of(allowance, Allowance.NONE)
+    return Stream.of(allowance(loadedBoat), Allowance.NONE)
         .map(hurried(loadedBoat)::under)
         .allMatch(t -> checks.stream().allMatch(c -> allMet(c.confirmedReadings(t))));
   }
@@ -325,7 +361,7 @@ public final class CrewAssessment {
     Set<CheckQuestion> names = ConcurrentHashMap.newKeySet();
     loadedBoats.parallelStream()
         .map(this::hurried)
-        .flatMap(t -> Stream.of(t, t.under(allowance)))
+        .flatMap(t -> Stream.of(t, t.under(allowance(t))))
         .anyMatch(t -> addNotMet(t, names) >= enough);
     return names.size();
   }
@@ -359,7 +395,7 @@ public final class CrewAssessment {
 
   private List<Refusal.ByCheck> notMet(List<LoadedBoat> measured, List<Check> checks) {
     Map<CheckQuestion, Refusal.ByCheck> worst = new LinkedHashMap<>();
-    List<LoadedBoat> cautious = measured.stream().map(t -> t.under(allowance)).toList();
+    List<LoadedBoat> cautious = measured.stream().map(t -> t.under(allowance(t))).toList();
     for (Check check : checks) {
       measured.forEach(t -> note(check.readings(t), false, worst));
       cautious.forEach(t -> note(check.readings(t), true, worst));
@@ -382,7 +418,7 @@ public final class CrewAssessment {
   /** How near the limits a loaded boat comes under the allowance: the least margin, as a share. */
   public double nearness(LoadedBoat loadedBoat) {
     return limiting.stream()
-        .flatMap(c -> c.readings(loadedBoat.under(allowance)).stream())
+        .flatMap(c -> c.readings(loadedBoat.under(allowance(loadedBoat))).stream())
         .mapToDouble(r -> r.margin().share())
         .min()
         .orElse(Double.POSITIVE_INFINITY);

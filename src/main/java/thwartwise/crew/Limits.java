@@ -186,7 +186,10 @@ public final class Limits {
   }
 
   private Limits proven(BoatModel model) {
-    return new Limits(new CrewAssessment(model, rules, assessment.balances()), rules, figures);
+    return new Limits(
+        new CrewAssessment(model, rules, assessment.balances(), assessment.widenings()),
+        rules,
+        figures);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -54,6 +55,9 @@ import thwartwise.remedy.Change;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.ValidWaters;
+import thwartwise.spread.BoatSpread;
+import thwartwise.spread.InputKind;
+import thwartwise.spread.SpreadAssessment;
 
 /** One whole run over a boat: states, findings, chambers, limits. */
 public final class Inspection implements InspectedBoat {
@@ -76,17 +80,26 @@ public final class Inspection implements InspectedBoat {
   private final Predicate<CheckQuestion> noWorse;
 
   private Inspection(BoatModel model, RuleBook book, LocalDate date) {
-    this(model, book, date, new BalanceCache());
+    this(model, book, date, new BalanceCache(), Map.of());
   }
 
-  /** A boat with cached balances of its own or of another boat with the same hull. */
-  private Inspection(BoatModel model, RuleBook book, LocalDate date, BalanceCache balances) {
+  /**
+   * A boat with cached balances of its own or of another boat with the same hull.
+   *
+   * @param widenings of seatings that are not sure enough: how many allowances are taken off
+   */
+  private Inspection(
+      BoatModel model,
+      RuleBook book,
+      LocalDate date,
+      BalanceCache balances,
+      Map<Seating, Double> widenings) {
     this.model = model;
     this.date = date;
     this.book = book;
     this.applied = new AppliedRules(model, book, balances);
     this.rules = applied.inForce();
-    this.assessment = new CrewAssessment(model, rules, balances);
+    this.assessment = new CrewAssessment(model, rules, balances, widenings);
     this.limits = new Limits(assessment, rules, applied.caps());
     this.recommendation = Lazy.of(() -> applied.recommendation(limits));
     this.capacity = Lazy.of(() -> applied.capacity(limits));
@@ -161,6 +174,73 @@ public final class Inspection implements InspectedBoat {
     return of(boat, book, today, progress, progress::answered);
   }
 
+  /**
+   * The same, judged by how far its measurements may be off: what falls short in more than 5 of 100
+   * boats measured like this is not said to be met. How many people that leaves is found before
+   * anything is answered; acts and information follow.
+   *
+   * @param spreads how far a measurement may be off, by how it was taken
+   */
+  public static Report judged(
+      Boat boat, RuleBook book, RuleSet spreads, LocalDate today, InspectionProgress progress) {
+    SpreadJudgement judgement = judgement(boat, book, spreads, Set.of(), today, progress);
+    progress.answered(judgement.report());
+    return judgement
+        .ofEveryFinding()
+        .report()
+        .with(AdviceSearch.of(judgement.inspection(), progress));
+  }
+
+  /**
+   * How sure the answer is, by itself. Empty where what was measured cannot be a boat, or is one
+   * that nothing is worked out for.
+   *
+   * @param better kinds of measurement that were taken the better way
+   */
+  public static Optional<BoatSpread> spreadOf(
+      Boat boat,
+      RuleBook book,
+      RuleSet spreads,
+      Set<InputKind> better,
+      LocalDate today,
+      Progress progress) {
+    return judgement(boat, book, spreads, better, today, progress).spread();
+  }
+
+  private static SpreadJudgement judgement(
+      Boat boat,
+      RuleBook book,
+      RuleSet spreads,
+      Set<InputKind> better,
+      LocalDate today,
+      Progress progress) {
+    BoatModel model = BoatModel.of(boat, today);
+    BalanceCache balances = new BalanceCache();
+    return SpreadJudgement.of(
+        boat,
+        widenings -> new Inspection(model, book, today, balances, widenings),
+        spreads,
+        better,
+        progress);
+  }
+
+  SpreadAssessment spread(Boat measured, RuleSet spreads, Set<InputKind> better) {
+    return new SpreadAssessment(measured, assessment, limits, rules, spreads, better);
+  }
+
+  /** How many allowances must be taken off a seating for nobody so heavy to be allowed in it. */
+  double refusing(Seating seating, double each) {
+    double times = 1;
+    boolean refused = false;
+    while (!refused) {
+      times *= 1.25;
+      refused =
+          !new CrewAssessment(model, rules, assessment.balances(), Map.of(seating, times))
+              .meetsAll(seating, each);
+    }
+    return times;
+  }
+
   private static Report of(
       Boat boat,
       RuleBook book,
@@ -179,7 +259,7 @@ public final class Inspection implements InspectedBoat {
     return new Inspection(BoatModel.of(boat, today), book, today).report();
   }
 
-  private Report report() {
+  Report report() {
     return new Report(
         model.boat().name(),
         LoadCaseFigures.of(asLoaded()),
@@ -199,7 +279,14 @@ public final class Inspection implements InspectedBoat {
     BoatModel changed = model.fittedOut(change.boat(), date);
     return change.onlyToday()
         ? new Inspection(this, changed)
-        : new Inspection(changed, book, date, assessment.balances());
+        : new Inspection(
+            changed,
+            book,
+            date,
+            assessment.balances(),
+            changed.boat().places().equals(model.boat().places())
+                ? assessment.widenings()
+                : Map.of());
   }
 
   @Override
@@ -253,10 +340,8 @@ public final class Inspection implements InspectedBoat {
 
   @Override
   public List<CheckReading> limitingReadings(Seating seating, List<Double> masses) {
-    LoadedBoat cautious =
-        assessment
-            .remembering(assessment.loadedBoat(seating, masses))
-            .under(Allowance.of(rules, model));
+    LoadedBoat loaded = assessment.loadedBoat(seating, masses);
+    LoadedBoat cautious = assessment.remembering(loaded).under(assessment.allowance(loaded));
     return checks(Role.LIMITS_CREW).stream()
         .flatMap(c -> c.confirmedReadings(cautious).stream())
         .toList();

@@ -127,13 +127,13 @@ public record Report(
   }
 
   /** The same, judged by how sure it is. */
-  public Report with(BoatSpread judged) {
+  public Report judged(List<Finding> byShare, BoatSpread judged) {
     return new Report(
         boat,
         asLoaded,
         atLimit,
         chambers,
-        findings,
+        byShare,
         recommendation,
         capacityFigures,
         assumptions,

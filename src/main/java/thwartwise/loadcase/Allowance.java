@@ -58,4 +58,12 @@ public record Allowance(double massFactor, double volumeFactor, double freeboard
         1 - rules.value("allowance-volume"),
         rules.value("allowance-freeboard"));
   }
+
+  /** So many of it; no more is taken off a volume than there is. */
+  public Allowance times(double times) {
+    return new Allowance(
+        1 + times * (massFactor - 1),
+        Math.max(0, 1 - times * (1 - volumeFactor)),
+        times * freeboardLoss);
+  }
 }

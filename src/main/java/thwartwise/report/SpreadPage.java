@@ -41,14 +41,18 @@ public final class SpreadPage {
   public static String of(Boat boat, Optional<BoatSpread> spread, Set<InputKind> better) {
     SpreadPage page = new SpreadPage(boat, better);
     page.page.title(boat.name() + ": how sure the answer is");
-    spread.ifPresentOrElse(page::answer, page::nothing);
+    spread
+        .filter(s -> s.recommended() > 0)
+        .ifPresentOrElse(page::answer, () -> page.nothing(spread));
     return page.page.toString();
   }
 
-  private void nothing() {
+  private void nothing(Optional<BoatSpread> spread) {
     page.paragraph(
-        "No adult is recommended in this boat, so there is no answer to be sure of",
+        "Nobody is recommended in this boat, so there is no answer to be sure of",
         "Type inspect for the reasons");
+    spread.filter(BoatSpread::isLowered).ifPresent(s -> page.paragraph(words(s).lowered()));
+    spread.filter(s -> !s.again().isEmpty()).ifPresent(this::again);
   }
 
   private void answer(BoatSpread spread) {
@@ -82,34 +86,19 @@ public final class SpreadPage {
   }
 
   private String[] people(BoatSpread spread) {
-    int people = spread.recommended();
+    SpreadWords words = words(spread);
     String first =
-        Sentence.capital(FigureText.adults(people))
-            + " of "
-            + units.mass(spread.each(), Side.DOWN)
+        words.recommended()
+            + (spread.recommended() > 0 && spread.isAdults()
+                ? " of " + units.mass(spread.each(), Side.DOWN)
+                : "")
             + " recommended; "
-            + fewer(spread);
-    return spread.sure() == people
-        ? new String[] {first}
-        : new String[] {
-          first, "That is too many: count on " + FigureText.adults(spread.sure()) + " at most"
-        };
+            + words.fewer();
+    return spread.isLowered() ? new String[] {first, words.lowered()} : new String[] {first};
   }
 
-  private static String fewer(BoatSpread spread) {
-    int people = spread.recommended();
-    double lost = 1 - spread.share(people);
-    if (lost == 0) {
-      return "in fewer than 1 of 100 boats measured like this it would be fewer";
-    }
-    double beyond = people == 1 ? 0 : 1 - spread.share(people - 1);
-    String then =
-        people == 1 ? "none" : FigureText.count(people - 1) + (beyond > 0 ? " or fewer" : "");
-    return "in " + upToHundred(lost) + " of 100 boats measured like this it would be " + then;
-  }
-
-  private static int upToHundred(double share) {
-    return (int) Math.ceil(100 * share - 1e-9);
+  private SpreadWords words(BoatSpread spread) {
+    return new SpreadWords(boat, spread, units);
   }
 
   private Table figures(BoatSpread spread) {
@@ -161,16 +150,7 @@ public final class SpreadPage {
               + " of the spread of: "
               + CheckWords.of(again.governs())
               + ")",
-          gain(spread, again.people()));
+          words(spread).gain(again.people()));
     }
-  }
-
-  private static String gain(BoatSpread spread, int people) {
-    if (people > spread.recommended()) {
-      return "If it comes out well, inspect may then say " + FigureText.adults(people);
-    }
-    return people > spread.sure()
-        ? "If it comes out well, " + FigureText.adults(people) + " would be sure enough"
-        : "";
   }
 }

@@ -11,6 +11,7 @@ import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandRegistry;
 import thwartwise.archive.Workspace;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.report.RecordPapers;
 import thwartwise.shell.LineSource.PipedLines;
@@ -31,7 +32,8 @@ final class Commands {
   static Commands ofThisJar() {
     return of(
         new Inspector(
-            Inspection::of,
+            (boat, book, today, progress) ->
+                Inspection.judged(boat, book, RuleSetFile.measuringSpreads(), today, progress),
             RecordPapers::of,
             Clock.systemDefaultZone(),
             ProgramVersion.ofThisJar()),

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
-import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.Inspection;
 import thwartwise.report.SpreadPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.spread.BoatSpread;
@@ -77,7 +77,7 @@ final class SpreadCommand implements ShellCommand {
     Set<InputKind> better = CarefulMeasurements.of(given, this);
     Optional<BoatSpread> spread = spread(file, boat, RuleBooks.of(given), better);
     context.outputWriter().println(SpreadPage.of(boat, spread, better).stripTrailing());
-    boolean sure = spread.filter(s -> s.sure() == s.recommended()).isPresent();
+    boolean sure = spread.filter(s -> s.recommended() > 0 && !s.isLowered()).isPresent();
     return (sure ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
@@ -88,12 +88,12 @@ final class SpreadCommand implements ShellCommand {
             InterruptibleWork.of(
                 "Working out how sure the answer is",
                 progress ->
-                    BoatSpread.of(
+                    Inspection.spreadOf(
                         boat,
                         book,
                         RuleSetFile.measuringSpreads(),
                         better,
                         inspector.today(),
-                        of -> progress.counting(Progress.Stage.SPREAD, of))));
+                        progress)));
   }
 }

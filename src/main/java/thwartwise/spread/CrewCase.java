@@ -1,31 +1,96 @@
 package thwartwise.spread;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.Body;
 import thwartwise.boat.SeatPositions.Packing;
+import thwartwise.checks.Role;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadedBoat;
 
-/**
- * People of stated masses in one seating, to be put aboard a boat that is not quite the same.
- *
- * @param masses in the order of the places, kg
- */
-record CrewCase(Seating seating, List<Double> masses, Packing packing) {
+/** People to be put aboard a boat that is not quite the same. */
+interface CrewCase {
 
-  int people() {
-    return masses.size();
-  }
+  int people();
+
+  /** Whether they are those the boat file names. */
+  boolean isAsLoaded();
+
+  /** How they sit; empty where the boat file seats them. */
+  Optional<Seating> seating();
+
+  /** Checks of which roles are put to it. */
+  Set<Role> asked();
 
   /**
    * Aboard a boat, as measured, without allowance.
    *
    * @param factors how many times its mass each person has
    */
-  LoadedBoat aboard(BoatModel model, List<Double> factors) {
-    List<Double> weighed =
-        IntStream.range(0, masses.size()).mapToObj(i -> masses.get(i) * factors.get(i)).toList();
-    return LoadedBoat.of(model, seating.bodies(model, weighed, packing));
+  LoadedBoat aboard(BoatModel model, List<Double> factors);
+
+  /**
+   * People of stated masses in one seating.
+   *
+   * @param masses in the order of the places, kg
+   */
+  record SeatedCrew(Seating seated, List<Double> masses, Packing packing, Set<Role> asked)
+      implements CrewCase {
+    /** Asked what limits crew. */
+    SeatedCrew(Seating seated, List<Double> masses, Packing packing) {
+      this(seated, masses, packing, Set.of(Role.LIMITS_CREW));
+    }
+
+    SeatedCrew asking(Set<Role> roles) {
+      return new SeatedCrew(seated, masses, packing, roles);
+    }
+
+    @Override
+    public Optional<Seating> seating() {
+      return Optional.of(seated);
+    }
+
+    @Override
+    public int people() {
+      return masses.size();
+    }
+
+    @Override
+    public boolean isAsLoaded() {
+      return false;
+    }
+
+    @Override
+    public LoadedBoat aboard(BoatModel model, List<Double> factors) {
+      List<Double> weighed =
+          IntStream.range(0, masses.size()).mapToObj(i -> masses.get(i) * factors.get(i)).toList();
+      return LoadedBoat.of(model, seated.bodies(model, weighed, packing));
+    }
+  }
+
+  /** The people the boat file names, where it seats them. */
+  record NamedPeople(int people, Set<Role> asked) implements CrewCase {
+    @Override
+    public Optional<Seating> seating() {
+      return Optional.empty();
+    }
+
+    @Override
+    public boolean isAsLoaded() {
+      return true;
+    }
+
+    @Override
+    public LoadedBoat aboard(BoatModel model, List<Double> factors) {
+      List<Body> named = model.aboard();
+      List<Body> weighed =
+          IntStream.range(0, named.size())
+              .mapToObj(i -> named.get(i).withMass(named.get(i).mass() * factors.get(i)))
+              .toList();
+      return LoadedBoat.of(model, weighed);
+    }
   }
 }

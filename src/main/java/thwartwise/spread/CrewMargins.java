@@ -2,11 +2,11 @@ package thwartwise.spread;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.Place;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
@@ -19,9 +19,9 @@ import thwartwise.rules.RuleSet;
 import thwartwise.uncertainty.MeasurementModel;
 
 /**
- * How far inside its limit each figure that limits crew comes out, for some crews, as a function of
- * what was measured. Without a state of rest a figure is endlessly far outside; of measurements
- * that contradict each other there is none (NaN).
+ * How far inside its limit each figure comes out, for some crews, as a function of what was
+ * measured. Without a state of rest a figure is endlessly far outside; of measurements that
+ * contradict each other there is none (NaN).
  */
 final class CrewMargins implements MeasurementModel {
   private final Boat boat;
@@ -33,21 +33,20 @@ final class CrewMargins implements MeasurementModel {
   private final int people;
 
   /** One figure of one crew, as measured. */
-  record Figure(CrewCase crew, CheckQuestion question, Margin margin) {
-    /** Of the same crew and measure; which chamber is the worst to lose may be another one. */
-    boolean isOf(Figure other) {
-      return crew == other.crew && question.asks(other.question.check(), other.question.measure());
+  record Figure(CrewCase crew, Role role, CheckQuestion question, Margin margin) {
+    boolean limitsCrew() {
+      return role == Role.LIMITS_CREW;
     }
-  }
 
-  private CrewMargins(CrewMargins all, Predicate<CrewCase> wanted) {
-    this.boat = all.boat;
-    this.model = all.model;
-    this.checks = all.checks;
-    this.inputs = all.inputs;
-    this.cases = all.cases.stream().filter(wanted).toList();
-    this.people = all.people;
-    this.figures = all.figures.stream().filter(f -> wanted.test(f.crew())).toList();
+    /**
+     * Of the same crew and measure; which chamber is the worst to lose may be another one, and of
+     * things that are asked one by one each stays by itself.
+     */
+    boolean isOf(Figure other) {
+      return crew == other.crew
+          && question.asks(other.question.check(), other.question.measure())
+          && (limitsCrew() || question.equals(other.question));
+    }
   }
 
   CrewMargins(
@@ -56,19 +55,18 @@ final class CrewMargins implements MeasurementModel {
     this.model = model;
     this.inputs = inputs;
     this.cases = cases;
-    this.checks =
-        CautiousChecks.of(rules, model).stream().filter(c -> c.role() == Role.LIMITS_CREW).toList();
-    this.people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
+    this.checks = CautiousChecks.of(rules, model);
+    this.people = room(boat);
     this.figures = figures(VariedBoat.asMeasured(boat, people), model);
+  }
+
+  /** As many as any of its crews could be. */
+  private static int room(Boat boat) {
+    return Math.max(boat.aboard().size(), boat.places().stream().mapToInt(Place::people).sum());
   }
 
   List<Figure> figures() {
     return figures;
-  }
-
-  /** The same of some crews alone. */
-  CrewMargins of(Predicate<CrewCase> wanted) {
-    return new CrewMargins(this, wanted);
   }
 
   @Override
@@ -102,11 +100,14 @@ final class CrewMargins implements MeasurementModel {
   private Stream<Figure> figures(CrewCase crew, LoadedBoat loaded, BalanceCache balances) {
     LoadedBoat remembering = loaded.remembering(balances);
     return checks.stream()
-        .flatMap(check -> check.confirmedReadings(remembering).stream())
-        .map(reading -> figure(crew, reading));
+        .filter(check -> crew.asked().contains(check.role()))
+        .flatMap(
+            check ->
+                check.confirmedReadings(remembering).stream()
+                    .map(reading -> figure(crew, check.role(), reading)));
   }
 
-  private static Figure figure(CrewCase crew, CheckReading reading) {
-    return new Figure(crew, reading.question(), reading.margin());
+  private static Figure figure(CrewCase crew, Role role, CheckReading reading) {
+    return new Figure(crew, role, reading.question(), reading.margin());
   }
 }

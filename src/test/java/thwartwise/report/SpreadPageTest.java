@@ -51,13 +51,16 @@ class SpreadPageTest {
   private static BoatSpread spread(
       List<Double> shares, List<FigureSpread> figures, List<Remeasurement> again) {
     return new BoatSpread(
+        95,
         2,
+        95,
         2,
         95,
         IntStream.range(0, shares.size())
             .mapToObj(i -> new CrewChance(i + 1, shares.get(i)))
             .toList(),
         figures,
+        List.of(),
         List.of(),
         again,
         30,
@@ -112,24 +115,35 @@ class SpreadPageTest {
             """);
   }
 
+  /** Two were found by the search; one of them was sure enough. */
   @Test
-  void an_answer_that_is_not_sure_enough_is_lowered() {
-    String page =
-        page(
-            spread(
-                List.of(0.985, 0.88, 0.0),
-                List.of(freeboard(0.88)),
-                List.of(
-                    again(InputKind.EDGE_HEIGHTS, "", 2),
-                    again(InputKind.CHAMBER_VOLUME, "bow locker", 1))));
+  void an_answer_that_is_not_sure_enough_is_lowered_and_says_from_what() {
+    BoatSpread lowered =
+        new BoatSpread(
+            95,
+            2,
+            95,
+            1,
+            95,
+            List.of(new CrewChance(1, 0.985), new CrewChance(2, 0.88)),
+            List.of(freeboard(0.985)),
+            List.of(),
+            List.of(),
+            List.of(
+                again(InputKind.EDGE_HEIGHTS, "", 2),
+                again(InputKind.CHAMBER_VOLUME, "bow locker", 1)),
+            30,
+            new Allowance(1.05, 0.9, 0.02));
+    String page = page(lowered);
 
     assertThat(page)
         .contains(
             """
-            Two adults of 95 kg recommended; in 12 of 100 boats measured like this it would
-            be one or fewer. That is too many: count on one adult at most.
+            One adult of 95 kg recommended; in 2 of 100 boats measured like this it would be
+            none. Two adults would be too many: fewer than 95 of 100 boats measured like
+            this carry them.
             """)
-        .contains("If it\n  comes out well, two adults would be sure enough.")
+        .contains("If it\n  comes out well, inspect may then say two adults.")
         .contains(
             """
             * Worth ten minutes: fill the bow locker from a litre jug and count (it makes up
@@ -139,12 +153,34 @@ class SpreadPageTest {
   }
 
   @Test
+  void a_boat_that_carries_nobody_says_what_would_have_to_be_measured_better() {
+    BoatSpread nobody =
+        new BoatSpread(
+            95,
+            0,
+            95,
+            0,
+            95,
+            List.of(new CrewChance(1, 0.6)),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(again(InputKind.HULL_MASS, "", 1)),
+            30,
+            new Allowance(1.05, 0.9, 0.02));
+
+    assertThat(page(nobody))
+        .contains("Nobody is recommended in this boat")
+        .contains("Worth ten minutes: weigh the bare hull")
+        .contains("inspect may then say one adult.");
+  }
+
+  @Test
   void a_figure_that_is_lost_one_spread_away_has_no_range() {
     String page =
         page(spread(List.of(1.0, 0.0), List.of(heel(Double.POSITIVE_INFINITY)), List.of()));
 
     assertThat(page)
-        .contains("count on one adult at most")
         .contains("the middle")
         .contains("lost one spread away")
         .contains("No single measurement would make it much surer.");
@@ -163,7 +199,7 @@ class SpreadPageTest {
             """
             skiff: how sure the answer is
             =============================
-            No adult is recommended in this boat, so there is no answer to be sure of. Type
+            Nobody is recommended in this boat, so there is no answer to be sure of. Type
             inspect for the reasons.
             """);
   }

@@ -3,13 +3,16 @@ package thwartwise.spread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.QuickAnswer;
 import thwartwise.rules.Limit;
@@ -21,7 +24,7 @@ class BoatSpreadTest {
   private static final RuleSet SPREADS = RuleSetFile.measuringSpreads();
 
   private static BoatSpread of(Boat boat, RuleSet spreads) {
-    return BoatSpread.of(boat, BOOK, spreads, Set.of(), PlainHulls.TODAY, of -> () -> {})
+    return Inspection.spreadOf(boat, BOOK, spreads, Set.of(), PlainHulls.TODAY, Progress.UNHEARD)
         .orElseThrow();
   }
 
@@ -37,21 +40,24 @@ class BoatSpreadTest {
     AtomicInteger steps = new AtomicInteger();
     AtomicInteger total = new AtomicInteger();
     BoatSpread pram =
-        BoatSpread.of(
+        Inspection.spreadOf(
                 PlainHulls.pram(),
                 BOOK,
                 SPREADS,
                 Set.of(),
                 PlainHulls.TODAY,
-                of -> {
-                  total.set(of);
-                  return steps::incrementAndGet;
+                (stage, done, of) -> {
+                  if (stage == Progress.Stage.SPREAD) {
+                    steps.accumulateAndGet(done, Math::max);
+                    total.set(of);
+                  }
                 })
             .orElseThrow();
 
     int recommended = QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people();
     assertThat(pram.recommended()).isEqualTo(recommended).isEqualTo(1);
-    assertThat(pram.sure()).isEqualTo(1);
+    assertThat(pram.isSure()).isTrue();
+    assertThat(pram.isLowered()).isFalse();
     assertThat(pram.share(1)).isGreaterThan(0.99);
     assertThat(pram.share(9)).as("of a crew nobody looked at").isZero();
     assertThat(pram.figures()).isNotEmpty().allMatch(f -> f.share() >= pram.share(1));
@@ -68,7 +74,8 @@ class BoatSpreadTest {
     BoatSpread pram = of(PlainHulls.pram(), with("centre-height-estimated", 1.0));
 
     assertThat(pram.share(1)).isLessThan(BoatSpread.ENOUGH);
-    assertThat(pram.sure()).isZero();
+    assertThat(pram.recommended()).isZero();
+    assertThat(pram.isLowered()).isTrue();
     assertThat(pram.again().get(0).kind()).isEqualTo(InputKind.HULL_CENTRE_HEIGHT);
     assertThat(pram.again().get(0).people()).isEqualTo(1);
   }
@@ -78,8 +85,8 @@ class BoatSpreadTest {
   void figures_that_no_boat_drawn_has_are_not_known_and_nobody_is_sure() {
     BoatSpread pram = of(PlainHulls.pram(), with("centre-estimated", 50));
 
-    assertThat(pram.sure()).isZero();
-    assertThat(pram.figures()).anyMatch(f -> !f.isKnown());
+    assertThat(pram.recommended()).isZero();
+    assertThat(pram.asLoaded()).anyMatch(f -> !f.isKnown());
   }
 
   @Test
@@ -101,16 +108,25 @@ class BoatSpreadTest {
   }
 
   @Test
-  void a_boat_in_which_nobody_is_recommended_has_no_answer_to_be_sure_of() {
+  void a_boat_in_which_nobody_is_recommended_is_told_of_with_one_adult() {
+    BoatSpread bare = of(PlainHulls.pram().withChambers(List.of()), SPREADS);
+
+    assertThat(bare.recommended()).isZero();
+    assertThat(bare.isLowered()).isFalse();
+    assertThat(bare.share(1)).as("a pram without any lift when swamped").isZero();
+  }
+
+  @Test
+  void a_boat_that_cannot_be_judged_has_no_spread() {
     assertThat(
-            BoatSpread.of(
+            Inspection.spreadOf(
                 TextbookBox.weighing(80),
                 BOOK,
                 SPREADS,
                 Set.of(),
                 PlainHulls.TODAY,
-                of -> () -> {}))
-        .as("a box without any lift when swamped")
+                Progress.UNHEARD))
+        .as("a box is no boat that is covered")
         .isEmpty();
   }
 }

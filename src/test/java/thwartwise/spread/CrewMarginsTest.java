@@ -32,7 +32,7 @@ class CrewMarginsTest {
   private static final double PER_METRE = 1000 * TextbookBox.LENGTH * TextbookBox.BREADTH;
 
   private static final CrewCase NOBODY =
-      new CrewCase(new Seating(List.of(0)), List.of(), Packing.SPREAD);
+      new CrewCase.SeatedCrew(new Seating(List.of(0)), List.of(), Packing.SPREAD);
 
   private record Margins(List<SpreadInput> inputs, CrewMargins margins) {
     static Margins of(Boat boat) {

@@ -116,8 +116,9 @@ final class SpreadCoverage {
 
   public static void main(String[] args) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    CrewCase nobody = new CrewCase(new Seating(List.of(0)), List.of(), Packing.SPREAD);
-    CrewCase adult = new CrewCase(new Seating(List.of(1)), List.of(95.0), Packing.SPREAD);
+    CrewCase nobody = new CrewCase.SeatedCrew(new Seating(List.of(0)), List.of(), Packing.SPREAD);
+    CrewCase adult =
+        new CrewCase.SeatedCrew(new Seating(List.of(1)), List.of(95.0), Packing.SPREAD);
     int boxes = Integer.parseInt(args[0]);
     coverage("box by the stern", new Crewed(TextbookBox.weighing(1000, -0.2), nobody), boxes, out);
     atTheLimit(justShort(nobody), boxes, out);

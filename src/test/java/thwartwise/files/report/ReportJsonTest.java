@@ -302,7 +302,9 @@ class ReportJsonTest {
     Margin margin = Margin.atLeast(0.2, OptionalDouble.of(0.25), Unit.METRE);
     BoatSpread spread =
         new BoatSpread(
+            95,
             2,
+            95,
             1,
             95,
             List.of(new CrewChance(1, 0.99), new CrewChance(2, 0.9)),
@@ -317,11 +319,12 @@ class ReportJsonTest {
                     Double.NaN,
                     new CoverageInterval(Double.NaN, Double.NaN),
                     0)),
+            List.of(),
             List.of(new Remeasurement(InputKind.HULL_MASS, "", question, 0.6, 2)),
             31,
             new Allowance(1.05, 0.9, 0.02));
 
-    assertSame(report.with(spread));
+    assertSame(report.judged(report.findings(), spread));
     assertThat(ReportJson.parse(ReportJson.write(report), "report.json").spread()).isEmpty();
   }
 

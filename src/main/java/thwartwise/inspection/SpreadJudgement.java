@@ -1,0 +1,126 @@
+package thwartwise.inspection;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
+import thwartwise.advice.Progress;
+import thwartwise.boat.Boat;
+import thwartwise.checks.Finding;
+import thwartwise.checks.Outcome;
+import thwartwise.crew.Seating;
+import thwartwise.loadcase.LoadCase;
+import thwartwise.rules.RuleSet;
+import thwartwise.spread.BoatSpread;
+import thwartwise.spread.FigureSpread;
+import thwartwise.spread.InputKind;
+import thwartwise.spread.SpreadAssessment;
+import thwartwise.spread.SpreadAssessment.Judged;
+
+/**
+ * An inspection with the verdict by its spread. The search under the allowance is a fast screen. Of
+ * a seating it allows, and in which fewer than 95 of 100 boats measured like this would meet every
+ * limit, more allowances are taken off until it is refused, and the search is run again. So every
+ * figure told comes of one search, and none is above that of the first.
+ *
+ * @param inspection of the search whose crew is sure enough
+ * @param spread empty where what was measured cannot be a boat, or is one that nothing is worked
+ *     out for
+ * @param everyFinding judges those findings, too, that decide nothing
+ */
+record SpreadJudgement(
+    Inspection inspection, Optional<BoatSpread> spread, UnaryOperator<BoatSpread> everyFinding) {
+
+  /** Searches in which only seatings looked at are refused; then all of their number. */
+  private static final int BY_SEATING = 5;
+
+  /**
+   * @param measured the boat of its file
+   * @param inspect with so many allowances taken off some seatings
+   * @param spreads how far a measurement may be off, by how it was taken
+   * @param better kinds of measurement that were taken the better way
+   */
+  static SpreadJudgement of(
+      Boat measured,
+      Function<Map<Seating, Double>, Inspection> inspect,
+      RuleSet spreads,
+      Set<InputKind> better,
+      Progress progress) {
+    IntFunction<Runnable> counting = of -> progress.counting(Progress.Stage.SPREAD, of);
+    Map<Seating, Double> widenings = new HashMap<>();
+    Optional<BoatSpread> screened = Optional.empty();
+    for (int round = 1; true; round++) {
+      progress.at(Progress.Stage.CREW, 0, 1);
+      Inspection inspection = inspect.apply(widenings);
+      if (!inspection.refusals().isEmpty()) {
+        return new SpreadJudgement(inspection, Optional.empty(), spread -> spread);
+      }
+      SpreadAssessment assessment = inspection.spread(measured, spreads, better);
+      Judged judged = assessment.of(inspection.capacity().people(), counting);
+      screened = Optional.of(screened.orElse(judged.answer()));
+      if (judged.unsure().isEmpty()) {
+        return new SpreadJudgement(
+            inspection,
+            Optional.of(judged.answer().loweredFrom(screened.get())),
+            spread -> assessment.withEveryFinding(spread, judged, counting));
+      }
+      for (Seating seating : round > BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
+        widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
+      }
+    }
+  }
+
+  /** Every seating of as many people as the ones that are not sure enough. */
+  private static List<Seating> alike(Judged judged, Inspection inspection) {
+    return judged.unsure().stream()
+        .map(Seating::people)
+        .distinct()
+        .flatMap(n -> Seating.of(n, inspection.model().boat().places()).stream())
+        .toList();
+  }
+
+  /** The same with every finding judged, which takes longer. */
+  SpreadJudgement ofEveryFinding() {
+    return new SpreadJudgement(inspection, spread.map(everyFinding), everyFinding);
+  }
+
+  /** Without advice. */
+  Report report() {
+    Report screened = inspection.report();
+    return spread
+        .map(judged -> screened.judged(byShare(screened.findings(), judged), judged))
+        .orElse(screened);
+  }
+
+  private static List<Finding> byShare(List<Finding> findings, BoatSpread judged) {
+    return findings.stream().map(f -> byShare(f, judged)).toList();
+  }
+
+  private static Finding byShare(Finding finding, BoatSpread judged) {
+    boolean loaded = finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
+    return judged
+        .figure(finding.question(), loaded)
+        .map(figure -> finding.withOutcome(outcome(finding, figure)))
+        .orElse(finding);
+  }
+
+  /**
+   * Never kinder than the screen, whose search the crew comes from: what it calls borderline is not
+   * said to be met.
+   */
+  static Outcome outcome(Finding finding, FigureSpread figure) {
+    if (finding.outcome() == Outcome.NOT_ASSESSED) {
+      return Outcome.NOT_ASSESSED;
+    }
+    if (finding.margin().met()) {
+      return figure.isSure(finding.margin())
+          ? finding.outcome()
+          : Outcome.worse(finding.outcome(), Outcome.BORDERLINE);
+    }
+    return finding.margin().room() > -figure.spread() ? Outcome.BORDERLINE : Outcome.FALLS_SHORT;
+  }
+}

@@ -1,0 +1,64 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.boat.Boat;
+import thwartwise.measure.UnitFormat;
+import thwartwise.measure.UnitFormat.Side;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
+import thwartwise.spread.BoatSpread;
+import thwartwise.spread.Remeasurement;
+
+/** How sure the answer is, and what measuring again could gain, in sentences. */
+record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
+
+  /** "two adults", "one person of 78 kg"; of nobody "nobody". */
+  private String crew(int people, double each) {
+    if (people == 0) {
+      return "nobody";
+    }
+    return each < spread.adult() ? "one person of " + units.mass(each, Side.DOWN) : adults(people);
+  }
+
+  private static String adults(int people) {
+    return FigureText.adults(people);
+  }
+
+  String recommended() {
+    return Sentence.capital(crew(spread.recommended(), spread.each()));
+  }
+
+  /** In how many of 100 boats it would be fewer. */
+  String fewer() {
+    int people = spread.recommended();
+    double lost = 1 - spread.share(people);
+    if (lost == 0) {
+      return "in fewer than 1 of 100 boats measured like this it would be fewer";
+    }
+    double beyond = people == 1 ? 0 : 1 - spread.share(people - 1);
+    String then =
+        people == 1 ? "none" : FigureText.count(people - 1) + (beyond > 0 ? " or fewer" : "");
+    return "in " + upToHundred(lost) + " of 100 boats measured like this it would be " + then;
+  }
+
+  private static int upToHundred(double share) {
+    return (int) Math.ceil(100 * share - 1e-9);
+  }
+
+  /** What the search alone would have allowed. */
+  String lowered() {
+    return Sentence.capital(crew(spread.searched(), spread.searchedEach()))
+        + " would be too many: fewer than 95 of 100 boats measured like this carry them";
+  }
+
+  /** What to do in ten more minutes, and what it could gain. */
+  List<String> again(Remeasurement again) {
+    return List.of(InputWords.betterWay(again, boat), gain(again.people()));
+  }
+
+  String gain(int people) {
+    return people > spread.recommended()
+        ? "If it comes out well, inspect may then say " + adults(people)
+        : "";
+  }
+}

@@ -1,0 +1,248 @@
+package thwartwise.spread;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.boat.HullCorrection;
+import thwartwise.boat.SeatPositions.Packing;
+import thwartwise.checks.Role;
+import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.Limits;
+import thwartwise.crew.Seating;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
+import thwartwise.rules.RuleSet;
+import thwartwise.spread.CrewCase.NamedPeople;
+import thwartwise.spread.CrewCase.SeatedCrew;
+import thwartwise.uncertainty.Distribution;
+import thwartwise.uncertainty.FirstOrderPropagation;
+import thwartwise.uncertainty.MonteCarloPropagation;
+import thwartwise.uncertainty.PropagatedResult;
+import thwartwise.uncertainty.SampledResult;
+
+/**
+ * Works out how sure an answer is. Every measurement is moved by its spread up and down; the
+ * margins of each crew follow these moves to second order, and many boats are drawn by chance from
+ * that. Where a figure of a crew that should be allowed lies within two spreads of its limit, some
+ * hundred boats are drawn and worked out in full besides, and the poorer share counts.
+ */
+public final class SpreadAssessment {
+  private static final long SEED = 21;
+
+  /** A share of 95 in 100 scatters by 1.5 then. */
+  private static final int IN_FULL = 200;
+
+  /** Loaded boats of one seating that are looked at. */
+  private static final int CASES = 2;
+
+  /** Seatings of the recommended number that are looked at in one go, the worst first. */
+  private static final int SEATINGS = 3;
+
+  private final Boat boat;
+  private final BoatModel model;
+  private final Optional<HullCorrection> proved;
+  private final CrewAssessment assessment;
+  private final Limits limits;
+  private final RuleSet rules;
+  private final RuleSet spreads;
+  private final Set<InputKind> better;
+
+  /**
+   * @param measured the boat of its file
+   * @param limits of the crew search whose answer is to be judged
+   * @param rules in force
+   * @param spreads how far a measurement may be off, by how it was taken
+   * @param better kinds of measurement that were taken the better way
+   */
+  public SpreadAssessment(
+      Boat measured,
+      CrewAssessment assessment,
+      Limits limits,
+      RuleSet rules,
+      RuleSet spreads,
+      Set<InputKind> better) {
+    this.assessment = assessment;
+    this.model = assessment.model();
+    this.proved = HullCorrection.of(measured);
+    this.boat = proved.map(HullCorrection::inForce).orElse(measured).withProofs(List.of());
+    this.limits = limits;
+    this.rules = rules;
+    this.spreads = spreads;
+    this.better = better;
+  }
+
+  /** An answer with the seatings it is not sure enough of. */
+  public static final class Judged {
+    private final BoatSpread answer;
+    private final List<Seating> unsure;
+    private final List<SpreadInput> mattering;
+
+    private Judged(BoatSpread answer, List<Seating> unsure, List<SpreadInput> mattering) {
+      this.answer = answer;
+      this.unsure = List.copyOf(unsure);
+      this.mattering = List.copyOf(mattering);
+    }
+
+    public BoatSpread answer() {
+      return answer;
+    }
+
+    /** Seatings that are allowed and should not be. */
+    public List<Seating> unsure() {
+      return unsure;
+    }
+  }
+
+  /** What limits crew, for so many adults or, where there are none, for one lighter person. */
+  public Judged of(int adults, IntFunction<Runnable> progress) {
+    Limits.Crew crew = limits.crew(adults);
+    double adult = rules.value("design-person");
+    double each = crew.people() > 0 ? crew.each() : adult;
+    List<CrewCase> cases = new ArrayList<>(cases(crew, each));
+    cases.add(new NamedPeople(boat.aboard().size(), Set.of(Role.LIMITS_CREW)));
+    SpreadDraws draws = draws(crew.people(), each, cases, inputs(cases), progress);
+    List<CrewCase> close = draws.close();
+    Map<CrewCase, Double> inFull =
+        close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
+    BoatSpread answer = draws.answer(adult, Allowance.of(rules, model), inFull);
+    return new Judged(
+        answer, answer.isSure() ? List.of() : draws.unsure(inFull), draws.mattering());
+  }
+
+  /**
+   * The same with the acts of the recommended crew, and with all that is asked of the boat as
+   * loaded. Only measurements that move what limits crew are moved for them.
+   *
+   * @param judged the answer of a search, its people those of this one
+   */
+  public BoatSpread withEveryFinding(
+      BoatSpread judged, Judged found, IntFunction<Runnable> progress) {
+    Set<Role> rest = new HashSet<>(Set.of(Role.values()));
+    rest.remove(Role.LIMITS_CREW);
+    List<CrewCase> cases = new ArrayList<>();
+    cases.add(new NamedPeople(boat.aboard().size(), rest));
+    Limits.Crew crew = limits.crew(judged.isAdults() ? judged.recommended() : 0);
+    if (crew.people() > 0) {
+      seating(crew.seatings(), crew.each())
+          .ifPresent(s -> cases.add(worst(s, crew.each(), 1).get(0).asking(rest)));
+    }
+    return draws(judged.recommended(), judged.each(), cases, found.mattering, progress)
+        .findings(judged);
+  }
+
+  private List<SpreadInput> inputs(List<CrewCase> cases) {
+    int most = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
+    return SpreadInputs.of(boat, model, rules, spreads, better, most).stream()
+        .map(input -> input.proved(proved.flatMap(HullCorrection::mayBeOff)))
+        .toList();
+  }
+
+  private SpreadDraws draws(
+      int people,
+      double each,
+      List<CrewCase> cases,
+      List<SpreadInput> inputs,
+      IntFunction<Runnable> progress) {
+    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
+    List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
+    List<PropagatedResult> results =
+        FirstOrderPropagation.of(distributions, margins, 1, progress.apply(2 * inputs.size() + 1));
+    return new SpreadDraws(people, each, inputs, margins.figures(), results);
+  }
+
+  /** For each case the share of boats, worked out in full, in which every figure of it is met. */
+  private Map<CrewCase, Double> inFull(
+      List<CrewCase> cases, List<SpreadInput> inputs, IntFunction<Runnable> progress) {
+    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
+    List<SampledResult> least =
+        MonteCarloPropagation.of(
+            inputs.stream().map(SpreadInput::distribution).toList(),
+            values -> least(margins, cases, margins.results(values)),
+            IN_FULL,
+            SEED,
+            progress.apply(IN_FULL));
+    Map<CrewCase, Double> shares = new HashMap<>();
+    for (int i = 0; i < cases.size(); i++) {
+      shares.put(cases.get(i), least.get(i).shareAtLeast(0));
+    }
+    return shares;
+  }
+
+  /** Of each case its least room. */
+  private static double[] least(CrewMargins margins, List<CrewCase> cases, double[] rooms) {
+    return cases.stream()
+        .mapToDouble(
+            c ->
+                IntStream.range(0, rooms.length)
+                    .filter(i -> margins.figures().get(i).crew() == c)
+                    .mapToDouble(i -> rooms[i])
+                    .min()
+                    .orElse(0))
+        .toArray();
+  }
+
+  /**
+   * From nobody to one more than recommended: of those who are told they may, in the worst seatings
+   * they may have, of one more in the best there is. A lighter person is not followed by two.
+   */
+  private List<SeatedCrew> cases(Limits.Crew crew, double each) {
+    List<SeatedCrew> cases = new ArrayList<>();
+    for (int n = 0; n < crew.people(); n++) {
+      List<Seating> allowed =
+          n == 0 ? Seating.of(0, model.boat().places()) : limits.crew(n).seatings();
+      seating(allowed, each).ifPresent(s -> cases.addAll(worst(s, each, CASES)));
+    }
+    crew.seatings().stream()
+        .sorted(Comparator.comparingDouble(s -> nearness(s, each)))
+        .limit(SEATINGS)
+        .forEach(s -> cases.addAll(worst(s, each, CASES)));
+    if (!(each < rules.value("design-person"))) {
+      Seating.of(crew.people() + 1, model.boat().places()).stream()
+          .max(Comparator.comparingDouble(s -> nearness(s, each)))
+          .ifPresent(s -> cases.addAll(worst(s, each, 1)));
+    }
+    return cases;
+  }
+
+  /** The one that comes nearest to a limit. */
+  private Optional<Seating> seating(List<Seating> allowed, double each) {
+    return allowed.stream().min(Comparator.comparingDouble(s -> nearness(s, each)));
+  }
+
+  private double nearness(Seating seating, double each) {
+    List<Double> masses = Collections.nCopies(seating.people(), each);
+    return seating.packings(model.boat().places()).stream()
+        .mapToDouble(p -> assessment.nearness(assessment.loadedBoat(seating, masses, p)))
+        .min()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** So many loaded boats of one seating, those that come nearest to a limit. */
+  private List<SeatedCrew> worst(Seating seating, double each, int cases) {
+    return assessment.loadedBoats(seating, each).stream()
+        .sorted(Comparator.comparingDouble(assessment::nearness))
+        .limit(cases)
+        .map(loaded -> asCase(seating, loaded))
+        .toList();
+  }
+
+  private SeatedCrew asCase(Seating seating, LoadedBoat loaded) {
+    List<Double> masses = loaded.people().stream().map(b -> b.mass()).toList();
+    Packing packing =
+        seating.packings(model.boat().places()).stream()
+            .filter(p -> seating.bodies(model, masses, p).equals(loaded.people()))
+            .findFirst()
+            .orElseThrow();
+    return new SeatedCrew(seating, masses, packing);
+  }
+}
