@@ -43,6 +43,16 @@ record SlipSearch(
         .filter(slip -> slip.explains() >= MOST_OF_IT);
   }
 
+  /** What one measurement, were it another, explains of the distance. */
+  double explained(PredictionSpread spread, InputKind kind) {
+    return spread.sources().stream()
+        .filter(source -> source.kind() == kind)
+        .flatMap(source -> slip(source, OptionalInt.empty()).stream())
+        .mapToDouble(slip -> slip.explains() * distance())
+        .max()
+        .orElse(0);
+  }
+
   private double unlikely(LikelySlip slip) {
     double slips = slip.by() / slipSize(slip.kind());
     return distance() * (1 - slip.explains()) + slips * slips;

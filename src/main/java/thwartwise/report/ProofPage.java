@@ -10,6 +10,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.HullCorrection;
 import thwartwise.boat.HullWeight;
 import thwartwise.boat.Kit;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
 import thwartwise.boat.ReadingLabel;
 import thwartwise.boat.ReadingLabel.FloatedState;
@@ -21,6 +22,7 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.proof.HullFit;
 import thwartwise.proof.ProofAssessment;
+import thwartwise.proof.ProofComparison;
 import thwartwise.proof.RollComparison;
 
 /** What is said before a proof afloat, and what came of it, on one screen. */
@@ -59,15 +61,20 @@ public final class ProofPage {
           "A line from the boat to somebody ashore; a life jacket on everybody near the water",
           "No more people sit in it than were recommended; in doubt nobody does",
           "Stop when an edge comes near the water, or the boat does not come back by itself",
-          "The boat stays dry here. For a trial full of water, battery, motor and electronics stay"
-              + " ashore; \"today\" asks what was seen of it");
+          "Last, if you like, full of water in knee-deep water: battery, motor and electronics"
+              + " ashore first; the page of the boat tells it step by step");
 
   /**
    * @param assessed empty where nothing could be compared
+   * @param seen what was seen of it full of water
    * @param kept the boat with the proof; empty where it could not be kept
    */
   public static String of(
-      Boat boat, AfloatProof proof, Optional<ProofAssessment> assessed, Optional<Boat> kept) {
+      Boat boat,
+      AfloatProof proof,
+      Optional<ProofAssessment> assessed,
+      Optional<ObservedTrial> seen,
+      Optional<Boat> kept) {
     ProofPage page = new ProofPage(boat, kept);
     page.page.title(
         boat.name()
@@ -76,6 +83,7 @@ public final class ProofPage {
             + ", by "
             + proof.by());
     assessed.ifPresentOrElse(page::answer, () -> page.nothing(proof));
+    seen.ifPresent(trial -> page.page.paragraph(ObservedTrialWords.any(boat, trial)));
     return page.page.toString();
   }
 
@@ -86,7 +94,7 @@ public final class ProofPage {
                 + " be compared"
             : "No rail was read, so nothing was compared",
         "It proves nothing",
-        NOTHING_KEPT);
+        kept.isPresent() ? "" : NOTHING_KEPT);
   }
 
   private void answer(ProofAssessment assessed) {
@@ -97,11 +105,7 @@ public final class ProofPage {
     }
     page.gap().table(readings(assessed)).gap();
     page.paragraph(heels(assessed));
-    page.paragraph(
-        "All together off by "
-            + Rounding.up(assessed.comparison().distance(), 1)
-            + "; 95 of 100 boats measured like this stay under "
-            + Rounding.down(assessed.comparison().limit(), 1));
+    page.paragraph(distances(assessed.comparison()));
     assessed.fit().ifPresent(fit -> fitted(fit, assessed.mayBeOff()));
     assessed.roll().ifPresent(this::roll);
     page.paragraph(
@@ -154,6 +158,17 @@ public final class ProofPage {
             .map(state -> row(assessed, state))
             .toList();
     return Table.close(columns, rows);
+  }
+
+  private static String distances(ProofComparison comparison) {
+    return "All together off by "
+        + Rounding.up(comparison.distance(), 1)
+        + ", of which the hull's weight explains "
+        + Rounding.up(comparison.massDistance(), 1)
+        + "; 95 of 100 boats measured like this stay under "
+        + Rounding.down(comparison.limit(), 1)
+        + " and "
+        + Rounding.down(comparison.massLimit(), 1);
   }
 
   private static boolean isRead(ProofAssessment assessed, FloatedState state) {

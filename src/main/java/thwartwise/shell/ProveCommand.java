@@ -11,6 +11,7 @@ import thwartwise.archive.Workspace;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
 import thwartwise.boat.KeptProof;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.boat.BoatMark;
 import thwartwise.files.rules.RuleSetFile;
@@ -55,8 +56,10 @@ final class ProveCommand implements ShellCommand {
         For a boat that floats beside the landing: in calm, shallow water, with a line
         ashore and life jackets on. Asks in rows how high the rail stands above the
         water with nobody aboard, with known people seated, and with a known weight
-        set down to port and to starboard, and for the time of some rolls; Enter skips
-        each. back, list, change, why and stop work as in the walk.
+        set down to port and to starboard, for the time of some rolls, and last for
+        what was seen of the boat full of water in knee-deep water; Enter skips each.
+        back, list, change, why and stop work as in the walk. "sheet --proof" prints
+        it all on a sheet for the pencil.
 
         What was read is held against what the measurements let expect, all of it
         together. Where it agrees, it says what weight and centre of the bare hull fit
@@ -91,24 +94,34 @@ final class ProveCommand implements ShellCommand {
     }
     AfloatProof proof = Walk.proof(inspector.today(), boat, ended.answers());
     Optional<ProofAssessment> assessed = assessed(file, boat, proof, rules, better);
-    Optional<Boat> kept = assessed.flatMap(a -> kept(file, boat, a));
-    conversation.print(ProofPage.of(boat, proof, assessed, kept).stripTrailing());
+    Optional<ObservedTrial> seen =
+        ended.boat().filter(after -> !after.equals(boat)).flatMap(Boat::observedTrial);
+    Optional<Boat> kept = kept(file, boat, assessed, seen);
+    conversation.print(ProofPage.of(boat, proof, assessed, seen, kept).stripTrailing());
     boolean agrees = assessed.filter(a -> a.comparison().agrees()).isPresent();
-    return (agrees ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+    boolean failed = seen.filter(ObservedTrial::failed).isPresent();
+    return (agrees && !failed ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
   /** Empty where the file was changed meanwhile: what was read is of another boat then. */
-  private static Optional<Boat> kept(Path file, Boat asked, ProofAssessment assessed) {
+  private static Optional<Boat> kept(
+      Path file, Boat asked, Optional<ProofAssessment> assessed, Optional<ObservedTrial> seen) {
     Boat fresh = BoatFile.read(file);
-    if (!fresh.in(asked.units()).equals(asked)) {
+    boolean nothing = assessed.isEmpty() && seen.isEmpty();
+    if (nothing || !fresh.in(asked.units()).equals(asked)) {
       return Optional.empty();
     }
-    String mark = BoatMark.ofProof(fresh, assessed.proof());
-    List<KeptProof> proofs = new ArrayList<>(fresh.proofs());
-    proofs.add(new KeptProof(assessed.proof(), assessed.outcome(), mark, true));
-    Boat proved = fresh.withProofs(proofs);
+    Boat tried = seen.isPresent() ? fresh.withObservedTrial(seen) : fresh;
+    Boat proved = assessed.map(a -> withProof(tried, a)).orElse(tried);
     Workspace.rewrite(file, proved);
     return Optional.of(proved);
+  }
+
+  private static Boat withProof(Boat boat, ProofAssessment assessed) {
+    String mark = BoatMark.ofProof(boat, assessed.proof());
+    List<KeptProof> proofs = new ArrayList<>(boat.proofs());
+    proofs.add(new KeptProof(assessed.proof(), assessed.outcome(), mark, true));
+    return boat.withProofs(proofs);
   }
 
   private Optional<ProofAssessment> assessed(

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
+import thwartwise.boat.ObservedTrial;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnknownAnswer;
@@ -81,12 +82,22 @@ public final class Walk {
                 new TrialQuestions(replay, tape, today, boat.places()).observedTrial()));
   }
 
-  /** What is read of a boat afloat; it ends in the boat as it was. */
+  /**
+   * What is read of a boat afloat, and last what was seen of it full of water; it ends in the boat
+   * with that.
+   */
   public static Walk ofProof(LocalDate today, Boat boat) {
+    Tape tape = new Tape(boat.units());
     return new Walk(
         replay -> {
           new ProofQuestions(replay, today, boat).proof();
-          return boat;
+          boolean wentBadly = boat.observedTrial().filter(ObservedTrial::failed).isPresent();
+          return boat.places().isEmpty() || wentBadly
+              ? boat
+              : new TrialQuestions(replay, tape, today, boat.places())
+                  .observedTrial()
+                  .map(seen -> boat.withObservedTrial(Optional.of(seen)))
+                  .orElse(boat);
         });
   }
 

@@ -37,7 +37,7 @@ record ReadAfloat(Boat truth, LocalDate today) {
     lines.add("rails");
     lines.add(toSide(place, 1));
     lines.add(toSide(place, -1));
-    lines.addAll(List.of("no", "today", "Bea"));
+    lines.addAll(List.of("no", "today", "Bea", "no"));
     return lines;
   }
 
