@@ -245,7 +245,8 @@ public final class PartProperties {
               "posture",
               List.of("What they do there most of the time under way."),
               List.of("Who kneels or stands is higher up than who sits."))
-          .withChangeLabel("posture");
+          .withChangeLabel("posture")
+          .withLabel("people ");
 
   public static final List<Property<Place, ?>> OF_PLACE =
       List.of(HALF_WIDTH, PLACE_PEOPLE, POSTURE);

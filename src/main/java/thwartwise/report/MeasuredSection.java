@@ -20,12 +20,9 @@ import thwartwise.hull.Material;
 import thwartwise.hull.Station;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
-import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measured.BoatProperties;
-import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.Property;
+import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property.Settable;
-import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 
@@ -52,11 +49,8 @@ final class MeasuredSection {
       page.point(cleats(boat));
     }
     outfit(page, boat.outfit());
-    for (Settable<Boat, ?> row : BoatProperties.OF_BOAT) {
-      if (!row.property().label().isBlank()) {
-        row.property().inFile(boat).ifPresent(value -> page.point(line(row.property(), value)));
-      }
-    }
+    PropertyWords.of(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), boat, units)
+        .forEach(page::point);
     boat.observedTrial().ifPresent(seen -> page.point(ObservedTrialWords.any(boat, seen)));
     boat.proofs().forEach(proof -> page.point(ProofWords.of(proof, units)));
     HullCorrection.of(boat)
@@ -70,12 +64,13 @@ final class MeasuredSection {
 
   private String hull(HullMeasurements hull) {
     return String.format(
-        "Bare hull: %s, %s counted at %s when soaked, shell %s thick, floor %s up",
-        units.scales(hull.mass()),
-        hull.material().map(Material::word).orElse("stuff"),
-        units.density(hull.density()),
-        units.thickness(hull.thickness()),
-        units.tape(hull.floor()));
+            "Bare hull: %s, %s counted at %s when soaked, shell %s thick, floor %s up",
+            units.scales(hull.mass()),
+            hull.material().map(Material::word).orElse("stuff"),
+            units.density(hull.density()),
+            units.thickness(hull.thickness()),
+            units.tape(hull.floor()))
+        + PropertyWords.behind(BoatProperties.OF_HULL, hull, units);
   }
 
   private String size(List<Station> stations) {
@@ -100,13 +95,14 @@ final class MeasuredSection {
 
   private String place(Place place) {
     return String.format(
-        Locale.ROOT,
-        "%s for %d, %s from aft, %s up, %s",
-        place.name(),
-        place.people(),
-        stretch(place.along()),
-        units.tape(place.z()),
-        out(place));
+            Locale.ROOT,
+            "%s for %d, %s from aft, %s up, %s",
+            place.name(),
+            place.people(),
+            stretch(place.along()),
+            units.tape(place.z()),
+            out(place))
+        + PropertyWords.behind(PartProperties.OF_PLACE, place, units);
   }
 
   private String out(Place place) {
@@ -139,8 +135,7 @@ final class MeasuredSection {
         + " up"
         + toOneSide(kit.at().y())
         + (kit.fastened() ? "" : ", loose")
-        + kit.in().map(in -> ", in " + in).orElse("")
-        + kit.workedFrom().map(place -> ", worked from the " + place).orElse("");
+        + PropertyWords.behind(BoatProperties.OF_KIT, kit, units);
   }
 
   private String toOneSide(double y) {
@@ -172,32 +167,17 @@ final class MeasuredSection {
         Math.floor(leak.time() / 60));
   }
 
-  /** What the boat has is rounded down. */
-  private String line(Property<Boat, ?> row, Object inFile) {
-    return row.label()
-        + row.type().quantity().map(q -> single(q, (Double) inFile)).orElse(inFile.toString());
-  }
-
-  private String single(BoatQuantity quantity, double inFile) {
-    if (units.system().isMetric()) {
-      return FigureText.with(Rounding.down(inFile, 1), quantity.unit());
-    }
-    double si = quantity.si(inFile);
-    return switch (quantity.dimension()) {
-      case LENGTH -> units.tape(si);
-      case MASS -> units.mass(si, Side.DOWN);
-      case VOLUME -> units.jug(si);
-      case POWER -> units.motor(si);
-      case TIME -> FigureText.with(Rounding.down(inFile, 1), quantity.unit());
-    };
-  }
-
   private String aboard(Boat boat) {
     return "Aboard: " + String.join("; ", boat.aboard().stream().map(this::person).toList());
   }
 
   private String person(Person person) {
-    return person.name() + " " + units.scales(person.mass()) + " on " + person.place();
+    return person.name()
+        + " "
+        + units.scales(person.mass())
+        + " on "
+        + person.place()
+        + PropertyWords.behind(BoatProperties.OF_PERSON, person, units);
   }
 
   private String driven(Propulsion propulsion) {

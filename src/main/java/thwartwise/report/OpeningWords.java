@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import thwartwise.boat.Opening;
 import thwartwise.measure.UnitFormat;
+import thwartwise.measured.PartProperties;
 
 /** An opening in a few words: how large, how high, where it leads, and what shuts it. */
 final class OpeningWords {
@@ -21,6 +22,7 @@ final class OpeningWords {
     if (opening.into().isPresent() && opening.closedBy().isEmpty()) {
       parts.add("closed by nothing");
     }
+    PropertyWords.of(PartProperties.OF_OPENING, opening, units).forEach(parts::add);
     return opening.name() + " (" + String.join(", ", parts) + ")";
   }
 

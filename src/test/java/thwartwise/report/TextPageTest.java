@@ -350,7 +350,7 @@ class TextPageTest {
         .contains("Openings below the rail: drain (25 mm across, its middle 0.09 m up, closed by")
         .contains("a bung); transom cut-out (0.3 m wide, its edge 0.38 m up).")
         .contains("* Where a line is made fast: bow ring (3.5 m forward of the aft end, on the")
-        .contains("* For bailing: a bailer of 8.7 litres.");
+        .contains("* For bailing: a bailer of 8.75 litres.");
   }
 
   @ParameterizedTest

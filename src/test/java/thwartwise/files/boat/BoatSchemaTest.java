@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,8 @@ import thwartwise.json.CanonicalNumbers;
 import thwartwise.json.JsonText;
 import thwartwise.json.Layout;
 import thwartwise.json.Location;
+import thwartwise.measured.BoatProperties.PropertyGroup;
+import thwartwise.measured.Property;
 import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.sampleboats.OrdinaryBoats;
 import thwartwise.sampleboats.PublishedBoats;
@@ -139,5 +143,59 @@ class BoatSchemaTest {
 
   private static String text(Path file) throws IOException {
     return Files.readString(file, StandardCharsets.UTF_8);
+  }
+
+  /** The printed schema and the printed table of keys are both those of the properties. */
+  @Test
+  void every_single_value_stands_in_the_schema_with_its_range_and_unit() {
+    for (PropertyGroup group : PropertyGroup.ALL) {
+      JsonNode keys = object(group.place()).path("properties");
+      for (Property<?, ?> property : group.properties()) {
+        JsonNode one = keys.path(property.key());
+        String where = group.place() + " " + property.key();
+        assertThat(one.path("description").asString("")).as(where).contains(property.remedy());
+        property
+            .type()
+            .quantity()
+            .ifPresent(
+                quantity -> {
+                  assertThat(one.path("unit").asString("")).as(where).isEqualTo(quantity.unit());
+                  assertThat(one.path("minimum").asDouble())
+                      .as(where)
+                      .isEqualTo(quantity.inFile(quantity.least()));
+                  assertThat(one.path("maximum").asDouble())
+                      .as(where)
+                      .isEqualTo(quantity.inFile(quantity.most()));
+                });
+      }
+    }
+  }
+
+  /** An object of the file by its keys from the top, through lists and references. */
+  private static JsonNode object(String place) {
+    JsonNode at = SCHEMA;
+    for (String key : place.isEmpty() ? new String[0] : place.split(" ")) {
+      JsonNode there = at.path("properties").path(key);
+      JsonNode item = there.has("items") ? there.path("items") : there;
+      at = item.has("$ref") ? SCHEMA.at(item.path("$ref").stringValue().substring(1)) : item;
+    }
+    return at;
+  }
+
+  private static final Pattern KEY = Pattern.compile("\"(\\w+)\":");
+
+  @Test
+  void every_key_that_the_help_page_names_is_one_of_the_file() throws IOException {
+    String page = text(Path.of("src/main/resources/thwartwise/help/boat-file.txt"));
+    Set<String> known = new TreeSet<>();
+    keys(SCHEMA, known);
+    List<String> named = KEY.matcher(page).results().map(found -> found.group(1)).toList();
+    assertThat(named).hasSizeGreaterThan(40);
+    assertThat(known).containsAll(named);
+  }
+
+  private static void keys(JsonNode schema, Set<String> known) {
+    known.addAll(schema.path("properties").propertyNames());
+    schema.forEach(part -> keys(part, known));
   }
 }
