@@ -272,10 +272,10 @@ public final class ProofPage {
     page.paragraph(
         String.format(
             Locale.ROOT,
-            "Roll: %.1f s a swing, %.1f to %.1f s expected%s",
+            "Roll: %.2f s a swing, %.2f to %.2f s expected%s",
             roll.measured(),
-            Math.floor(10 * roll.least()) / 10,
-            Math.ceil(10 * roll.most()) / 10,
+            Math.floor(100 * roll.least()) / 100,
+            Math.ceil(100 * roll.most()) / 100,
             roll.agrees() ? "" : ": it does not agree, so look at the heights of weights again"),
         "A cross-check; it decides nothing");
   }

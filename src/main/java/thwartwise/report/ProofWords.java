@@ -53,7 +53,7 @@ final class ProofWords {
 
   /** What counts of the hull after proofs that agree. */
   static String counting(HullCorrection correction, UnitFormat units) {
-    String mass = units.scales(correction.inForce().hull().mass());
+    String mass = units.mass(correction.inForce().hull().mass(), Side.UP);
     return correction.isConfirmed()
         ? "Two proofs of different days agree, so the bare hull counts as "
             + mass
@@ -73,7 +73,7 @@ final class ProofWords {
                 "; bare hull measured "
                     + units.scales(proof.outcome().measured().mass())
                     + ", afloat "
-                    + units.scales(corrected.hull().mass()))
+                    + units.mass(corrected.hull().mass(), Side.UP))
         .orElse("");
   }
 

@@ -19,6 +19,9 @@ final class DemoCommand implements ShellCommand {
   private static final OptionWord FAULTS =
       new OptionWord("faults", "", "another boat instead, with twelve faults to find", false);
 
+  private static final OptionWord PROOFS =
+      new OptionWord("proofs", "", "two boats proved afloat instead", false);
+
   private final Inspector inspector;
 
   DemoCommand(Inspector inspector) {
@@ -37,7 +40,7 @@ final class DemoCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(FAULTS, OptionWord.JSON, OptionWord.RULES, OptionWord.FOLDER);
+    return List.of(FAULTS, PROOFS, OptionWord.JSON, OptionWord.RULES, OptionWord.FOLDER);
   }
 
   @Override
@@ -51,6 +54,10 @@ final class DemoCommand implements ShellCommand {
         panel, with twelve faults in chambers, wires and lines. Type wiring and range
         after it: not all of them are seen by one command.
 
+        With --proofs two small boats are proved afloat: one floats as it was measured,
+        the other weighs 30 kg more than its builder said. Their files are kept with
+        the proofs; nothing is inspected.
+
         Exits with 0 when it ran, whatever the boat is like.
         """;
   }
@@ -60,6 +67,10 @@ final class DemoCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     Workspace workspace = given.workspace();
     RuleBook book = RuleBooks.of(given);
+    if (given.has(PROOFS)) {
+      DemoProofs.print(workspace, inspector.today(), book.base(), context.outputWriter());
+      return Exit.NOTHING_HOLDS_BACK.status();
+    }
     Boat boat = given.has(FAULTS) ? faultyAsOf(inspector.today()) : asOf(inspector.today());
     InspectionOutput.inspecting(
         given,
@@ -73,6 +84,9 @@ final class DemoCommand implements ShellCommand {
   private static final String RESOURCE = "/thwartwise/demo-boat.json";
   private static final String FAULTY = "/thwartwise/second-demo-boat.json";
 
+  private static final String PROVED = "/thwartwise/proof-demo-boat.json";
+
+  private static final String WRITTEN_NAME = "Mustard Spoon";
   private static final String WRITTEN_TEST_DATE = "2026-10-03";
 
   /** Its leak tests were made some weeks ago, whenever that is: a demo must not grow stale. */
@@ -85,9 +99,18 @@ final class DemoCommand implements ShellCommand {
     return asOf(today, FAULTY);
   }
 
+  /** One of two boats of one set of measurements. */
+  static Boat provedAsOf(LocalDate today, String name) {
+    String written = dated(today, PROVED);
+    return BoatFile.parse(written.replace(WRITTEN_NAME, name), "the demo boat");
+  }
+
   private static Boat asOf(LocalDate today, String resource) {
-    String tested = today.minusWeeks(6).toString();
-    return BoatFile.parse(json(resource).replace(WRITTEN_TEST_DATE, tested), "the demo boat");
+    return BoatFile.parse(dated(today, resource), "the demo boat");
+  }
+
+  private static String dated(LocalDate today, String resource) {
+    return json(resource).replace(WRITTEN_TEST_DATE, today.minusWeeks(6).toString());
   }
 
   private static String json(String resource) {

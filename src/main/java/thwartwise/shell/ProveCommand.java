@@ -117,7 +117,8 @@ final class ProveCommand implements ShellCommand {
     return Optional.of(proved);
   }
 
-  private static Boat withProof(Boat boat, ProofAssessment assessed) {
+  /** The boat with a proof that is kept. */
+  static Boat withProof(Boat boat, ProofAssessment assessed) {
     String mark = BoatMark.ofProof(boat, assessed.proof());
     List<KeptProof> proofs = new ArrayList<>(boat.proofs());
     proofs.add(new KeptProof(assessed.proof(), assessed.outcome(), mark, true));
