@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
+import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
@@ -25,6 +27,13 @@ public final class CapacitySearch {
   private final double design;
   private final double heaviest;
   private final List<Place> places;
+  private final Supplier<List<Vector3>> spots;
+
+  /** A matter of speed alone. */
+  private volatile Extra lastRefused = new Extra(0, 0);
+
+  /** Something more aboard, by its spot, and the crew that it is tried with, both by number. */
+  private record Extra(int spot, int crew) {}
 
   CapacitySearch(CrewAssessment assessment, CrewSearch search, FormulaCaps caps, RuleSet rules) {
     this.assessment = assessment;
@@ -34,6 +43,7 @@ public final class CapacitySearch {
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
     this.places = assessment.model().boat().places();
+    this.spots = Lazy.of(() -> LoadSearch.spots(assessment.model()));
   }
 
   /**
@@ -184,9 +194,26 @@ public final class CapacitySearch {
     return mayLeave(assessment.loadedBoats(seating, heavy).subList(0, 1), mass);
   }
 
+  // What refused last time is asked first: mostly it refuses again, and the rest need no asking.
   private boolean mayLeave(List<LoadedBoat> loadedBoats, int mass) {
-    return LoadSearch.spots(assessment.model()).stream()
-        .map(at -> new Loading.Weight(mass, at))
-        .allMatch(weight -> loadedBoats.stream().allMatch(t -> assessment.meets(t.with(weight))));
+    Extra last = lastRefused;
+    if (last.crew < loadedBoats.size() && !leaves(last, loadedBoats, mass)) {
+      return false;
+    }
+    for (int spot = 0; spot < spots.get().size(); spot++) {
+      for (int crew = 0; crew < loadedBoats.size(); crew++) {
+        Extra extra = new Extra(spot, crew);
+        if (!extra.equals(last) && !leaves(extra, loadedBoats, mass)) {
+          lastRefused = extra;
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean leaves(Extra extra, List<LoadedBoat> loadedBoats, int mass) {
+    Loading.Weight weight = new Loading.Weight(mass, spots.get().get(extra.spot));
+    return assessment.meets(loadedBoats.get(extra.crew).with(weight));
   }
 }

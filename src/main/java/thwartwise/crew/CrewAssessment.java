@@ -52,7 +52,7 @@ public final class CrewAssessment {
   private final boolean edgesStayOut;
 
   /** Asked first next time; a matter of speed alone. */
-  private volatile List<Check> lastRefusedBy;
+  private volatile Check lastRefusedBy;
 
   private final Map<SeatingQuestion, Boolean> known = new ConcurrentHashMap<>();
   private final Map<Allowance, Double> spareEmpty = new ConcurrentHashMap<>();
@@ -90,7 +90,7 @@ public final class CrewAssessment {
     this.volumes = limiting.stream().filter(Check::byVolumesAlone).toList();
     this.wet = limiting.stream().filter(c -> c.aboutSwamped() && !c.byVolumesAlone()).toList();
     this.soonest = Stream.of(volumes, dry, wet).flatMap(List::stream).toList();
-    this.lastRefusedBy = volumes;
+    this.lastRefusedBy = soonest.get(0);
     this.liftEach = rules.value("swamped-lift-per-person");
     this.edgesStayOut =
         Stream.of("freeboard-at-rest", "freeboard-at-rest-canoe", "freeboard-heeled")
@@ -180,10 +180,11 @@ public final class CrewAssessment {
   /** How far a loading is from what limits crew. */
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
-    for (Check check : asked.checks) {
+    for (Check check : refusingFirst(asked.checks)) {
       for (CheckReading reading : check.confirmedReadings(asked.loadedBoat)) {
         least = least.and(Headroom.of(reading, check.aboutSwamped()));
         if (!least.isMet()) {
+          lastRefusedBy = check;
           return least;
         }
       }
@@ -242,17 +243,16 @@ public final class CrewAssessment {
 
   /** Whether one loaded boat, as it stands, meets every check that limits crew. */
   public boolean meets(LoadedBoat loadedBoat) {
-    List<Check> first = lastRefusedBy;
-    if (!meets(loadedBoat, first)) {
-      return false;
+    return refusingFirst(soonest).stream().allMatch(check -> meets(loadedBoat, List.of(check)));
+  }
+
+  // Which one is asked first changes no answer: every one of them must be met.
+  private List<Check> refusingFirst(List<Check> checks) {
+    Check first = lastRefusedBy;
+    if (checks.size() == 1 || !checks.contains(first)) {
+      return checks;
     }
-    for (List<Check> checks : List.of(volumes, dry, wet)) {
-      if (checks != first && !meets(loadedBoat, checks)) {
-        lastRefusedBy = checks;
-        return false;
-      }
-    }
-    return true;
+    return Stream.concat(Stream.of(first), checks.stream().filter(c -> c != first)).toList();
   }
 
   /**
@@ -315,7 +315,9 @@ public final class CrewAssessment {
     List<QuestionMargin> worst = new ArrayList<>();
     for (Check check : limiting) {
       List<List<CheckReading>> all =
-          loadedBoats.parallelStream().map(t -> check.readings(t.under(allowance(t)))).toList();
+          loadedBoats.parallelStream()
+              .map(t -> check.readings(inFull(t).under(allowance(t))))
+              .toList();
       int readings = all.stream().mapToInt(List::size).min().orElse(0);
       for (int i = 0; i < readings; i++) {
         int which = i;
@@ -332,7 +334,15 @@ public final class CrewAssessment {
   private boolean meets(LoadedBoat loadedBoat, List<Check> checks) {
     return Stream.of(allowance(loadedBoat), Allowance.NONE)
         .map(hurried(loadedBoat)::under)
-        .allMatch(t -> checks.stream().allMatch(c -> allMet(c.confirmedReadings(t))));
+        .allMatch(t -> refusingFirst(checks).stream().allMatch(check -> meets(t, check)));
+  }
+
+  private boolean meets(LoadedBoat hurried, Check check) {
+    boolean met = allMet(check.confirmedReadings(hurried));
+    if (!met) {
+      lastRefusedBy = check;
+    }
+    return met;
   }
 
   // A hurried loaded boat stops where an edge is under; no rule in its senses would be met by that.
@@ -343,6 +353,11 @@ public final class CrewAssessment {
   /** The loaded boat in full, sharing what rests are known of this boat. */
   public LoadedBoat remembering(LoadedBoat loadedBoat) {
     return loadedBoat.remembering(balances);
+  }
+
+  // For figures that are shown: every rest is found from upright, and no rest twice.
+  private LoadedBoat inFull(LoadedBoat loadedBoat) {
+    return loadedBoat.remembering(balances).fromUpright();
   }
 
   private static boolean allMet(List<CheckReading> readings) {
@@ -395,9 +410,10 @@ public final class CrewAssessment {
 
   private List<Refusal.ByCheck> notMet(List<LoadedBoat> measured, List<Check> checks) {
     Map<CheckQuestion, Refusal.ByCheck> worst = new LinkedHashMap<>();
-    List<LoadedBoat> cautious = measured.stream().map(t -> t.under(allowance(t))).toList();
+    List<LoadedBoat> whole = measured.stream().map(this::inFull).toList();
+    List<LoadedBoat> cautious = whole.stream().map(t -> t.under(allowance(t))).toList();
     for (Check check : checks) {
-      measured.forEach(t -> note(check.readings(t), false, worst));
+      whole.forEach(t -> note(check.readings(t), false, worst));
       cautious.forEach(t -> note(check.readings(t), true, worst));
     }
     return List.copyOf(worst.values());
@@ -418,7 +434,7 @@ public final class CrewAssessment {
   /** How near the limits a loaded boat comes under the allowance: the least margin, as a share. */
   public double nearness(LoadedBoat loadedBoat) {
     return limiting.stream()
-        .flatMap(c -> c.readings(loadedBoat.under(allowance(loadedBoat))).stream())
+        .flatMap(c -> c.readings(inFull(loadedBoat).under(allowance(loadedBoat))).stream())
         .mapToDouble(r -> r.margin().share())
         .min()
         .orElse(Double.POSITIVE_INFINITY);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.function.Supplier;
@@ -31,6 +32,9 @@ public final class SeatingWalk {
 
   /** As measured. */
   private final List<MassWalk> measured = new ArrayList<>();
+
+  /** A matter of speed alone. */
+  private volatile Optional<MassWalk> lastRefused = Optional.empty();
 
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
   private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
@@ -107,7 +111,7 @@ public final class SeatingWalk {
   boolean mayCarry(double mass) {
     Boolean before = looked.get(mass);
     if (before == null) {
-      before = alike.stream().allMatch(walk -> walk.meets(mass));
+      before = allMeet(alike, mass);
       looked.put(mass, before);
     }
     return before;
@@ -135,10 +139,27 @@ public final class SeatingWalk {
     }
     Boolean before = lookedMixed.get(mass);
     if (before == null) {
-      before = mixed.parallelStream().allMatch(walk -> walk.meets(mass));
+      before = allMeet(mixed, mass);
       lookedMixed.put(mass, before);
     }
     return before;
+  }
+
+  // What refused last time is asked first: mostly it refuses again.
+  private boolean allMeet(List<MassWalk> walks, double mass) {
+    Optional<MassWalk> first = lastRefused.filter(walks::contains);
+    if (first.isPresent() && !first.get().meets(mass)) {
+      return false;
+    }
+    Optional<MassWalk> refused =
+        walks.parallelStream()
+            .filter(walk -> first.isEmpty() || walk != first.get())
+            .filter(walk -> !walk.meets(mass))
+            .findAny();
+    if (refused.isPresent()) {
+      lastRefused = refused;
+    }
+    return refused.isEmpty();
   }
 
   private double withAllowance(double enough) {

@@ -494,8 +494,15 @@ public final class Inspection implements InspectedBoat {
     return worst.values().stream();
   }
 
-  private static boolean isSettled(Map<CheckQuestion, Finding> worst, int asked) {
-    return worst.size() == asked && worst.values().stream().allMatch(Finding::isWorst);
+  private boolean isSettled(Map<CheckQuestion, Finding> worst, int asked) {
+    return worst.size() == asked && worst.values().stream().allMatch(this::isSettled);
+  }
+
+  // In a comparison only the outcome counts, and one that was as bad before is not looked at.
+  private boolean isSettled(Finding finding) {
+    return hurried
+        ? finding.outcome() == Outcome.FALLS_SHORT || noWorse.test(finding.question())
+        : finding.isWorst();
   }
 
   private Stream<LoadedBoat> permitted(Recommendation recommendation, BoatModel boat) {
