@@ -256,6 +256,11 @@ public record Boat(
     return with(parts -> parts.whenSwamped = Optional.of(what));
   }
 
+  /** What hull and kit may weigh together on the road, kg; empty where nobody said. */
+  public Optional<Double> roadLimit() {
+    return trailer;
+  }
+
   /** The same, with a trailer or roof rack that may carry so many kg. */
   public Boat withTrailer(double kilograms) {
     return with(parts -> parts.trailer = Optional.of(kilograms));

@@ -31,7 +31,7 @@ public enum Concern {
   SOLAR_PANELS("solar panels", boat -> solar(boat).map(Kit::name)),
   UNPROVEN_CHAMBERS("chambers not proven tight", boat -> unproven(boat).map(Chamber::name)),
   FASTENED_KIT("kit said to be fastened", boat -> fastened(boat).map(Kit::name)),
-  ROAD("a trailer or roof rack", boat -> boat.trailer().stream().map(kg -> Concern.UNNAMED)),
+  ROAD("a trailer or roof rack", boat -> boat.roadLimit().stream().map(kg -> Concern.UNNAMED)),
   PEOPLE("people named aboard", boat -> boat.aboard().stream().map(Person::name));
 
   /** Of something that is there and has no name in a boat file. */

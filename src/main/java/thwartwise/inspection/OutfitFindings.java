@@ -151,21 +151,21 @@ final class OutfitFindings {
                     new Note.AnchorScope(depth, scope.value())));
   }
 
-  /** Hull and all kit against the rating of the trailer or rack. */
+  /** Hull and all kit against what may be carried on the road. */
   private Optional<Finding> road() {
     double mass = boat.hull().mass() + boat.kitMass();
     boolean close =
-        boat.trailer()
+        boat.roadLimit()
             .filter(most -> mass * Allowance.of(rules, model).massFactor() > most)
             .isPresent();
-    return boat.trailer()
+    return boat.roadLimit()
         .map(
             most ->
                 judged(
                     CheckQuestion.of(CheckId.ROAD_LOAD, Measure.MASS),
                     Margin.atMost(most, OptionalDouble.of(mass), Unit.KILOGRAM),
                     close,
-                    "the plate of the trailer or rack, as stated",
+                    "plate or papers of what carries it on the road, as stated",
                     Note.NONE));
   }
 

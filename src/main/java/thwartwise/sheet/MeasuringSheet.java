@@ -79,7 +79,7 @@ public final class MeasuringSheet {
           Map.entry("chamber", "Chambers and foam"),
           Map.entry("place", "Places to sit, kneel or stand"),
           Map.entry("kit", "Kit"),
-          Map.entry("bailer", "Bailer and trailer"),
+          Map.entry("bailer", "Bailer, and what carries it on the road"),
           Map.entry("electrics.battery.kit", "Battery and motor"),
           Map.entry("electrics.battery.chemistry", "Battery and motor"),
           Map.entry("outfit", "Rowlocks, cleats, anchor line, leaks"),

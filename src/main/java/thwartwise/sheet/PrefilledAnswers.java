@@ -19,9 +19,13 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
+import thwartwise.measure.Dimension;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
+import thwartwise.measured.BoatProperties;
+import thwartwise.measured.BoatQuantity;
+import thwartwise.measured.Property;
 import thwartwise.walk.questions.ChamberKind;
 import thwartwise.walk.questions.OpeningKind;
 import thwartwise.walk.questions.Outline;
@@ -62,12 +66,26 @@ final class PrefilledAnswers {
     each("chamber", boat.chambers(), this::chamber);
     each("place", boat.places(), this::place);
     each("kit", boat.kit(), this::kit);
-    boat.bailer().ifPresent(litres -> put("bailer", litres(litres)));
-    boat.trailer().ifPresent(mass -> put("trailer", mass(mass)));
+    BoatProperties.EQUIPMENT.forEach(row -> single(row.property(), boat));
     answers.putAll(PrefilledOutfit.of(boat));
     answers.putAll(PrefilledElectrics.of(boat.electrics(), units));
     each("person", boat.aboard(), this::person);
     boat.whenSwamped().ifPresent(what -> put("whenSwamped", what.word()));
+  }
+
+  /** Litres are litres in either system. */
+  private void single(Property<Boat, Double> property, Boat boat) {
+    BoatQuantity quantity = property.type().quantity().orElseThrow();
+    property
+        .value()
+        .apply(boat)
+        .ifPresent(
+            si ->
+                put(
+                    property.key(),
+                    quantity.dimension() == Dimension.VOLUME
+                        ? litres(si)
+                        : quantity.shown(si, shown)));
   }
 
   private interface Described<T> {

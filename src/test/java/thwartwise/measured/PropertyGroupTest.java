@@ -59,4 +59,37 @@ class PropertyGroupTest {
         .map(Object.class::cast)
         .containsExactlyInAnyOrderElementsOf(WITHOUT_CHANGE_LABEL);
   }
+
+  /** What no question of the walk is about by itself: it hangs on others, or few could answer. */
+  private static final List<Object> NOT_ASKED =
+      List.of(
+          BoatProperties.WHEN_SWAMPED,
+          BoatProperties.UNITS,
+          BoatProperties.WORKED_FROM,
+          PartProperties.X,
+          PartProperties.Y,
+          PartProperties.Z,
+          PartProperties.SKEG_THICKNESS,
+          PartProperties.OPENING_INTO,
+          PartProperties.LIMBER_HOLE,
+          ElectricalProperties.EXPONENT,
+          ElectricalProperties.STRAPPED,
+          WireProperties.GAUGE,
+          WireProperties.INSULATION,
+          WireProperties.SHEATHED,
+          WireProperties.MAIN_GAUGE,
+          WireProperties.MAIN_INSULATION,
+          WireProperties.MAIN_SHEATHED);
+
+  @Test
+  void every_other_property_says_how_it_is_measured_and_why() {
+    assertThat(PropertyGroup.ALL.stream().flatMap(group -> group.properties().stream()))
+        .filteredOn(
+            property ->
+                property.subject().isBlank()
+                    || property.how().isEmpty()
+                    || property.why().isEmpty())
+        .map(Object.class::cast)
+        .containsExactlyInAnyOrderElementsOf(NOT_ASKED);
+  }
 }

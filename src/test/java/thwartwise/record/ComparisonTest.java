@@ -209,7 +209,9 @@ class ComparisonTest {
    */
   @Test
   void no_field_of_a_boat_is_forgotten() {
+    List<String> byTheTable = BoatProperties.OF_BOAT.stream().map(p -> p.property().key()).toList();
     assertThat(fields(Boat.class))
+        .filteredOn(field -> !byTheTable.contains(field))
         .containsExactlyInAnyOrder(
             "name",
             "water",
@@ -222,14 +224,10 @@ class ComparisonTest {
             "aboard",
             "propulsion",
             "cleats",
-            "bailer",
             "waters",
             "measuredBy",
             "assumptions",
             "confirmedMeasurements",
-            "whenSwamped",
-            "trailer",
-            "units",
             "observedTrial",
             "electrics",
             "outfit",
@@ -250,8 +248,8 @@ class ComparisonTest {
             "battery", "motor", "runs", "panel", "latitude", "mainSwitch", "mainWire", "circuits");
     assertThat(fields(Waters.class)).hasSameSizeAs(BoatProperties.OF_WATERS);
     assertThat(fields(Outfit.class))
-        .containsExactlyInAnyOrder(
-            "rowlocks", "leaks", "anchorLine", "anchorDepth", "anchorBottom");
+        .filteredOn(field -> !byTheTable.contains(field))
+        .containsExactlyInAnyOrder("rowlocks", "leaks");
   }
 
   private static List<String> fields(Class<?> type) {
