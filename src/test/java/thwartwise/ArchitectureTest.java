@@ -295,6 +295,7 @@ class ArchitectureTest {
                   "walk",
                   "walk.questions",
                   "walk.engine",
+                  "report",
                   "picture",
                   "measured",
                   "boat",

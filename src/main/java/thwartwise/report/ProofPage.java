@@ -48,14 +48,21 @@ public final class ProofPage {
     page.title(boat.name() + ": a proof afloat");
     page.points(CAUTIONS);
     page.paragraph(
-        "To hand: steel tape, a watch, 10 to 20 kg of water or sand that was weighed, paper",
+        toHand(boat),
         boat.kit().isEmpty()
             ? "No kit is listed, so none is aboard"
             : "Kit listed: " + Sentence.list(boat.kit().stream().map(Kit::name).toList()));
     return page.toString();
   }
 
-  private static final List<String> CAUTIONS =
+  /** What is needed besides the boat. */
+  public static String toHand(Boat boat) {
+    return "To hand: steel tape, a watch, "
+        + (boat.units().isMetric() ? "10 to 20 kg" : "20 to 40 lb")
+        + " of water or sand that was weighed, paper";
+  }
+
+  public static final List<String> CAUTIONS =
       List.of(
           "Calm water no deeper than an adult's waist, over a firm bottom; no wind",
           "A line from the boat to somebody ashore; a life jacket on everybody near the water",

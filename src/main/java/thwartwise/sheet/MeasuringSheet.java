@@ -176,6 +176,10 @@ public final class MeasuringSheet {
       this.ending = ending;
     }
 
+    String style() {
+      return "@page { size: " + size + "; margin: 11mm; }\n";
+    }
+
     /** What the name of a file has behind it. */
     public String ending() {
       return ending;
@@ -187,8 +191,7 @@ public final class MeasuringSheet {
   }
 
   private String html(Page page, Paper paper, String more) {
-    return HtmlDocument.of(
-        page, topic.title(), "sheet", more + "@page { size: " + paper.size + "; margin: 11mm; }\n");
+    return HtmlDocument.of(page, topic.title(), "sheet", more + paper.style());
   }
 
   public byte[] pdf(Paper paper, OffsetDateTime written) {

@@ -16,6 +16,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.sheet.MeasuringSheet;
 import thwartwise.sheet.MeasuringSheet.Paper;
+import thwartwise.sheet.ProofSheet;
 import thwartwise.sheet.SheetTopic;
 import thwartwise.walk.PreviousBoats;
 import thwartwise.walk.Walk;
@@ -32,6 +33,9 @@ final class SheetCommand implements ShellCommand {
 
   private static final OptionWord FITTINGS =
       new OptionWord("fittings", "", "the sheet for rowlocks, anchor, battery and wires", false);
+
+  private static final OptionWord PROOF =
+      new OptionWord("proof", "", "the sheet for a proof afloat of a boat", false);
 
   private static final int USUAL_POINTS = 3;
   private static final int MOST_POINTS = 12;
@@ -54,7 +58,7 @@ final class SheetCommand implements ShellCommand {
 
   @Override
   public List<OptionWord> words() {
-    return List.of(BOAT, FITTINGS, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
+    return List.of(BOAT, FITTINGS, PROOF, PAPER, UnitsChoice.UNITS, POINTS, OptionWord.FOLDER);
   }
 
   @Override
@@ -70,6 +74,7 @@ final class SheetCommand implements ShellCommand {
           sheet --points 5            for a round side
           sheet --boat custard-tart   with what is known of that boat
           sheet --fittings            rowlocks, cleats, anchor line, leaks, wires
+          sheet --proof --boat custard-tart   for "prove", beside the landing
 
         Of a known boat the sheet has what the boat file says, and room for what it
         does not say and for leak tests older than twelve months.
@@ -81,21 +86,37 @@ final class SheetCommand implements ShellCommand {
   public ExitStatus execute(CommandContext context) {
     CommandInput given = new CommandInput(context);
     Paper paper = paper(given);
+    if (given.has(PROOF)) {
+      return proof(given, paper, context.outputWriter());
+    }
     Walk walk = Walk.on(inspector.today(), PreviousBoats.NONE, RuleSetFile.cautiousDefault());
     MeasuringSheet sheet = sheet(given, walk);
     Workspace workspace = given.workspace();
     String name =
         topic(given).fileName() + sheet.boat().map(boat -> " " + boat).orElse("") + paper.ending();
-    Path pdf = workspace.saveSheet(name, ".pdf", sheet.pdf(paper, inspector.moment()));
-    byte[] page = sheet.html(paper).getBytes(StandardCharsets.UTF_8);
-    Path html = workspace.saveSheet(name, ".html", page);
     PrintWriter out = context.outputWriter();
     out.println("The walk asks in the order of this sheet.");
-    out.println("To print: " + PrintableText.of(pdf.toString()));
-    out.println("To see:   " + PrintableText.of(html.toString()));
+    save(workspace, name, sheet.pdf(paper, inspector.moment()), sheet.html(paper), out);
     if (topic(given) == SheetTopic.BOAT) {
       out.println("Rowlocks, cleats, anchor, leaks, battery or wires? Print: sheet --fittings");
     }
+    return Exit.NOTHING_HOLDS_BACK.status();
+  }
+
+  private static void save(
+      Workspace workspace, String name, byte[] pdf, String html, PrintWriter out) {
+    Path toPrint = workspace.saveSheet(name, ".pdf", pdf);
+    Path toSee = workspace.saveSheet(name, ".html", html.getBytes(StandardCharsets.UTF_8));
+    out.println("To print: " + PrintableText.of(toPrint.toString()));
+    out.println("To see:   " + PrintableText.of(toSee.toString()));
+  }
+
+  private ExitStatus proof(CommandInput given, Paper paper, PrintWriter out) {
+    Boat boat = UnitsChoice.of(BoatFile.read(BoatChoice.of(given, this)), given, this);
+    ProofSheet sheet = ProofSheet.of(boat);
+    String name = ProofSheet.FILE_NAME + " " + boat.name() + paper.ending();
+    out.println("\"prove\" asks in the order of this sheet.");
+    save(given.workspace(), name, sheet.pdf(paper, inspector.moment()), sheet.html(paper), out);
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
