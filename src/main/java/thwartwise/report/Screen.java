@@ -122,6 +122,10 @@ public final class Screen {
     }
     lines.add("Dry:", dry());
     lines.add("Filled:", filled());
+    report
+        .spread()
+        .map(spread -> new SpreadWords(inspection.boat(), spread, units))
+        .ifPresent(words -> lines.add("Sure:", Sentence.joined(words.onScreen())));
     lines.add("Wrong:", Sentence.joined(wrong()));
   }
 

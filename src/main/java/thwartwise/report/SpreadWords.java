@@ -1,5 +1,6 @@
 package thwartwise.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitFormat;
@@ -7,10 +8,10 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 import thwartwise.spread.BoatSpread;
-import thwartwise.spread.Remeasurement;
 
 /** How sure the answer is, and what measuring again could gain, in sentences. */
 record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
+  private static final String NO_BETTER = "Measuring better would not let anybody go";
 
   /** "two adults", "one person of 78 kg"; of nobody "nobody". */
   private String crew(int people, double each) {
@@ -51,9 +52,22 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
         + " would be too many: fewer than 95 of 100 boats measured like this carry them";
   }
 
-  /** What to do in ten more minutes, and what it could gain. */
-  List<String> again(Remeasurement again) {
-    return List.of(InputWords.betterWay(again, boat), gain(again.people()));
+  /** How sure, and the one measurement most worth taking again where it could gain somebody. */
+  List<String> onScreen() {
+    List<String> words = new ArrayList<>();
+    if (spread.recommended() > 0) {
+      words.add(recommended() + "; " + fewer());
+    }
+    if (spread.isLowered()) {
+      words.add(lowered());
+    }
+    spread.again().stream()
+        .filter(again -> again.people() > spread.recommended())
+        .findFirst()
+        .map(again -> InputWords.betterWay(again, boat) + ": could be " + adults(again.people()))
+        .map(Sentence::capital)
+        .ifPresent(words::add);
+    return words.isEmpty() ? List.of(NO_BETTER) : words;
   }
 
   String gain(int people) {
