@@ -48,8 +48,8 @@ public final class AppliedRules {
 
   /** The boat with fewer of the answers of whoever looked at it. */
   private record MilderBoat(AppliedRules applied, Limits limits) {
-    Recommendation recommendation() {
-      return applied.recommendation(limits);
+    Recommendation bound(int people) {
+      return applied.bound(limits, people);
     }
 
     Capacity capacity() {
@@ -179,12 +179,24 @@ public final class AppliedRules {
     if (isImplausible()) {
       return Recommendation.withheld(inForce.value("design-person"), loadRefusals());
     }
-    Recommendation answer = limits.recommendation(notCovered());
-    for (Limits other : laxerLimits.get()) {
-      answer = answer.notAbove(other.recommendation(notCovered()));
+    return lowest(limits.recommendation(notCovered()));
+  }
+
+  /** As much of it as {@link Limits#bound} tells. */
+  private Recommendation bound(Limits limits, int people) {
+    return isImplausible()
+        ? Recommendation.withheld(inForce.value("design-person"), loadRefusals())
+        : lowest(limits.bound(notCovered(), people));
+  }
+
+  // What is withheld stays so, whatever the others come to.
+  private Recommendation lowest(Recommendation found) {
+    Recommendation answer = found;
+    for (Limits other : answer.withheld() ? List.<Limits>of() : laxerLimits.get()) {
+      answer = answer.notAbove(other.bound(notCovered(), answer.people()));
     }
-    for (MilderBoat before : milder.get()) {
-      answer = answer.notAbove(before.recommendation());
+    for (MilderBoat before : answer.withheld() ? List.<MilderBoat>of() : milder.get()) {
+      answer = answer.notAbove(before.bound(answer.people()));
     }
     return answer;
   }
@@ -227,8 +239,8 @@ public final class AppliedRules {
   }
 
   private MilderBoat milderBoat(BoatModel before) {
-    AppliedRules rules = new AppliedRules(before, calm);
-    CrewAssessment assessment = new CrewAssessment(before, rules.inForce);
+    AppliedRules rules = new AppliedRules(before, calm, balances);
+    CrewAssessment assessment = new CrewAssessment(before, rules.inForce, balances);
     return new MilderBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
   }
 

@@ -72,10 +72,25 @@ public final class Limits {
   }
 
   public Recommendation recommendation(List<Refusal> outside) {
+    return recommendation(outside, Integer.MAX_VALUE, true);
+  }
+
+  /**
+   * As much of it as {@link Recommendation#notAbove} takes: not how near it comes to each limit,
+   * not what lighter people may have, and what the next person breaks only where it is below.
+   *
+   * @param people so many as another answer recommends
+   */
+  Recommendation bound(List<Refusal> outside, int people) {
+    return recommendation(outside, people, false);
+  }
+
+  private Recommendation recommendation(List<Refusal> outside, int bounded, boolean whole) {
     int people = people();
     Crew crew = crew(people);
     boolean withheld = !outside.isEmpty() || crew.people() == 0;
     Capacity goal = capacity(people, !withheld);
+    boolean governs = withheld || goal.people() < bounded;
     return new Recommendation(
         goal.people(),
         goal.crew(),
@@ -85,13 +100,13 @@ public final class Limits {
         search.staysUpWith(),
         search.holdsUpWhenSwamped(),
         ifClaimedChambersProve(),
-        governedBy(people),
-        List.copyOf(nextPersonBreaks(people)),
+        governs ? governedBy(people) : Optional.empty(),
+        governs ? List.copyOf(nextPersonBreaks(people)) : List.of(),
         withheld ? List.of() : search.excluded(people, design),
-        withheld ? List.of() : crewLimits(),
+        withheld ? List.of() : crewLimits(whole),
         withheld,
         reasons(people, crew, outside),
-        withheld ? List.of() : margins(crew),
+        withheld || !whole ? List.of() : margins(crew),
         SwampedCrew.holdsOn(model, rules));
   }
 
@@ -257,24 +272,27 @@ public final class Limits {
     return best;
   }
 
-  private List<Recommendation.CrewLimit> crewLimits() {
-    return rows.get().stream().map(this::crewLimit).toList();
+  private List<Recommendation.CrewLimit> crewLimits(boolean whole) {
+    return rows.get().stream().map(row -> crewLimit(row, whole)).toList();
   }
 
-  private Recommendation.CrewLimit crewLimit(Row row) {
-    double each = Math.floor(row.each());
-    List<Seating> less = search.below(row.people(), each);
-    double least = capacity.least(row.people(), people());
+  private Recommendation.CrewLimit crewLimit(Row row, boolean whole) {
+    List<Seating> less = search.below(row.people(), Math.floor(row.each()));
     return new Recommendation.CrewLimit(
         row.people(),
-        each,
+        Math.floor(row.each()),
         Math.floor(extra(row)),
         like(row),
         less.stream().map(s -> s.places(model)).toList(),
-        less.stream()
-            .filter(s -> search.massLimit(s) >= least)
-            .map(s -> new Recommendation.Lighter(s.places(model), Math.floor(search.massLimit(s))))
-            .toList());
+        whole ? lighter(row, less) : List.of());
+  }
+
+  private List<Recommendation.Lighter> lighter(Row row, List<Seating> less) {
+    double least = capacity.least(row.people(), people());
+    return less.stream()
+        .filter(s -> search.massLimit(s) >= least)
+        .map(s -> new Recommendation.Lighter(s.places(model), Math.floor(search.massLimit(s))))
+        .toList();
   }
 
   /** None where nothing may be besides, or where there is but one way to sit. */
