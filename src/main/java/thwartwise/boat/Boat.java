@@ -25,6 +25,7 @@ import thwartwise.measure.UnitSystem;
  * @param pointAnswers what was found at the points of the checklists
  * @param outfit rowlocks, anchor line, leaks
  * @param proofs what was read of it afloat, as they were kept
+ * @param methods how its measurements were taken, where somebody said so
  */
 public record Boat(
     String name,
@@ -49,7 +50,8 @@ public record Boat(
     ElectricalSystem electrics,
     List<PointAnswer> pointAnswers,
     Outfit outfit,
-    List<KeptProof> proofs) {
+    List<KeptProof> proofs,
+    List<MeasuringMethod> methods) {
 
   public Boat {
     openings = List.copyOf(openings);
@@ -62,6 +64,7 @@ public record Boat(
     confirmedMeasurements = List.copyOf(confirmedMeasurements);
     pointAnswers = List.copyOf(pointAnswers);
     proofs = List.copyOf(proofs);
+    methods = List.copyOf(methods);
   }
 
   /** A boat that nobody looked over. */
@@ -108,6 +111,7 @@ public record Boat(
         ElectricalSystem.NONE,
         List.of(),
         Outfit.NOT_STATED,
+        List.of(),
         List.of());
   }
 
@@ -306,6 +310,11 @@ public record Boat(
     return with(parts -> parts.proofs = kept);
   }
 
+  /** The same, with how its measurements were taken. */
+  public Boat withMethods(List<MeasuringMethod> said) {
+    return with(parts -> parts.methods = said);
+  }
+
   public Boat withCleats(List<Cleat> others) {
     return with(parts -> parts.cleats = others);
   }
@@ -341,6 +350,7 @@ public record Boat(
     private Outfit outfit;
     private List<Cleat> cleats;
     private List<KeptProof> proofs;
+    private List<MeasuringMethod> methods;
 
     Parts(Boat boat) {
       this.hull = boat.hull;
@@ -363,6 +373,7 @@ public record Boat(
       this.outfit = boat.outfit;
       this.cleats = boat.cleats;
       this.proofs = boat.proofs;
+      this.methods = boat.methods;
     }
 
     boolean isMeasuredAs(Boat boat) {
@@ -397,7 +408,8 @@ public record Boat(
           electrics,
           pointAnswers,
           outfit,
-          proofs);
+          proofs,
+          methods);
     }
   }
 

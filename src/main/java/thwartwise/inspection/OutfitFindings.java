@@ -156,7 +156,7 @@ final class OutfitFindings {
     double mass = boat.hull().mass() + boat.kitMass();
     boolean close =
         boat.roadLimit()
-            .filter(most -> mass * Allowance.of(rules, model).massFactor() > most)
+            .filter(most -> mass * Allowance.of(rules, model).listedFactor() > most)
             .isPresent();
     return boat.roadLimit()
         .map(

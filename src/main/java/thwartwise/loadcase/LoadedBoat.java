@@ -297,7 +297,11 @@ public final class LoadedBoat {
   }
 
   public Loading loading() {
-    return new Loading(model, people(), weights(), allowance.massFactor());
+    List<Loading.Weight> weights = weights();
+    double others =
+        people().stream().mapToDouble(Body::mass).sum()
+            + weights.stream().mapToDouble(Loading.Weight::mass).sum();
+    return new Loading(model, people(), weights, allowance.massFactor(model.boat(), others));
   }
 
   private List<Loading.Weight> weights() {

@@ -225,7 +225,7 @@ public record ProofAssessment(
 
     private double weighing(InputKind kind) {
       double unsaid = Allowance.of(rules, model).massFactor() - 1;
-      return better.contains(kind) ? Math.min(unsaid, spreads.value("bathroom-scales")) : unsaid;
+      return better.contains(kind) ? Math.min(unsaid, rules.value("bathroom-scales")) : unsaid;
     }
 
     private List<Source> ofPerson(FloatedPrediction prediction, String name) {

@@ -196,6 +196,7 @@ final class BoatChanges {
     properties(PartProperties.OF_PROPULSION, before.propulsion(), after.propulsion());
     electrics(before.electrics(), after.electrics());
     differs(before.outfit().rowlocks(), after.outfit().rowlocks(), "where the rowlocks stand");
+    differs(before.methods(), after.methods(), "how it was measured");
     properties(BoatProperties.OF_BOAT.stream().map(Settable::property).toList(), before, after);
     differs(reasons(before), reasons(after), "what looks wrong and was kept with a reason");
     differs(before.assumptions(), after.assumptions(), "what the hull figures assume");

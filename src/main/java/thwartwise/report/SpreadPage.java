@@ -74,11 +74,16 @@ public final class SpreadPage {
   }
 
   private String measured() {
-    return better.isEmpty()
-        ? "Nobody said how it was measured:"
-        : "Measured with care: "
-            + Sentence.list(better.stream().sorted().map(InputWords::name).toList())
-            + ". Else";
+    List<String> said = new ArrayList<>();
+    if (!boat.methods().isEmpty()) {
+      said.add("As said: " + Sentence.list(MethodWords.of(boat.methods())));
+    }
+    if (!better.isEmpty()) {
+      said.add(
+          "Measured with care: "
+              + Sentence.list(better.stream().sorted().map(InputWords::name).toList()));
+    }
+    return said.isEmpty() ? "Nobody said how it was measured:" : String.join(". ", said) + ". Else";
   }
 
   private static String percent(double share) {

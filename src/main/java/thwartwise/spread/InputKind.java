@@ -1,44 +1,55 @@
 package thwartwise.spread;
 
+import java.util.Optional;
+import thwartwise.boat.MeasurementKind;
+import thwartwise.boat.MeasuringWay;
+
 /** What kind of measurement it is, and the better way to take it again. */
 public enum InputKind {
-  HULL_MASS("bathroom-scales", true, "slip-of-a-weight"),
-  KIT_MASS("luggage-scale", true, "slip-of-a-weight"),
-  PERSON_MASS("bathroom-scales", true, "slip-of-a-weight"),
+  HULL_MASS(MeasuringWay.BATHROOM_SCALES, MeasurementKind.HULL_WEIGHT, "slip-of-a-weight"),
+  KIT_MASS(MeasuringWay.LUGGAGE_SCALE, MeasurementKind.KIT_WEIGHTS, "slip-of-a-weight"),
+  PERSON_MASS(MeasuringWay.BATHROOM_SCALES, MeasurementKind.PEOPLE_WEIGHTS, "slip-of-a-weight"),
   /** Of everything that was weighed. */
-  SCALES("", false, "slip-of-a-share"),
-  HULL_CENTRE_ALONG("balanced-on-a-roller", false, "slip-of-a-place"),
-  HULL_CENTRE_HEIGHT("inclined-afloat", false, "slip-of-a-place"),
-  HALF_BREADTHS("steel-tape-on-a-flat-side", false, "slip-of-a-breadth"),
+  SCALES("slip-of-a-share"),
+  HULL_CENTRE_ALONG(MeasuringWay.ROLLER, MeasurementKind.HULL_BALANCE, "slip-of-a-place"),
+  HULL_CENTRE_HEIGHT(MeasuringWay.INCLINED, MeasurementKind.HULL_INCLINED, "slip-of-a-place"),
+  HALF_BREADTHS(MeasuringWay.STEEL_TAPE, MeasurementKind.HALF_BREADTHS, "slip-of-a-breadth"),
   /** Of every breadth of the hull. */
-  TAPE("", false, "slip-of-a-share"),
-  BOTTOM_HEIGHTS("steel-tape-from-a-taut-line", false, "slip-of-a-height"),
+  TAPE("slip-of-a-share"),
+  BOTTOM_HEIGHTS(MeasuringWay.TAUT_LINE, MeasurementKind.BOTTOM_HEIGHTS, "slip-of-a-height"),
   /** Of the edges over the bottom, which one datum decides. */
-  EDGE_HEIGHTS("steel-tape-from-a-taut-line", false, "slip-of-a-height"),
-  SHELL_THICKNESS("callipers", true, "slip-of-a-height"),
-  SWAMPED_DENSITY("soaked-offcut", true, "slip-of-a-share"),
-  CHAMBER_VOLUME("jug", true, "slip-of-a-share"),
-  SEAT_HEIGHT("steel-tape-on-a-flat-side", false, "slip-of-a-height"),
+  EDGE_HEIGHTS(MeasuringWay.TAUT_LINE, MeasurementKind.EDGE_HEIGHTS, "slip-of-a-height"),
+  SHELL_THICKNESS(MeasuringWay.CALLIPERS, MeasurementKind.SHELL_THICKNESS, "slip-of-a-height"),
+  SWAMPED_DENSITY(MeasuringWay.OFFCUT, MeasurementKind.SOAKED_DENSITY, "slip-of-a-share"),
+  CHAMBER_VOLUME(MeasuringWay.JUG, MeasurementKind.CHAMBER_LITRES, "slip-of-a-share"),
+  SEAT_HEIGHT(MeasuringWay.STEEL_TAPE, MeasurementKind.SEAT_HEIGHTS, "slip-of-a-height"),
   /** Where somebody sat along the boat while it was proved afloat. */
-  PERSON_ALONG("", false, "slip-of-a-place"),
+  PERSON_ALONG("slip-of-a-place"),
   /** The same across it. */
-  PERSON_ACROSS("", false, "slip-of-a-place"),
+  PERSON_ACROSS("slip-of-a-place"),
   /** The weight moved across to prove it. */
-  MOVED_WEIGHT("", false, "slip-of-a-weight"),
+  MOVED_WEIGHT("slip-of-a-weight"),
   /** One height of the rail above the water, read to prove it. */
-  FREEBOARD_READ("", false, "slip-of-a-height"),
+  FREEBOARD_READ("slip-of-a-height"),
   /** One heel read by a plumb line or a level, to prove it. */
-  HEEL_READ("", false, "slip-of-an-angle"),
+  HEEL_READ("slip-of-an-angle"),
   /** Of every heel read by one of these: where it hung or stood before. */
-  HEEL_ZERO("", false, "slip-of-an-angle");
+  HEEL_ZERO("slip-of-an-angle");
 
-  private final String betterWay;
-  private final boolean relative;
+  private final Optional<MeasuringWay> betterWay;
+  private final Optional<MeasurementKind> kind;
   private final String slip;
 
-  InputKind(String betterWay, boolean relative, String slip) {
-    this.betterWay = betterWay;
-    this.relative = relative;
+  InputKind(MeasuringWay betterWay, MeasurementKind kind, String slip) {
+    this.betterWay = Optional.of(betterWay);
+    this.kind = Optional.of(kind);
+    this.slip = slip;
+  }
+
+  /** Nobody can say how, and there is no better way. */
+  InputKind(String slip) {
+    this.betterWay = Optional.empty();
+    this.kind = Optional.empty();
     this.slip = slip;
   }
 
@@ -47,18 +58,17 @@ public enum InputKind {
     return slip;
   }
 
-  /** The name of its spread among the measuring spreads; empty where there is no better way. */
-  String betterWay() {
+  Optional<MeasuringWay> betterWay() {
     return betterWay;
   }
 
   public boolean hasBetterWay() {
-    return !betterWay.isEmpty();
+    return betterWay.isPresent();
   }
 
-  /** Whether that spread is a share of the value. */
-  boolean isRelative() {
-    return relative;
+  /** As what somebody says how it was taken; empty where nobody can. */
+  public Optional<MeasurementKind> kind() {
+    return kind;
   }
 
   /**

@@ -114,7 +114,7 @@ public final class SpreadAssessment {
     List<CrewCase> close = draws.close();
     Map<CrewCase, Double> inFull =
         close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
-    BoatSpread answer = draws.answer(adult, Allowance.of(rules, model), inFull);
+    BoatSpread answer = draws.answer(adult, Allowance.unsaid(rules, model), inFull);
     return new Judged(
         answer, answer.isSure() ? List.of() : draws.unsure(inFull), draws.mattering());
   }

@@ -2,12 +2,15 @@ package thwartwise.spread;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MeasuringWay;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
@@ -29,6 +32,7 @@ import thwartwise.uncertainty.Distribution.Normal;
 final class SpreadInputs {
   private final Boat boat;
   private final BoatModel model;
+  private final RuleSet rules;
   private final RuleSet spreads;
   private final Set<InputKind> better;
   private final double mass;
@@ -38,9 +42,10 @@ final class SpreadInputs {
 
   private SpreadInputs(
       Boat boat, BoatModel model, RuleSet rules, RuleSet spreads, Set<InputKind> better) {
-    Allowance unsaid = Allowance.of(rules, model);
+    Allowance unsaid = Allowance.unsaid(rules, model);
     this.boat = boat;
     this.model = model;
+    this.rules = rules;
     this.spreads = spreads;
     this.better = better;
     this.mass = unsaid.massFactor() - 1;
@@ -109,11 +114,12 @@ final class SpreadInputs {
                 .withPeople(factor));
   }
 
-  /** Whoever weighed the hull on good scales weighed the rest on them. */
+  /** Whoever weighed the hull on good scales weighed the rest on them; nobody guesses on scales. */
   private double ofScales() {
-    return better.contains(InputKind.HULL_MASS)
-        ? Math.min(mass, spreads.value(InputKind.HULL_MASS.betterWay()))
-        : mass;
+    return way(InputKind.HULL_MASS, "")
+        .filter(way -> !way.isGuessed())
+        .map(way -> Math.min(mass, rules.value(way.limit())))
+        .orElse(mass);
   }
 
   private void weighed(
@@ -141,7 +147,7 @@ final class SpreadInputs {
         new Normal(
             centre.x(),
             measured
-                ? Math.max(height, spreads.value("balanced-on-a-roller"))
+                ? Math.max(height, rules.value(MeasuringWay.ROLLER.limit()))
                 : spreads.value("centre-estimated")),
         (b, x) -> b.withHull(h -> h.centredAt(Vector3.of(x, centre.y(), of(h, centre).z()))));
     add(
@@ -150,7 +156,7 @@ final class SpreadInputs {
         new Normal(
             centre.z(),
             measured
-                ? Math.max(height, spreads.value("inclined-afloat"))
+                ? Math.max(height, rules.value(MeasuringWay.INCLINED.limit()))
                 : spreads.value("centre-height-estimated")),
         (b, z) -> b.withHull(h -> h.centredAt(Vector3.of(of(h, centre).x(), centre.y(), z))));
   }
@@ -300,8 +306,32 @@ final class SpreadInputs {
 
   private void add(InputKind kind, String thing, Distribution unsaid, Variation variation) {
     double least = Math.min(better(kind, unsaid), unsaid.standardDeviation());
-    Distribution distribution = better.contains(kind) ? narrowed(unsaid, least) : unsaid;
+    Distribution distribution =
+        way(kind, thing).map(way -> narrowed(unsaid, said(kind, way, unsaid))).orElse(unsaid);
     found.add(new SpreadInput(kind, thing, distribution, least, variation));
+  }
+
+  /** How it was taken, where somebody said so. */
+  private Optional<MeasuringWay> way(InputKind kind, String thing) {
+    return kind.kind()
+        .flatMap(k -> MeasuringMethod.of(boat.methods(), k, thing))
+        .or(() -> kind.betterWay().filter(way -> better.contains(kind)));
+  }
+
+  /** No way of measuring is worse than where nobody said how; a guess is. */
+  private double said(InputKind kind, MeasuringWay way, Distribution unsaid) {
+    double value = rules.value(way.limit());
+    if (way.isGuessed()) {
+      return value * unsaid.standardDeviation();
+    }
+    double off = way.isRelative() ? value * unsaid.mean() : value;
+    double interpolated = kind == InputKind.EDGE_HEIGHTS ? betweenStations() : 0;
+    return Math.min(Math.hypot(off, interpolated), unsaid.standardDeviation());
+  }
+
+  /** What few stations leave out of the edges between them, however well these were measured. */
+  private double betweenStations() {
+    return Math.max(0, height - rules.value("allowance-freeboard"));
   }
 
   static Distribution narrowed(Distribution unsaid, double spread) {
@@ -311,11 +341,9 @@ final class SpreadInputs {
   }
 
   private double better(InputKind kind, Distribution distribution) {
-    if (kind.betterWay().isEmpty()) {
-      return distribution.standardDeviation();
-    }
-    double better = spreads.value(kind.betterWay());
-    return kind.isRelative() ? better * distribution.mean() : better;
+    return kind.betterWay()
+        .map(way -> said(kind, way, distribution))
+        .orElse(distribution.standardDeviation());
   }
 
   private static <T> List<T> replaced(List<T> all, int at, T other) {

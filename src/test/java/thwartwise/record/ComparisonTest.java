@@ -231,7 +231,8 @@ class ComparisonTest {
             "observedTrial",
             "electrics",
             "outfit",
-            "proofs");
+            "proofs",
+            "methods");
     assertThat(fields(HullMeasurements.class))
         .containsExactlyInAnyOrder(
             "mass",

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.MeasurementKind;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MeasuringWay;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.hull.Station;
 import thwartwise.inspection.PlainHulls;
@@ -150,5 +154,48 @@ class SpreadInputsTest {
     for (int i = 0; i < unsaid.size(); i++) {
       assertThat(better.get(i).spread()).isLessThanOrEqualTo(unsaid.get(i).spread());
     }
+  }
+
+  /** By hand: 4 % of its own becomes three times as much; scales say nothing of a guess. */
+  @Test
+  void a_guess_is_worse_than_what_nobody_said_and_of_one_thing_alone() {
+    Boat boat = PlainHulls.skiff();
+    Boat said =
+        boat.withMethods(
+            List.of(
+                new MeasuringMethod(
+                    MeasurementKind.HULL_WEIGHT, Optional.empty(), MeasuringWay.GUESS),
+                new MeasuringMethod(
+                    MeasurementKind.SEAT_HEIGHTS,
+                    Optional.of(boat.places().get(0).name()),
+                    MeasuringWay.STEEL_TAPE)));
+    List<SpreadInput> unsaid = of(boat);
+    List<SpreadInput> inputs = of(said);
+
+    assertThat(of(inputs, InputKind.HULL_MASS).spread())
+        .isCloseTo(3 * 0.04 * boat.hull().mass(), within(1e-9));
+    assertThat(of(inputs, InputKind.SCALES).spread())
+        .isEqualTo(of(unsaid, InputKind.SCALES).spread());
+    List<SpreadInput> seats =
+        inputs.stream().filter(i -> i.kind() == InputKind.SEAT_HEIGHT).toList();
+    assertThat(seats.get(0).spread()).isCloseTo(0.003, within(1e-12));
+    assertThat(seats.subList(1, seats.size())).allMatch(i -> i.spread() == 0.02);
+  }
+
+  /** By hand: a taut line leaves 5 mm, three stations 20 mm beyond the 20 mm of five. */
+  @Test
+  void what_few_stations_leave_out_stays_however_well_the_edges_were_measured() {
+    Boat skiff = PlainHulls.skiff();
+    List<Station> all = skiff.hull().stations();
+    Boat few =
+        skiff
+            .withHull(skiff.hull().withStations(List.of(all.get(0), all.get(2), all.get(4))))
+            .withMethods(
+                List.of(
+                    new MeasuringMethod(
+                        MeasurementKind.EDGE_HEIGHTS, Optional.empty(), MeasuringWay.TAUT_LINE)));
+
+    assertThat(of(of(few), InputKind.EDGE_HEIGHTS).spread())
+        .isCloseTo(Math.hypot(0.005, 0.020), within(1e-12));
   }
 }

@@ -51,6 +51,7 @@ public final class BoatCodec {
     "kept",
     ObservedTrialCodec.KEY,
     ProofCodec.KEY,
+    MeasuringMethodCodec.KEY,
     PointAnswerCodec.KEY
   };
   private static final WordChoice<Water> WATERS = WordChoice.of(Water::word, Water.values());
@@ -146,7 +147,12 @@ public final class BoatCodec {
                 .toList());
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
-    return boat;
+    return boat.withMethods(
+        fields
+            .optionalItems(MeasuringMethodCodec.KEY, "way of measuring", MeasuringMethodCodec.KEYS)
+            .stream()
+            .map(method -> MeasuringMethodCodec.read(method, boat))
+            .toList());
   }
 
   /** What was left out of the file, then what it says itself that nobody measured. */
@@ -214,6 +220,9 @@ public final class BoatCodec {
         .ifPresent(seen -> node.set(ObservedTrialCodec.KEY, ObservedTrialCodec.write(seen, boat)));
     if (!boat.proofs().isEmpty()) {
       list(node, ProofCodec.KEY, boat.proofs(), ProofCodec::write);
+    }
+    if (!boat.methods().isEmpty()) {
+      list(node, MeasuringMethodCodec.KEY, boat.methods(), MeasuringMethodCodec::write);
     }
     if (!boat.pointAnswers().isEmpty()) {
       list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);

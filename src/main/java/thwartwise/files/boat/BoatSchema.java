@@ -14,6 +14,8 @@ import static thwartwise.files.boat.SchemaPart.whole;
 import java.util.Arrays;
 import java.util.function.Function;
 import thwartwise.boat.BoatFact;
+import thwartwise.boat.MeasurementKind;
+import thwartwise.boat.MeasuringWay;
 import thwartwise.boat.PointAnswer.PointCondition;
 import thwartwise.boat.PointAnswer.PointGravity;
 import thwartwise.boat.Water;
@@ -78,6 +80,7 @@ public final class BoatSchema {
             .optional("kept", list(kept(), 0))
             .optional(ObservedTrialCodec.KEY, trialSeen())
             .optional(ProofCodec.KEY, list(proof(), 0))
+            .optional(MeasuringMethodCodec.KEY, list(measuringMethod(), 0))
             .optional(PointAnswerCodec.KEY, list(pointAnswer(), 0));
     BoatProperties.OF_BOAT.forEach(each -> boat.optional(each.property()));
     return boat.object();
@@ -242,6 +245,15 @@ public final class BoatSchema {
 
   private static ObjectNode rowlocks() {
     return new SchemaPart().required("x", number(BoatQuantity.ALONG, X)).object();
+  }
+
+  private static ObjectNode measuringMethod() {
+    return new SchemaPart()
+        .required(
+            "what", choice(MeasurementKind.values(), MeasurementKind::word, "What was measured."))
+        .optional("name", text("The one thing it is said of; left out, all of that kind."))
+        .required("how", choice(MeasuringWay.values(), MeasuringWay::word, "How it was taken."))
+        .object();
   }
 
   private static ObjectNode leak() {

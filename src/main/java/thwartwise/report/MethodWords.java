@@ -1,0 +1,21 @@
+package thwartwise.report;
+
+import java.util.List;
+import thwartwise.boat.MeasuringMethod;
+
+/** How measurements were taken, as somebody said. */
+final class MethodWords {
+  private MethodWords() {}
+
+  /** "hull weight: bathroom scales", "kit weights of the battery: guess". */
+  static List<String> of(List<MeasuringMethod> methods) {
+    return methods.stream().map(MethodWords::of).toList();
+  }
+
+  private static String of(MeasuringMethod method) {
+    return method.kind().word()
+        + method.item().map(item -> " of the " + item).orElse("")
+        + ": "
+        + method.way().word();
+  }
+}
