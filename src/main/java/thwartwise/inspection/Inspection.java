@@ -50,7 +50,6 @@ import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.Crew;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.measure.UnitFormat;
 import thwartwise.remedy.Change;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
@@ -270,7 +269,7 @@ public final class Inspection implements InspectedBoat {
         applied.figures(recommendation().withheld() ? List.of() : limit.get().people()),
         assumptions(model, rules),
         applied.ruleSet(),
-        ValidWaters.of(rules, model.boat().waters(), new UnitFormat(model.boat().units())),
+        ValidWaters.of(rules, model.boat().waters()),
         Advice.NONE);
   }
 

@@ -23,9 +23,9 @@ public sealed interface FleetRow {
    * A boat.
    *
    * @param last its newest record; empty when it was never inspected
-   * @param overdue what is due, in words
+   * @param overdue what is due
    */
-  record OfBoat(String name, Optional<InspectionRecord> last, List<String> overdue)
+  record OfBoat(String name, Optional<InspectionRecord> last, List<OverdueItem> overdue)
       implements FleetRow {
     public OfBoat {
       overdue = List.copyOf(overdue);
@@ -57,49 +57,46 @@ public sealed interface FleetRow {
       boolean changed,
       boolean chainBroken,
       LocalDate today) {
-    List<String> due =
+    List<OverdueItem> due =
         new ArrayList<>(overdueItems(boat, last.map(r -> r.date().toLocalDate()), changed, today));
     if (chainBroken) {
-      due.add("its records were changed, added to or lost (\"records check\")");
+      due.add(new OverdueItem.BrokenChain());
     }
     return new OfBoat(boat.name(), last, due);
   }
 
-  // What of a boat is due again on a day, in words. An inspection holds no longer than a leak
-  // test (judgement).
-
   /**
-   * Everything that is due.
+   * Everything that is due on a day. An inspection holds no longer than a leak test (judgement).
    *
    * @param boat as its file has it now, or as it was inspected last where there is no file
    * @param last when it was inspected; empty when it never was
    * @param changed whether the file is another one than was inspected
    */
-  static List<String> overdueItems(
+  static List<OverdueItem> overdueItems(
       Boat boat, Optional<LocalDate> last, boolean changed, LocalDate today) {
-    List<String> due = new ArrayList<>();
+    List<OverdueItem> due = new ArrayList<>();
     if (last.isEmpty()) {
-      due.add("never inspected");
+      due.add(new OverdueItem.FirstInspection());
     }
     last.filter(day -> SealTest.isStale(day, today))
-        .ifPresent(day -> due.add("last inspection over twelve months ago"));
+        .ifPresent(day -> due.add(new OverdueItem.Inspection(day)));
     if (changed) {
-      due.add("boat file changed since the last record");
+      due.add(new OverdueItem.ChangedFile());
     }
     boat.observedTrial()
         .filter(seen -> !seen.failed() && seen.date().isBefore(today))
-        .ifPresent(seen -> due.add("trial in knee-deep water of " + seen.date()));
+        .ifPresent(seen -> due.add(new OverdueItem.Trial(seen.date())));
     boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())
         .forEach(part -> stale(part, today).ifPresent(due::add));
     return due;
   }
 
-  private static Optional<String> stale(ChamberPart chamber, LocalDate today) {
+  private static Optional<OverdueItem> stale(ChamberPart chamber, LocalDate today) {
     return chamber.filling() instanceof Filling.Air air
             && air.seal() == Seal.PROVEN
             && air.isTestOutdated(today)
-        ? air.test().map(test -> "leak test of " + chamber.name() + " of " + test.date())
+        ? air.test().map(test -> new OverdueItem.LeakTest(chamber.name(), test.date()))
         : Optional.empty();
   }
 }

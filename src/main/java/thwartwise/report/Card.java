@@ -4,6 +4,7 @@ import java.util.List;
 import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.inspection.Report;
 import thwartwise.inspection.StateFigures.SwampedFigures;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.ValidWaters.WaterStatement;
@@ -40,7 +41,7 @@ final class Card {
           ObservedTrialWords.bounds(inspection).orElse(""));
       page.gap().paragraph("If it fills or turns over:");
       page.point(ifItFills(inspection));
-      waters(page, report.waters());
+      waters(page, report.waters(), ReaderUnits.of(inspection.boat()));
     }
     page.gap()
         .paragraph(Disclaimer.LAST_WORD, Disclaimer.NO_PLATE, "Never rely on this card alone");
@@ -54,10 +55,10 @@ final class Card {
         : SwampedWords.of(report.atLimit().swamped(), report.recommendation().heldOnTo());
   }
 
-  private static void waters(Page page, List<WaterStatement> waters) {
+  private static void waters(Page page, List<WaterStatement> waters, UnitFormat units) {
     if (!waters.isEmpty()) {
       page.gap();
-      waters.forEach(w -> page.paragraph(w.sentence()));
+      waters.forEach(w -> page.paragraph(WaterWords.sentence(w, units)));
     }
   }
 

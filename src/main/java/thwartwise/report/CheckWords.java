@@ -4,6 +4,7 @@ import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
+import thwartwise.checks.UntestedAct;
 
 /** What is asked of the boat, in words. */
 public final class CheckWords {
@@ -81,6 +82,15 @@ public final class CheckWords {
               : thing(subject);
       case PLAUSIBILITY -> subject.names().isEmpty() ? "the hull as measured" : thing(subject);
       case LITRES_POURED, NO_LONGER_ASKED -> thing(subject);
+    };
+  }
+
+  /** What nobody worked out. */
+  public static String of(UntestedAct act) {
+    return switch (act) {
+      case JUMPING_IN -> "jumping in";
+      case CHANGING_PLACES -> "changing places under way";
+      case HAULING_IN -> "hauling something heavy in over the side";
     };
   }
 

@@ -31,7 +31,7 @@ public final class FleetCsv {
       return line(file.name(), "", "", "", "", "", "", file.message());
     }
     FleetRow.OfBoat boat = (FleetRow.OfBoat) row;
-    String due = String.join("; ", boat.overdue());
+    String due = String.join("; ", OverdueWords.of(boat.overdue()));
     if (boat.last().isEmpty()) {
       return line(boat.name(), "", "", "", "", "", due, "");
     }

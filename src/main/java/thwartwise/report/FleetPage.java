@@ -58,7 +58,7 @@ public final class FleetPage {
         boat.last().map(FleetPage::verdict).orElse("none"),
         boat.last().map(FleetPage::crew).orElse("not known"),
         boat.last().map(FleetPage::load).orElse("not known"),
-        boat.overdue().isEmpty() ? "nothing" : Sentence.joined(boat.overdue()));
+        boat.overdue().isEmpty() ? "nothing" : Sentence.joined(OverdueWords.of(boat.overdue())));
   }
 
   static String inspected(FleetRow.OfBoat boat) {

@@ -30,7 +30,7 @@ final class ForbiddenSection {
       "No act was worked out: sit down, sit still, sit in the middle";
 
   private static final String ACTS =
-      Arrays.stream(UntestedAct.values()).map(UntestedAct::words).collect(Collectors.joining(", "));
+      Arrays.stream(UntestedAct.values()).map(CheckWords::of).collect(Collectors.joining(", "));
 
   private static final String UNTRIED = "Not worked out: " + ACTS;
 

@@ -68,7 +68,7 @@ final class GlanceSheet {
     page.paragraph(dryAndFilled());
     page.paragraph(VerdictSection.nextPerson(crew, units));
     first(page);
-    report.waters().forEach(w -> page.paragraph(w.sentence()));
+    report.waters().forEach(w -> page.paragraph(WaterWords.sentence(w, units)));
     page.paragraph(Disclaimer.NO_PLATE, Disclaimer.LAST_WORD);
   }
 

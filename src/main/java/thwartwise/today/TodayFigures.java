@@ -25,6 +25,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.report.CheckWords;
 import thwartwise.report.LoadCaseWords;
+import thwartwise.report.WaterWords;
 import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.today.TodayVerdict.Figures;
 
@@ -116,14 +117,14 @@ final class TodayFigures {
         .filter(f -> f.role() == Role.FORBIDS_AN_ACT && f.outcome() != Outcome.MEETS)
         .map(f -> CheckWords.subject(f.question().subject()))
         .forEach(acts::add);
-    Arrays.stream(UntestedAct.values()).map(UntestedAct::words).forEach(acts::add);
+    Arrays.stream(UntestedAct.values()).map(CheckWords::of).forEach(acts::add);
     return acts;
   }
 
   String water() {
     return report.waters().stream()
             .filter(w -> w.kind() == WaterStatement.Kind.HOLDS_FOR)
-            .map(WaterStatement::words)
+            .map(w -> WaterWords.of(w, units))
             .findFirst()
             .orElse("sheltered, without waves")
         + "; and no weir within reach";

@@ -20,7 +20,8 @@ class OverdueItemTest {
   @Test
   void a_leak_test_is_due_on_the_day_it_no_longer_counts() {
     LocalDate stale = TESTED.plusMonths(12).plusDays(1);
-    assertThat(due(stale, stale)).containsExactly("leak test of fore locker of 2026-05-02");
+    assertThat(due(stale, stale))
+        .containsExactly(new OverdueItem.LeakTest("fore locker", LocalDate.of(2026, 5, 2)));
     // The inspection itself counts the chamber on the day before and no longer on this one.
     assertThat(counted(stale.minusDays(1))).isTrue();
     assertThat(counted(stale)).isFalse();
@@ -31,22 +32,22 @@ class OverdueItemTest {
     LocalDate today = LocalDate.of(2026, 6, 1);
     assertThat(due(LocalDate.of(2025, 6, 1), today)).isEmpty();
     assertThat(due(LocalDate.of(2025, 5, 31), today))
-        .containsExactly("last inspection over twelve months ago");
+        .containsExactly(new OverdueItem.Inspection(LocalDate.of(2025, 5, 31)));
   }
 
   @Test
   void a_boat_never_inspected_says_so() {
     assertThat(FleetRow.overdueItems(boat, Optional.empty(), false, TESTED))
-        .containsExactly("never inspected");
+        .containsExactly(new OverdueItem.FirstInspection());
   }
 
   @Test
   void a_file_changed_since_is_due() {
     assertThat(FleetRow.overdueItems(boat, Optional.of(TESTED), true, TESTED))
-        .containsExactly("boat file changed since the last record");
+        .containsExactly(new OverdueItem.ChangedFile());
   }
 
-  private java.util.List<String> due(LocalDate inspected, LocalDate today) {
+  private java.util.List<OverdueItem> due(LocalDate inspected, LocalDate today) {
     return FleetRow.overdueItems(boat, Optional.of(inspected), false, today);
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
+import thwartwise.record.OverdueItem;
 import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
 
@@ -111,7 +112,8 @@ class BrowserTest {
   private static String fleet(InspectionRecord record) {
     return FleetPage.html(
         List.of(
-            new FleetRow.OfBoat(record.boat().name(), Optional.of(record), List.of("leak test")),
+            new FleetRow.OfBoat(
+                record.boat().name(), Optional.of(record), List.of(new OverdueItem.ChangedFile())),
             new FleetRow.OfFile(record.boat().name(), "no boat")),
         LocalDate.of(2026, 6, 20));
   }

@@ -2,12 +2,14 @@ package thwartwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.record.FleetRow;
+import thwartwise.record.OverdueItem;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
@@ -20,15 +22,18 @@ class FleetCsvTest {
             new FleetRow.OfBoat(
                 "Soup Ladle",
                 Optional.of(SampleRecords.of(SampleBoats.plain(), SampleRecords.report())),
-                List.of("leak test of fore locker of 2025-05-02", "boat file changed")),
-            new FleetRow.OfBoat("Egg Whisk", Optional.empty(), List.of("never inspected")),
+                List.of(
+                    new OverdueItem.LeakTest("fore locker", LocalDate.of(2025, 5, 2)),
+                    new OverdueItem.ChangedFile())),
+            new FleetRow.OfBoat(
+                "Egg Whisk", Optional.empty(), List.of(new OverdueItem.FirstInspection())),
             new FleetRow.OfFile("broken.json", "line 1, column 2: the text ends too early."));
     assertThat(FleetCsv.of(rows))
         .isEqualTo(
             "boat,inspected,verdict,people,crew kg,load kg,overdue,unusable\r\n"
                 + "Soup Ladle,2026-06-14,Nothing found against it within the limits of this inspection,"
                 + "1,110,140,"
-                + "leak test of fore locker of 2025-05-02; boat file changed,\r\n"
+                + "leak test of fore locker of 2025-05-02; boat file changed since the last record,\r\n"
                 + "Egg Whisk,,,,,,never inspected,\r\n"
                 + "broken.json,,,,,,,\"line 1, column 2: the text ends too early.\"\r\n");
   }

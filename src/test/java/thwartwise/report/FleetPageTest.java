@@ -12,6 +12,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 import thwartwise.page.ParsedPage;
 import thwartwise.record.FleetRow;
+import thwartwise.record.OverdueItem;
 import thwartwise.record.SampleBoats;
 import thwartwise.record.SampleRecords;
 
@@ -21,7 +22,8 @@ class FleetPageTest {
   void the_boats_stand_in_one_table_and_a_bad_file_is_a_row() {
     List<FleetRow> rows =
         List.of(
-            new FleetRow.OfBoat("Egg Whisk", Optional.empty(), List.of("never inspected")),
+            new FleetRow.OfBoat(
+                "Egg Whisk", Optional.empty(), List.of(new OverdueItem.FirstInspection())),
             new FleetRow.OfBoat(
                 "Soup Ladle",
                 Optional.of(SampleRecords.of(SampleBoats.plain(), SampleRecords.report())),
@@ -61,7 +63,8 @@ class FleetPageTest {
     String page =
         FleetPage.of(
             List.of(
-                new FleetRow.OfBoat(name, Optional.empty(), List.of("never inspected")),
+                new FleetRow.OfBoat(
+                    name, Optional.empty(), List.of(new OverdueItem.FirstInspection())),
                 new FleetRow.OfFile(name, name)),
             LocalDate.of(2026, 6, 20));
     assertThat(page.lines()).allMatch(line -> LineWrap.columns(line) <= 80);
@@ -77,7 +80,7 @@ class FleetPageTest {
                 new FleetRow.OfBoat(
                     name,
                     Optional.of(OddNames.in(SampleBoat.boat(), name)),
-                    List.of("leak test of " + name)),
+                    List.of(new OverdueItem.LeakTest(name, LocalDate.of(2025, 5, 2)))),
                 new FleetRow.OfFile(name, name)),
             LocalDate.of(2026, 6, 20));
     ParsedPage page = ParsedPage.of(html);

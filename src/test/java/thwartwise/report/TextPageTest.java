@@ -122,8 +122,8 @@ class TextPageTest {
             plain.assumptions(),
             plain.ruleSet(),
             List.of(
-                new WaterStatement(WaterStatement.Kind.HOLDS_FOR, "ripples"),
-                new WaterStatement(WaterStatement.Kind.NOT_FOR, "waves")),
+                new WaterStatement.Stated(WaterStatement.Kind.HOLDS_FOR, "ripples"),
+                new WaterStatement.Stated(WaterStatement.Kind.NOT_FOR, "waves")),
             thwartwise.advice.Advice.NONE);
     assertThat(page(there))
         .contains("Holds for: ripples.\nNot for: waves.\n")

@@ -8,7 +8,7 @@ import thwartwise.boat.SomeWaters;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.report.WaterWords;
 
 class ValidWatersTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
@@ -16,10 +16,9 @@ class ValidWatersTest {
   private static List<String> words(SomeWaters waters) {
     return ValidWaters.of(
             WaterAdjustedLimits.tightened(RULES, waters.waters(), UnitFormat.METRIC),
-            waters.waters(),
-            UnitFormat.METRIC)
+            waters.waters())
         .stream()
-        .map(WaterStatement::sentence)
+        .map(statement -> WaterWords.sentence(statement, UnitFormat.METRIC))
         .toList();
   }
 
@@ -29,9 +28,9 @@ class ValidWatersTest {
   void in_feet_they_are_told_to_the_cautious_side() {
     SomeWaters waters = SomeWaters.sheltered();
     assertThat(
-            ValidWaters.of(RULES, waters.waters(), new UnitFormat(UnitSystem.FEET_INCHES_POUNDS))
-                .get(0)
-                .sentence()
+            WaterWords.sentence(
+                    ValidWaters.of(RULES, waters.waters()).get(0),
+                    new UnitFormat(UnitSystem.FEET_INCHES_POUNDS))
                 .replace('\u00a0', ' '))
         .isEqualTo(
             "Holds for: waves up to 3 in (a hand's breadth), not breaking; wind up to force 4"

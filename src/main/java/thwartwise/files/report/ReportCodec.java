@@ -19,7 +19,7 @@ import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.measure.UnitFormat;
 import thwartwise.report.BuoyancyReasonWords;
 import thwartwise.report.LoadCaseWords;
-import thwartwise.rules.ValidWaters.WaterStatement;
+import thwartwise.report.WaterWords;
 import thwartwise.spread.BoatSpread;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -53,9 +53,10 @@ public final class ReportCodec {
     node.set("recommendation", RecommendationCodec.write(report.recommendation(), words));
     node.set("capacityFigures", list(report.capacityFigures(), f -> CapacityCodec.write(f, words)));
     node.set(
-        "waters", JsonText.texts(report.waters().stream().map(WaterStatement::sentence).toList()));
+        "waters",
+        JsonText.texts(report.waters().stream().map(w -> WaterWords.sentence(w, words)).toList()));
     if (!report.waters().isEmpty()) {
-      node.set("watersAre", list(report.waters(), RecordCodec::write));
+      node.set("watersAre", list(report.waters(), OldWaters::write));
     }
     node.set("advice", AdviceCodec.write(report.advice(), words));
     report.spread().ifPresent(spread -> node.set("spread", RecordCodec.write(spread)));

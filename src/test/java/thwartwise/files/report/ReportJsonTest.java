@@ -286,8 +286,8 @@ class ReportJsonTest {
             report.assumptions(),
             report.ruleSet(),
             List.of(
-                new WaterStatement(WaterStatement.Kind.HOLDS_FOR, "ripples"),
-                new WaterStatement(WaterStatement.Kind.NOT_FOR, "waves")),
+                new WaterStatement.Stated(WaterStatement.Kind.HOLDS_FOR, "ripples"),
+                new WaterStatement.Stated(WaterStatement.Kind.NOT_FOR, "waves")),
             thwartwise.advice.Advice.NONE);
     assertSame(there);
     String older = ReportJson.write(report).replace("\"waters\": []", "\"others\": []");
