@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import thwartwise.measured.ValueType.ScalarSource;
 
@@ -69,7 +70,7 @@ public record Property<O, V>(
   }
 
   Settable<O, V> with(BiFunction<O, V, O> setter) {
-    return new Settable<>(this, setter);
+    return new Settable<>(this, setter, owner -> true);
   }
 
   /** The value as a file has it: a number, a truth or words. */
@@ -77,8 +78,17 @@ public record Property<O, V>(
     return value.apply(owner).map(type.inFile());
   }
 
-  /** A property that can be left out, and put into an owner that lacks it. */
-  public record Settable<O, V>(Property<O, V> property, BiFunction<O, V, O> setter) {
+  /**
+   * A property that can be left out, and put into an owner that lacks it.
+   *
+   * @param concerns the owners of which the walk asks it
+   */
+  public record Settable<O, V>(
+      Property<O, V> property, BiFunction<O, V, O> setter, Predicate<O> concerns) {
+    Settable<O, V> ofThose(Predicate<O> asked) {
+      return new Settable<>(property, setter, asked);
+    }
+
     /** The owner with the value of a file. */
     public O read(O owner, ScalarSource source) {
       return setter.apply(owner, property.type().reader().apply(source, property.remedy()));

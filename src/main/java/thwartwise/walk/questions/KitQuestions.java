@@ -104,15 +104,20 @@ public final class KitQuestions {
   public Boat equipped(Boat boat) {
     Boat equipped = boat;
     for (Settable<Boat, Double> row : BoatProperties.EQUIPMENT) {
-      Property<Boat, Double> property = row.property();
-      Optional<Double> said =
-          replay.ask(
-              tape.asked(property, property.key(), property.subject())
-                  .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
-                  .orNone(property.whenOmitted()));
-      equipped = said.isPresent() ? row.setter().apply(equipped, said.get()) : equipped;
+      equipped = row.concerns().test(equipped) ? equipped(row, equipped) : equipped;
     }
     return equipped;
+  }
+
+  private Boat equipped(Settable<Boat, Double> row, Boat boat) {
+    Property<Boat, Double> property = row.property();
+    return replay
+        .ask(
+            tape.asked(property, property.key(), property.subject())
+                .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
+                .orNone(property.whenOmitted()))
+        .map(said -> row.setter().apply(boat, said))
+        .orElse(boat);
   }
 
   /** Household buckets hold ten litres or more (judgement); nobody filled this one from a jug. */
