@@ -19,6 +19,7 @@ import thwartwise.measure.UnitSystem;
  * @param confirmedMeasurements measurements that look wrong and were kept with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
  * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
+ * @param vehicle what a car may pull or bear on its roof besides trailer or rack themselves, kg
  * @param units those it was measured in, and in which its papers speak
  * @param observedTrial what was seen of it full of water, as it is measured here
  * @param electrics battery, motor, panel and wires
@@ -45,6 +46,7 @@ public record Boat(
     List<ConfirmedMeasurement> confirmedMeasurements,
     Optional<CrewWhenSwamped> whenSwamped,
     Optional<Double> trailer,
+    Optional<Double> vehicle,
     UnitSystem units,
     Optional<ObservedTrial> observedTrial,
     ElectricalSystem electrics,
@@ -106,6 +108,7 @@ public record Boat(
         kept,
         whenSwamped,
         trailer,
+        Optional.empty(),
         units,
         trialSeen,
         ElectricalSystem.NONE,
@@ -262,7 +265,12 @@ public record Boat(
 
   /** What hull and kit may weigh together on the road, kg; empty where nobody said. */
   public Optional<Double> roadLimit() {
-    return trailer;
+    return Stream.of(trailer, vehicle).flatMap(Optional::stream).min(Double::compare);
+  }
+
+  /** The same, with a car that may pull or bear so many kg besides trailer or rack. */
+  public Boat withVehicle(double kilograms) {
+    return with(parts -> parts.vehicle = Optional.of(kilograms));
   }
 
   /** The same, with a trailer or roof rack that may carry so many kg. */
@@ -343,6 +351,7 @@ public record Boat(
     private List<ConfirmedMeasurement> kept;
     private Optional<CrewWhenSwamped> whenSwamped;
     private Optional<Double> trailer;
+    private Optional<Double> vehicle;
     private UnitSystem units;
     private Optional<ObservedTrial> trialSeen;
     private ElectricalSystem electrics;
@@ -366,6 +375,7 @@ public record Boat(
       this.kept = boat.confirmedMeasurements;
       this.whenSwamped = boat.whenSwamped;
       this.trailer = boat.trailer;
+      this.vehicle = boat.vehicle;
       this.units = boat.units;
       this.trialSeen = boat.observedTrial;
       this.electrics = boat.electrics;
@@ -403,6 +413,7 @@ public record Boat(
           kept,
           whenSwamped,
           trailer,
+          vehicle,
           units,
           trialSeen,
           electrics,

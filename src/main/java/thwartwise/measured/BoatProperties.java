@@ -59,6 +59,23 @@ public final class BoatProperties {
           .withChangeLabel("the trailer or rack")
           .withLabel("On the road: a trailer or rack that may carry ");
 
+  public static final Property<Boat, Double> VEHICLE =
+      Property.of(
+              "vehicle",
+              ValueType.number(BoatQuantity.VEHICLE_MASS),
+              Boat::vehicle,
+              "Read in the car's papers what it may pull or bear on its roof, in kg, take off what"
+                  + " trailer or rack weigh themselves, or leave it out.")
+          .withQuestion(
+              "Car that takes it, may pull or bear",
+              List.of(
+                  "In the car's papers: pulled on a trailer, or borne on the roof. Take off what",
+                  "trailer or rack weigh themselves; no when nobody takes it anywhere."),
+              List.of("On the road the lesser of both counts, for hull and kit together."))
+          .whenOmitted("not said")
+          .withChangeLabel("what the car may pull or bear")
+          .withLabel("On the road: a car that may pull or bear, besides trailer or rack, ");
+
   public static final Property<Boat, UnitSystem> UNITS =
       Property.<Boat, UnitSystem>of(
               "units",
@@ -74,14 +91,18 @@ public final class BoatProperties {
                   UNITS.with(Boat::in),
                   BAILER.with(Boat::withBailer),
                   WHEN_SWAMPED.with(Boat::whenSwamped),
-                  TRAILER.with(Boat::withTrailer)),
+                  TRAILER.with(Boat::withTrailer),
+                  VEHICLE.with(Boat::withVehicle)),
               OutfitProperties.OF_BOAT)
           .<Settable<Boat, ?>>flatMap(List::stream)
           .toList();
 
   /** Those the walk asks for in a row, once the kit is known. */
   public static final List<Settable<Boat, Double>> EQUIPMENT =
-      List.of(BAILER.with(Boat::withBailer), TRAILER.with(Boat::withTrailer));
+      List.of(
+          BAILER.with(Boat::withBailer),
+          TRAILER.with(Boat::withTrailer),
+          VEHICLE.with(Boat::withVehicle).ofThose(boat -> boat.trailer().isPresent()));
 
   public static final Property<HullMeasurements, Double> HULL_MASS =
       Property.known(

@@ -127,6 +127,13 @@ public enum BoatQuantity {
       3500,
       Usual.of(30, 1500, Dimension.MASS, "mass such a trailer or rack may carry"),
       UnitSlip.GRAMS),
+  VEHICLE_MASS(
+      "what a car pulls or bears",
+      "kg",
+      10,
+      3500,
+      Usual.of(30, 3000, Dimension.MASS, "mass a car pulls or bears on its roof"),
+      UnitSlip.GRAMS),
   LINE_METRES(
       "an anchor line",
       "m",
