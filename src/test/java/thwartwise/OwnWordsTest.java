@@ -40,12 +40,12 @@ class OwnWordsTest {
       names(
           """
           TrialQuestions AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
-          CommandInput DraftChoice Entry HullQuestions LabelFigure LimitQuestions PlanTerms
+          CommandInput DraftChoice QuestionDefinition HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch OpeningQuestions PageCommand PanelQuestions
           InspectionOutput LineSource PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationQuestions StationRows StationTable CarefulMeasurements SupposeCommand SuppositionText TableFigure
           TableRow
-          TableUnit Tape TerminalLines RowInput TableInput UnitsChoice Walk
+          TableUnit QuantityQuestions TerminalLines RowInput TableInput UnitsChoice Walk
           WalkConversation WireText WordQuestions CommandLineParser
           """);
 

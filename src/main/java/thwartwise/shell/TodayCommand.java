@@ -22,7 +22,7 @@ import thwartwise.today.TodayVerdict;
 import thwartwise.today.TodayVerdict.Point;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 
 /** Asks the last questions before somebody goes afloat today. */
 final class TodayCommand implements ShellCommand {
@@ -164,18 +164,18 @@ final class TodayCommand implements ShellCommand {
 
     /** Every answer there is; the points nobody came to are not answered, so they are open. */
     List<Answered> asked(Conversation conversation, Boat boat) {
-      List<Entry<?>> entries =
-          IntStream.range(0, points.size()).<Entry<?>>mapToObj(this::entry).toList();
+      List<QuestionDefinition<?>> entries =
+          IntStream.range(0, points.size()).<QuestionDefinition<?>>mapToObj(this::entry).toList();
       List<Answer> answers =
           new BriefConversation(conversation, Walk.asking(boat, entries)).asked().answers();
       return IntStream.range(0, points.size()).mapToObj(i -> answered(i, answers)).toList();
     }
 
-    private Entry<Boolean> entry(int i) {
+    private QuestionDefinition<Boolean> entry(int i) {
       Point point = points.get(i);
       String[] question =
           TodayPage.question(i + 1, points.size(), point).lines().toArray(String[]::new);
-      return Entry.of(
+      return QuestionDefinition.of(
               "today." + (i + 1),
               point.name(),
               "yes, no, " + UNKNOWN,
@@ -195,7 +195,7 @@ final class TodayCommand implements ShellCommand {
     }
 
     private Answered answered(int i, List<Answer> answers) {
-      Entry<Boolean> entry = entry(i);
+      QuestionDefinition<Boolean> entry = entry(i);
       return answers.stream()
           .filter(answer -> answer.question().equals(entry.key()))
           .flatMap(answer -> understood(entry, answer).stream())
@@ -205,7 +205,7 @@ final class TodayCommand implements ShellCommand {
     }
 
     private static Optional<Reading.Understood<Boolean>> understood(
-        Entry<Boolean> entry, Answer answer) {
+        QuestionDefinition<Boolean> entry, Answer answer) {
       return entry.read(answer.typed()) instanceof Reading.Understood<Boolean> said
           ? Optional.of(said)
           : Optional.empty();

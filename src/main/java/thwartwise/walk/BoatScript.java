@@ -14,8 +14,8 @@ import thwartwise.boat.Waters;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.BoatInProgress;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ChamberBoxVolume;
 import thwartwise.walk.questions.ChamberQuestions;
@@ -56,7 +56,7 @@ final class BoatScript {
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
     Optional<String> measuredBy = basics.measuredBy();
-    Tape tape = new Tape(basics.units());
+    QuantityQuestions tape = new QuantityQuestions(basics.units());
     Water water = basics.water();
     Propulsion propulsion = basics.propulsion(tape);
     MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();

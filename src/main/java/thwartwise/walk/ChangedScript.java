@@ -15,9 +15,9 @@ import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WalkSection;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.BasicQuestions;
@@ -64,7 +64,7 @@ final class ChangedScript {
     replay.begin(CHANGES);
     Boat boat = kept.bound(known.named(which(replay)));
     UnitSystem units = new BasicQuestions(replay).units(boat.units());
-    Tape tape = new Tape(units);
+    QuantityQuestions tape = new QuantityQuestions(units);
     boat = boat.in(units);
     for (int number = 1; number <= MOST; number++) {
       replay.known(boat, units);
@@ -93,7 +93,7 @@ final class ChangedScript {
   /** Where a change is asked for. */
   record At(
       Replay replay,
-      Tape tape,
+      QuantityQuestions tape,
       LocalDate today,
       SwampedQuestion swamped,
       PlausibleLimits limits,
@@ -143,7 +143,7 @@ final class ChangedScript {
     }
   }
 
-  private Entry<What> what(String key, Boat boat, int number) {
+  private QuestionDefinition<What> what(String key, Boat boat, int number) {
     ChoiceReader<What> choices =
         ChoiceReader.of(What.NOTHING, "nothing", "no", "done")
             .or(What.KIT_ADDED, "added", "kit added");
@@ -279,7 +279,7 @@ final class ChangedScript {
   }
 
   /** Tests that have gone stale are asked for again. */
-  private record GrownOld(Replay replay, Tape tape, LocalDate today) {
+  private record GrownOld(Replay replay, QuantityQuestions tape, LocalDate today) {
     Boat asked(Boat boat) {
       Boat asked = boat;
       for (Chamber chamber : boat.chambers()) {

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import thwartwise.measure.Reading;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.stations.StationTable;
@@ -43,7 +43,7 @@ record TableInput(Walk walk) {
           "A table of stations is taken where it is asked how many stations there are.");
     }
     Replay given = new Replay(answers);
-    Tape tape = new Tape(new BasicQuestions(given).units());
+    QuantityQuestions tape = new QuantityQuestions(new BasicQuestions(given).units());
     Reading<StationTable> read =
         StationTable.of(text, given.ask(HullQuestions.length(tape)), tape::show);
     return read instanceof Reading.Understood<StationTable> understood

@@ -18,8 +18,9 @@ import thwartwise.measure.UnknownAnswer;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.RuleSet;
 import thwartwise.walk.engine.Answer;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Replay.UnansweredQuestion;
@@ -28,7 +29,6 @@ import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
 import thwartwise.walk.engine.ReplayResult.PartialBoat;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.ProofQuestions;
@@ -75,7 +75,7 @@ public final class Walk {
 
   /** What was seen today of a boat full of water, and nothing else; it ends in the boat with it. */
   public static Walk ofTrial(LocalDate today, Boat boat) {
-    Tape tape = new Tape(boat.units());
+    QuantityQuestions tape = new QuantityQuestions(boat.units());
     return new Walk(
         replay ->
             boat.withObservedTrial(
@@ -87,7 +87,7 @@ public final class Walk {
    * with that.
    */
   public static Walk ofProof(LocalDate today, Boat boat) {
-    Tape tape = new Tape(boat.units());
+    QuantityQuestions tape = new QuantityQuestions(boat.units());
     return new Walk(
         replay -> {
           new ProofQuestions(replay, today, boat).proof();
@@ -107,7 +107,7 @@ public final class Walk {
   }
 
   /** Questions whose answers change nothing about the boat. */
-  public static Walk asking(Boat boat, List<Entry<?>> entries) {
+  public static Walk asking(Boat boat, List<QuestionDefinition<?>> entries) {
     return new Walk(
         replay -> {
           entries.forEach(replay::ask);
@@ -159,8 +159,11 @@ public final class Walk {
    * or yes or no of a station, that it has no name; a mass, that the hull was weighed as one.
    */
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
-    Optional<Entry<?>> row =
-        played.open().<Entry<?>>map(open -> open.entry()).filter(Entry::hasRow);
+    Optional<QuestionDefinition<?>> row =
+        played
+            .open()
+            .<QuestionDefinition<?>>map(open -> open.entry())
+            .filter(QuestionDefinition::hasRow);
     return row.filter(entry -> entry.key().endsWith(RepeatedQuestion.ANY) && isNamed(entry, typed))
         .map(entry -> played.with(entry, "yes"))
         .or(
@@ -178,7 +181,7 @@ public final class Walk {
         && RowInput.isFigureOrWord(typed);
   }
 
-  private static boolean isNamed(Entry<?> any, String typed) {
+  private static boolean isNamed(QuestionDefinition<?> any, String typed) {
     return !typed.isBlank()
         && any.read(typed).refusal().isPresent()
         && !NegativeAnswer.matches(typed)
@@ -232,7 +235,8 @@ public final class Walk {
         .orElseGet(() -> new Reply.Refused(FINISHED));
   }
 
-  private static <T> Reply answered(ReplayResult played, Entry<T> entry, String typed) {
+  private static <T> Reply answered(
+      ReplayResult played, QuestionDefinition<T> entry, String typed) {
     Reading<T> reading = entry.read(typed);
     if (reading instanceof Reading.Understood<T> understood) {
       String repeat = entry.question().repeat(understood.text());
@@ -247,23 +251,23 @@ public final class Walk {
         doubt.flatMap(Warning::meant),
         doubt
             .filter(Warning::isConfirmable)
-            .map(d -> typed.strip() + Entry.INSISTED)
+            .map(d -> typed.strip() + QuestionDefinition.INSISTED)
             .filter(insisted -> isUsable(entry, insisted)));
   }
 
   /** What would be refused in its turn is not offered. */
-  private static boolean isUsable(Entry<?> entry, String offered) {
+  private static boolean isUsable(QuestionDefinition<?> entry, String offered) {
     return entry.read(offered).refusal().isEmpty();
   }
 
   /** A list that has come to its end is shown again, so that a slip in it is seen. */
-  private static String ended(ReplayResult played, Entry<?> entry, Object value) {
+  private static String ended(ReplayResult played, QuestionDefinition<?> entry, Object value) {
     return value.equals(false)
         ? EnteredRows.finishedList(played, entry.key()).map(table -> "\n" + table).orElse("")
         : "";
   }
 
-  private static String dropped(ReplayResult played, Entry<?> entry) {
+  private static String dropped(ReplayResult played, QuestionDefinition<?> entry) {
     long later = played.restExcept(entry.key()).count();
     return entry.governsTheRest() && later > 0
         ? " (the answers after it meant something else before: " + later + " to be asked again)"

@@ -13,8 +13,8 @@ import thwartwise.boat.Place;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.Outline;
@@ -22,7 +22,7 @@ import thwartwise.walk.questions.Outline;
 /** One chamber of a borrowed boat, and only when a written leak test of it is shown. */
 record BorrowedChamber(
     Replay replay,
-    Tape tape,
+    QuantityQuestions tape,
     Outline outline,
     List<Place> places,
     LocalDate today,

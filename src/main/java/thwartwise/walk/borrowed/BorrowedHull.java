@@ -11,14 +11,14 @@ import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measured.BoatQuantity;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.MaterialChoices;
 import thwartwise.walk.questions.Sketches;
 
 /** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
-record BorrowedHull(Replay replay, Tape tape, List<Assumption> assumed) {
+record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assumed) {
   /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
   private static final double HEAVY = 22;
 

@@ -10,12 +10,13 @@ import thwartwise.boat.Propulsion;
 import thwartwise.geometry.Vector3;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.rules.MotorWeights;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.questions.Outline;
 
 /** What a borrowed boat carries: a motor by its power, everything else by one weight. */
-record BorrowedKit(Replay replay, Tape tape, Outline outline, List<Assumption> assumed) {
+record BorrowedKit(
+    Replay replay, QuantityQuestions tape, Outline outline, List<Assumption> assumed) {
   /** The middle of what lies about on the floor, up from the bottom, m (judgement). */
   private static final double LIES_HIGH = 0.15;
 

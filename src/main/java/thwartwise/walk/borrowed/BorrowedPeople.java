@@ -16,7 +16,7 @@ import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitSystem;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.PeopleText;
@@ -78,7 +78,7 @@ record BorrowedPeople(
   private List<NamedPerson> going() {
     return replay
         .ask(
-            Entry.of(
+            QuestionDefinition.of(
                     "short.people",
                     "Who goes",
                     "weights or ages",

@@ -20,8 +20,8 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Material;
 import thwartwise.hull.Station;
 import thwartwise.walk.engine.BoatInProgress;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WalkSection;
 import thwartwise.walk.questions.BasicQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
@@ -56,7 +56,7 @@ public final class BorrowedScript {
     replay.begin(BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.nameOfBorrowed();
-    Tape tape = new Tape(basics.units());
+    QuantityQuestions tape = new QuantityQuestions(basics.units());
     List<Assumption> assumed =
         new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
     replay.begin(HULL);

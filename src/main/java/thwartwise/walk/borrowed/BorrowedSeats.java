@@ -9,16 +9,17 @@ import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.Sketches;
 
 /** The seats of a borrowed boat: the foremost, the aftmost, and any between, all as high. */
-record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<Assumption> assumed) {
+record BorrowedSeats(
+    Replay replay, QuantityQuestions tape, Outline outline, List<Assumption> assumed) {
   /** What a person takes of a seat, across. */
   private static final double EACH = 0.45;
 
@@ -100,7 +101,7 @@ record BorrowedSeats(Replay replay, Tape tape, Outline outline, List<Assumption>
             .unless(x -> OrderedLengths.backward("The foremost seat", aft, x, tape)));
   }
 
-  private Entry<Double> entry(String key, String subject) {
+  private QuestionDefinition<Double> entry(String key, String subject) {
     return tape.length("short.seat." + key, subject + ", forward of the aft end")
         .how("Tape from the aft end, level, to the middle of the seat.")
         .why("Weight at the ends sinks that end.")

@@ -8,7 +8,8 @@ public final class OrderedLengths {
   private OrderedLengths() {}
 
   /** A stretch that ends where it begins or before. */
-  public static Optional<String> backward(String what, double from, double to, Tape tape) {
+  public static Optional<String> backward(
+      String what, double from, double to, QuantityQuestions tape) {
     return to > from
         ? Optional.empty()
         : Optional.of(

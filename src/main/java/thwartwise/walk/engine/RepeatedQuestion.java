@@ -20,7 +20,7 @@ public record RepeatedQuestion(
     String noun,
     String existenceQuestion,
     boolean endsAtEnter,
-    UnaryOperator<Entry<Boolean>> explanation,
+    UnaryOperator<QuestionDefinition<Boolean>> explanation,
     String title,
     List<String> order) {
   /** Ends the key of a question whether there is one, or another one. */
@@ -45,7 +45,7 @@ public record RepeatedQuestion(
         replay, key, noun, existenceQuestion, endsAtEnter, explanation, title, List.of(values));
   }
 
-  private RepeatedQuestion explanation(UnaryOperator<Entry<Boolean>> how) {
+  private RepeatedQuestion explanation(UnaryOperator<QuestionDefinition<Boolean>> how) {
     return new RepeatedQuestion(
         replay, key, noun, existenceQuestion, endsAtEnter, how, title, order);
   }
@@ -56,14 +56,15 @@ public record RepeatedQuestion(
   }
 
   /** From none upward. */
-  public <T> List<T> orNone(UnaryOperator<Entry<Boolean>> explained, One<T> one) {
+  public <T> List<T> orNone(UnaryOperator<QuestionDefinition<Boolean>> explained, One<T> one) {
     return orNone(explained, one, unheard -> {});
   }
 
   /** The same, as {@link #atLeastOne(One, Consumer)}. */
   public <T> List<T> orNone(
-      UnaryOperator<Entry<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
-    Entry<Boolean> first = explained.apply(WordQuestions.yesNo(anyKey(1), existenceQuestion));
+      UnaryOperator<QuestionDefinition<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
+    QuestionDefinition<Boolean> first =
+        explained.apply(WordQuestions.yesNo(anyKey(1), existenceQuestion));
     return replay.ask(inRow(1, first)) ? explanation(explained).atLeastOne(one, known) : List.of();
   }
 
@@ -86,7 +87,7 @@ public record RepeatedQuestion(
   }
 
   private boolean more(int number) {
-    Entry<Boolean> another =
+    QuestionDefinition<Boolean> another =
         explanation.apply(WordQuestions.yesNo(anyKey(number), "Another " + noun + "?"));
     return replay.ask(
         inRow(number, endsAtEnter ? another.orElse(false, NO_MORE) : another.withoutDefault()));
@@ -96,7 +97,7 @@ public record RepeatedQuestion(
     return key + "." + number + ANY;
   }
 
-  private Entry<Boolean> inRow(int number, Entry<Boolean> another) {
+  private QuestionDefinition<Boolean> inRow(int number, QuestionDefinition<Boolean> another) {
     return order.isEmpty()
         ? another
         : another.rowIfAny(title + " " + number + (another.takesEnter() ? "" : ", or no"), order);

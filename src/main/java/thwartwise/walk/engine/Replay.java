@@ -38,7 +38,7 @@ public final class Replay {
     transcript = new Transcript(earlier);
   }
 
-  public <T> T ask(Entry<T> entry) {
+  public <T> T ask(QuestionDefinition<T> entry) {
     Answer answer = kept.get(entry.key());
     if (answer == null) {
       throw new UnansweredQuestion(entry, Optional.empty());
@@ -48,7 +48,7 @@ public final class Replay {
     return read.value();
   }
 
-  private static <T> Transcript.AnswerRead<T> read(Entry<T> entry, Answer answer) {
+  private static <T> Transcript.AnswerRead<T> read(QuestionDefinition<T> entry, Answer answer) {
     Reading<T> reading = entry.read(answer.typed());
     if (reading instanceof Reading.Refused<T> refused) {
       throw new UnansweredQuestion(entry, Optional.of(refused.reason()));
@@ -157,16 +157,16 @@ public final class Replay {
   public static final class UnansweredQuestion extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private final transient Entry<?> entry;
+    private final transient QuestionDefinition<?> entry;
     private final transient Optional<String> misfit;
 
-    UnansweredQuestion(Entry<?> entry, Optional<String> misfit) {
+    UnansweredQuestion(QuestionDefinition<?> entry, Optional<String> misfit) {
       super(entry.key(), null, false, false);
       this.entry = entry;
       this.misfit = misfit;
     }
 
-    public Entry<?> entry() {
+    public QuestionDefinition<?> entry() {
       return entry;
     }
 

@@ -66,7 +66,7 @@ public record ReplayResult(
   }
 
   /** The answers with one more at the open question; those after it stay while they can. */
-  public List<Answer> with(Entry<?> entry, String kept) {
+  public List<Answer> with(QuestionDefinition<?> entry, String kept) {
     Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restExcept(entry.key());
     Stream<Answer> before = accepted.stream().map(AcceptedAnswer::answer);
     Stream<Answer> now = Stream.of(new Answer(entry.key(), kept));

@@ -35,13 +35,13 @@ public final class WordQuestions {
 
   private WordQuestions() {}
 
-  public static Entry<String> name(String key, String subject, List<String> taken) {
+  public static QuestionDefinition<String> name(String key, String subject, List<String> taken) {
     return label(key, subject, taken).unless(WordQuestions::noName);
   }
 
   /** A name that may be a figure. */
-  public static Entry<String> label(String key, String subject, List<String> taken) {
-    return Entry.of(
+  public static QuestionDefinition<String> label(String key, String subject, List<String> taken) {
+    return QuestionDefinition.of(
             key,
             subject,
             "",
@@ -75,8 +75,8 @@ public final class WordQuestions {
         .anyMatch(d -> new QuantityReader(d, UnitSystem.METRIC).read(typed).refusal().isEmpty());
   }
 
-  public static Entry<String> remark(String key, String subject) {
-    return Entry.of(
+  public static QuestionDefinition<String> remark(String key, String subject) {
+    return QuestionDefinition.of(
             key,
             subject,
             "",
@@ -90,8 +90,8 @@ public final class WordQuestions {
    *
    * @param what completes "Type what"
    */
-  public static Entry<String> name(String key, String subject, String what) {
-    return Entry.of(
+  public static QuestionDefinition<String> name(String key, String subject, String what) {
+    return QuestionDefinition.of(
             key,
             subject,
             "or no",
@@ -115,18 +115,19 @@ public final class WordQuestions {
         : new NameReader(longest).read(typed);
   }
 
-  public static Entry<Boolean> yesNo(String key, String subject) {
-    return Entry.of(key, subject, "yes, no", "yes or no", YesOrNo::read)
+  public static QuestionDefinition<Boolean> yesNo(String key, String subject) {
+    return QuestionDefinition.of(key, subject, "yes, no", "yes or no", YesOrNo::read)
         .choices(List.of("yes", "no"));
   }
 
   /** A truth of the table. */
-  public static Entry<Boolean> yesNo(Property<?, Boolean> property, QuestionTopic topic) {
+  public static QuestionDefinition<Boolean> yesNo(
+      Property<?, Boolean> property, QuestionTopic topic) {
     return yesNo(topic.key(property), topic.subject(property)).worded(property);
   }
 
-  public static Entry<Integer> whole(String key, String subject, int least, int most) {
-    return Entry.of(
+  public static QuestionDefinition<Integer> whole(String key, String subject, int least, int most) {
+    return QuestionDefinition.of(
             key,
             subject,
             least + " to " + most,
@@ -135,21 +136,24 @@ public final class WordQuestions {
         .unless(n -> n >= least && n <= most ? Optional.empty() : outside(n, least, most));
   }
 
-  public static <T> Entry<T> choice(String key, String subject, ChoiceReader<T> choices) {
-    return Entry.of(key, subject, choices.words(), "one of: " + choices.words(), choices::read)
+  public static <T> QuestionDefinition<T> choice(
+      String key, String subject, ChoiceReader<T> choices) {
+    return QuestionDefinition.of(
+            key, subject, choices.words(), "one of: " + choices.words(), choices::read)
         .choices(choices.all());
   }
 
   /** A closed choice of the table. */
-  public static <T> Entry<T> choice(
+  public static <T> QuestionDefinition<T> choice(
       Property<?, T> property, QuestionTopic topic, ChoiceReader<T> choices) {
     return choice(topic.key(property), topic.subject(property), choices).worded(property);
   }
 
   /** One of names given before, which are too long for a prompt. */
-  public static Entry<String> oneOf(String key, String subject, List<String> names) {
+  public static QuestionDefinition<String> oneOf(String key, String subject, List<String> names) {
     ChoiceReader<String> choices = among(names);
-    return Entry.of(key, subject, "its name", "one of: " + choices.words(), choices::read)
+    return QuestionDefinition.of(
+            key, subject, "its name", "one of: " + choices.words(), choices::read)
         .choices(names);
   }
 
@@ -161,8 +165,8 @@ public final class WordQuestions {
     return choices;
   }
 
-  public static Entry<LocalDate> day(String key, String subject, LocalDate today) {
-    return Entry.of(
+  public static QuestionDefinition<LocalDate> day(String key, String subject, LocalDate today) {
+    return QuestionDefinition.of(
             key,
             subject,
             "year-month-day, or today",

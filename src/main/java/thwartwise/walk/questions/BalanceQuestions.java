@@ -8,14 +8,14 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.TrestleBalance;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Where the centre of the bare hull lies, as far as the way of weighing has not told it. */
-record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings skin) {
+record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, SkinWarnings skin) {
   private static final String TILT = "tilt";
 
   /** Nearer to where it balances level, the trestle was hardly moved, m (judgement). */
@@ -55,8 +55,8 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
   }
 
   /** Empty: it is found by tilting the hull. */
-  private Entry<Optional<Double>> high(double mass) {
-    Entry<Optional<Double>> asked =
+  private QuestionDefinition<Optional<Double>> high(double mass) {
+    QuestionDefinition<Optional<Double>> asked =
         tape.length("hull.centre.z", "Height of its centre")
             .how(
                 "Enter takes the centre of its skin, with what it weighs beyond that, at least",
@@ -82,7 +82,7 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
     return new TrestleBalance(balance, moved, outline.keelAt(moved), angle);
   }
 
-  private Entry<Double> moved(double balance) {
+  private QuestionDefinition<Double> moved(double balance) {
     return tape.length("hull.tilt.x", "Trestle moved to, forward of the aft end")
         .how(
             "The bare hull lies across a trestle with a narrow edge and balances level; now",
@@ -101,7 +101,7 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
                 .formatted(tape.show(x), tape.show(balance), tape.either("10 cm", "4 in")));
   }
 
-  private Entry<Double> angle(double balance, double moved) {
+  private QuestionDefinition<Double> angle(double balance, double moved) {
     return board("hull.tilt.rise", "Tilted until it balances, the board's end is up by")
         .how(
             "Lift the heavy end until the hull balances again. A board of "
@@ -121,9 +121,9 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
   }
 
   /** An angle, told by how much one end of a board of known length is up, or in degrees. */
-  private Entry<Double> board(String key, String subject) {
+  private QuestionDefinition<Double> board(String key, String subject) {
     double board = tape.system().isMetric() ? 1 : 36 * 0.0254;
-    Entry<Double> rise = tape.length(key, subject);
+    QuestionDefinition<Double> rise = tape.length(key, subject);
     Function<Double, Reading<Double>> angle =
         up ->
             up > 0 && up < board
@@ -132,7 +132,7 @@ record BalanceQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings 
                     tape.show(up)
                         + " is no rise of such a board. Type how much higher one end is, such as "
                         + tape.either("25 cm.", "9 in."));
-    return Entry.<Double>of(
+    return QuestionDefinition.<Double>of(
             key,
             subject,
             tape.system().isMetric() ? "m" : "inches",

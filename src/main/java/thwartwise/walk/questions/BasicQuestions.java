@@ -9,9 +9,9 @@ import thwartwise.boat.Water;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.PartProperties;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Which boat, who measures, in which units, on what water, and how it is driven. */
@@ -41,7 +41,7 @@ public final class BasicQuestions {
             .row("The boat", List.of("name", "metric or feet")));
   }
 
-  private static Entry<String> named(String... how) {
+  private static QuestionDefinition<String> named(String... how) {
     return WordQuestions.label("name", "Name of the boat", List.of())
         .how(how)
         .why("Its records are kept under this name.");
@@ -113,7 +113,7 @@ public final class BasicQuestions {
             .ifUnknown(Water.FRESH, "fresh"));
   }
 
-  public Propulsion propulsion(Tape tape) {
+  public Propulsion propulsion(QuantityQuestions tape) {
     Drive drive =
         replay.ask(
             WordQuestions.choice("propulsion", PartProperties.DRIVE.subject(), drives())
@@ -158,7 +158,7 @@ public final class BasicQuestions {
         .or(Drive.TOW, "tow", "towing", "towed");
   }
 
-  private double power(Tape tape) {
+  private double power(QuantityQuestions tape) {
     return replay.ask(
         tape.asked(
             PartProperties.KILOWATTS, "propulsion.power", PartProperties.KILOWATTS.subject()));

@@ -9,7 +9,7 @@ import thwartwise.electrics.Chemistry;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Reading;
 import thwartwise.measured.ElectricalProperties;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
@@ -89,7 +89,8 @@ record BatteryQuestions(Replay replay, LocalDate today, QuestionTopic topic) {
   }
 
   private Optional<Double> hours() {
-    Entry<Double> entry = LabelFigure.RATED_HOURS.asked(ElectricalProperties.RATED_HOURS, topic);
+    QuestionDefinition<Double> entry =
+        LabelFigure.RATED_HOURS.asked(ElectricalProperties.RATED_HOURS, topic);
     return replay.ask(
         entry
             .or(

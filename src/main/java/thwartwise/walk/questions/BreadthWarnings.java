@@ -6,7 +6,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 
 /**
@@ -17,7 +17,11 @@ import thwartwise.walk.engine.Warning;
  * @param last whether it belongs to the last station, where every line may run out to nothing
  */
 record BreadthWarnings(
-    Tape tape, PlausibleLimits limits, double length, List<Station> before, boolean last) {
+    QuantityQuestions tape,
+    PlausibleLimits limits,
+    double length,
+    List<Station> before,
+    boolean last) {
   private static final int TENTH = 10;
 
   /**

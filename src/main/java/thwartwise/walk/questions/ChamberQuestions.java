@@ -14,10 +14,10 @@ import thwartwise.boat.Filling.Seal;
 import thwartwise.geometry.Box;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.PartProperties;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** The spaces and blocks that may hold the swamped boat up. */
@@ -25,11 +25,11 @@ public final class ChamberQuestions {
   private static final Filling OPEN = new Filling.Air(Seal.OPEN, Optional.empty());
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final Outline outline;
   private final FillingQuestions fillings;
 
-  public ChamberQuestions(Replay replay, Tape tape, Outline outline, LocalDate today) {
+  public ChamberQuestions(Replay replay, QuantityQuestions tape, Outline outline, LocalDate today) {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;

@@ -8,15 +8,15 @@ import thwartwise.electrics.ElectricalSystem;
 import thwartwise.electrics.MainWire;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.WireProperties;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Wires from the battery to what draws or charges: length, copper, fuse and switch. */
-record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
+record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem electrics) {
   /** How the wires of a circuit lie, which says what they may carry and where a fuse may be. */
   private enum Lie {
     OPEN(true, false),
@@ -151,7 +151,7 @@ record CircuitQuestions(Replay replay, Tape tape, ElectricalSystem electrics) {
 
   private Optional<WireText> wire(QuestionTopic topic) {
     return replay.ask(
-        Entry.of(
+        QuestionDefinition.of(
                 topic.key() + ".wire",
                 topic.subject(WireProperties.AREA),
                 tape.either("mm2, or AWG 10", "AWG, or 4 mm2"),

@@ -18,8 +18,8 @@ import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.report.PlausibilityWords;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -100,7 +100,8 @@ public final class ConfirmationQuestions {
     }
   }
 
-  private static Entry<Optional<String>> entry(PlausibilityFinding doubt, UnitFormat units) {
+  private static QuestionDefinition<Optional<String>> entry(
+      PlausibilityFinding doubt, UnitFormat units) {
     PlausibilityId id = doubt.id();
     String what =
         id.topic().isNamed()

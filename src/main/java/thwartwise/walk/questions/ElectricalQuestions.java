@@ -14,9 +14,9 @@ import thwartwise.electrics.SolarPanel;
 import thwartwise.electrics.TimedRun;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.ElectricalProperties;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -25,7 +25,8 @@ import thwartwise.walk.engine.WordQuestions;
  *
  * @param kit asks for a piece that was forgotten there
  */
-public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, KitQuestions kit) {
+public record ElectricalQuestions(
+    Replay replay, QuantityQuestions tape, LocalDate today, KitQuestions kit) {
 
   /** In the walk of a whole boat. */
   public Boat asked(Boat boat) {
@@ -37,7 +38,7 @@ public record ElectricalQuestions(Replay replay, Tape tape, LocalDate today, Kit
         : boat;
   }
 
-  private static Entry<Boolean> any() {
+  private static QuestionDefinition<Boolean> any() {
     return WordQuestions.yesNo("electrics.any", "Enter what is electric: battery, motor, wires?")
         .how(
             "yes: what their labels say, a timed run, fuses. range then tells when to turn",

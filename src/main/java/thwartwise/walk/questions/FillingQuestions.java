@@ -9,14 +9,14 @@ import thwartwise.boat.Filling.SealTest;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.PartProperties;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What fills a chamber, and what is known of its seal. */
-public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
+public record FillingQuestions(Replay replay, QuantityQuestions tape, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
   /**
@@ -70,7 +70,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
         seal, seal == Seal.PROVEN ? Optional.of(test(key + ".test", subject)) : Optional.empty());
   }
 
-  private static Entry<Seal> seal(String key, String subject) {
+  private static QuestionDefinition<Seal> seal(String key, String subject) {
     return WordQuestions.choice(
             key + ".seal",
             subject + ", " + PartProperties.SEAL.subject(),
@@ -135,7 +135,7 @@ public record FillingQuestions(Replay replay, Tape tape, LocalDate today) {
     return replay.ask(dayOf(key, subject));
   }
 
-  private Entry<LocalDate> dayOf(String key, String subject) {
+  private QuestionDefinition<LocalDate> dayOf(String key, String subject) {
     return WordQuestions.day(key + ".date", subject + ", leak test done on", today)
         .how("The day of the test, as written down then.")
         .why("A test is stale after twelve months, or after a repair.")

@@ -16,11 +16,11 @@ import thwartwise.measure.Rounding;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -30,11 +30,12 @@ public final class HullQuestions {
   private static final int USUAL_POINTS = 3;
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final PlausibleLimits limits;
   private final ShapeQuestions shape;
 
-  public HullQuestions(Replay replay, Tape tape, PlausibleLimits limits, ShapeQuestions shape) {
+  public HullQuestions(
+      Replay replay, QuantityQuestions tape, PlausibleLimits limits, ShapeQuestions shape) {
     this.shape = shape;
     this.replay = replay;
     this.tape = tape;
@@ -81,7 +82,7 @@ public final class HullQuestions {
 
   private double density() {
     return replay.ask(
-        Entry.of(
+        QuestionDefinition.of(
                 "hull.density",
                 BoatProperties.DENSITY.subject(),
                 "kg/m³",
@@ -126,7 +127,7 @@ public final class HullQuestions {
                 + " Type kilograms for each cubic metre.");
   }
 
-  private Entry<ShellThickness> thickness() {
+  private QuestionDefinition<ShellThickness> thickness() {
     return tape.asked(
             BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
         .how(
@@ -176,7 +177,7 @@ public final class HullQuestions {
     return replay.ask(length(tape));
   }
 
-  public static Entry<Double> length(Tape tape) {
+  public static QuestionDefinition<Double> length(QuantityQuestions tape) {
     return tape.length("hull.length", "Length overall")
         .how(
             "Plumb both ends down to the ground and tape between the marks. In a row with ;",
@@ -212,7 +213,7 @@ public final class HullQuestions {
     return new StationQuestions(replay, tape, length, stations, points, alike, limits).stations();
   }
 
-  private static Entry<Boolean> looks(List<Station> stations) {
+  private static QuestionDefinition<Boolean> looks(List<Station> stations) {
     List<String> drawn = new ArrayList<>(HullSketch.of(stations));
     drawn.add("no: type list, then change and the number of the answer that is wrong.");
     return WordQuestions.yesNo("hull.looks", "Does this look like your boat?")
@@ -237,7 +238,7 @@ public final class HullQuestions {
   }
 
   private double floor(Outline outline) {
-    Entry<Double> floor =
+    QuestionDefinition<Double> floor =
         tape.length("hull.floor", BoatProperties.FLOOR.subject())
             .worded(BoatProperties.FLOOR)
             .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));

@@ -27,12 +27,12 @@ import thwartwise.measured.Property;
 import thwartwise.measured.Property.Settable;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -61,7 +61,7 @@ public final class KitQuestions {
           .toArray(String[]::new);
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final Outline outline;
   private final List<ChamberPart> chambers;
   private final List<Place> places;
@@ -70,7 +70,7 @@ public final class KitQuestions {
 
   public KitQuestions(
       Replay replay,
-      Tape tape,
+      QuantityQuestions tape,
       Outline outline,
       List<Chamber> chambers,
       List<Place> places,
@@ -154,7 +154,7 @@ public final class KitQuestions {
         : new String[] {"name", mass, "forward", "to port", "height", "fastened", "in", "litres"};
   }
 
-  private static Entry<String> named(String key, List<Kit> before) {
+  private static QuestionDefinition<String> named(String key, List<Kit> before) {
     return WordQuestions.name(key + ".name", "Kit, name", before.stream().map(Kit::name).toList())
         .how(USUAL_AND_ROW)
         .choices(UsualKit.words())
@@ -163,7 +163,7 @@ public final class KitQuestions {
 
   private double mass(String key, String subject, String name) {
     Optional<UsualKit> usual = UsualKit.named(name);
-    Entry<Double> weighed =
+    QuestionDefinition<Double> weighed =
         tape.asked(BoatProperties.KIT_MASS, new QuestionTopic(key, subject))
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
@@ -194,7 +194,7 @@ public final class KitQuestions {
 
   /** What nobody weighed counts as a guess does. */
   private static double heavy(UsualKit usual) {
-    return usual.mass() * Tape.HEAVIER;
+    return usual.mass() * QuantityQuestions.HEAVIER;
   }
 
   public Vector3 at(String key, String subject) {
@@ -316,8 +316,8 @@ public final class KitQuestions {
     return chambers.isEmpty() ? Optional.empty() : replay.ask(stowed(key, subject, name));
   }
 
-  private Entry<Optional<String>> stowed(String key, String subject, String name) {
-    Entry<String> entry =
+  private QuestionDefinition<Optional<String>> stowed(String key, String subject, String name) {
+    QuestionDefinition<String> entry =
         WordQuestions.oneOf(
                 key + ".in",
                 subject + ", " + BoatProperties.KIT_IN.subject(),

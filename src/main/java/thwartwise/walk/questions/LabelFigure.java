@@ -11,7 +11,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 
 /**
@@ -87,14 +87,15 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
   }
 
   /** Asks for it; the value comes out in SI. */
-  Entry<Double> entry(String key, String subject) {
+  QuestionDefinition<Double> entry(String key, String subject) {
     String bare = units.get(0).shown();
-    return Entry.of(key, subject, bare, "a number, or one with its unit behind it", this::read)
+    return QuestionDefinition.of(
+            key, subject, bare, "a number, or one with its unit behind it", this::read)
         .unless(this::doubt);
   }
 
   /** Asks for a number of the table. */
-  Entry<Double> asked(Property<?, Double> property, QuestionTopic topic) {
+  QuestionDefinition<Double> asked(Property<?, Double> property, QuestionTopic topic) {
     return entry(topic.key(property), topic.subject(property)).worded(property);
   }
 

@@ -3,15 +3,15 @@ package thwartwise.walk.questions;
 import java.util.List;
 import java.util.Optional;
 import thwartwise.geometry.Vector3;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** How far forward of the aft end the points of one station lie. */
 record LengthwiseQuestions(
     Replay replay,
-    Tape tape,
+    QuantityQuestions tape,
     String key,
     String subject,
     StationSlips slips,
@@ -32,7 +32,7 @@ record LengthwiseQuestions(
     if (!end && !replay.hasAnswer(key + ".upright")) {
       return true;
     }
-    Entry<Boolean> plumb =
+    QuestionDefinition<Boolean> plumb =
         WordQuestions.yesNo(key + ".upright", subject + " stands upright?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
             .why("Raked ends carry less at the bottom than at the rail.");
@@ -60,7 +60,7 @@ record LengthwiseQuestions(
 
   private double ofPoint(int point, List<Vector3> before) {
     String name = slips.pointName(point);
-    Entry<Double> forward =
+    QuestionDefinition<Double> forward =
         entry(key + ".point." + point + ".x", subject + ", " + name + ", forward of aft end");
     return replay.ask(
         (point == 1 ? row.ofRaked(forward) : forward)
@@ -73,7 +73,7 @@ record LengthwiseQuestions(
                         : Optional.empty()));
   }
 
-  private Entry<Double> entry(String entryKey, String entrySubject) {
+  private QuestionDefinition<Double> entry(String entryKey, String entrySubject) {
     return tape.length(entryKey, entrySubject)
         .how("Tape from the aft end along the baseline, level, not along the curved side.")
         .show(Sketches.LENGTHS)

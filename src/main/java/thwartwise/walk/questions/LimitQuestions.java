@@ -5,10 +5,10 @@ import java.util.function.Function;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.measure.Reading;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 
 /**
  * The limits of a chamber's box by where it is, in the words of whoever stands in front of it; one
@@ -19,7 +19,7 @@ import thwartwise.walk.engine.Tape;
  */
 record LimitQuestions(
     Replay replay,
-    Tape tape,
+    QuantityQuestions tape,
     Outline outline,
     String key,
     String subject,
@@ -119,10 +119,10 @@ record LimitQuestions(
                 "down to",
                 "Up from the baseline to the inside of its bottom; hull: it has the boat's own.")
             .or(HULL);
-    Entry<Optional<Double>> lower = limit(key + ".z.from", bottom, within);
+    QuestionDefinition<Optional<Double>> lower = limit(key + ".z.from", bottom, within);
     Optional<Double> from = replay.ask(lower);
     boolean mustLimit = from.isEmpty() && isUnlimited(x) && isUnlimited(y);
-    Entry<Optional<Double>> upper =
+    QuestionDefinition<Optional<Double>> upper =
         limit(key + ".z.to", top(), within)
             .unless(end -> backward(from, end, within))
             .unless(end -> whole(mustLimit, end))
@@ -170,8 +170,8 @@ record LimitQuestions(
     return OrderedLengths.backward(subject, from.orElse(within[0]), to.orElse(within[1]), tape);
   }
 
-  private Entry<Optional<Double>> limit(String ofKey, Limit limit, double[] within) {
-    Entry<Double> figure = length(ofKey, limit, within);
+  private QuestionDefinition<Optional<Double>> limit(String ofKey, Limit limit, double[] within) {
+    QuestionDefinition<Double> figure = length(ofKey, limit, within);
     return limit
         .word()
         .map(
@@ -189,7 +189,7 @@ record LimitQuestions(
         : Optional.empty();
   }
 
-  private Entry<Double> length(String ofKey, Limit limit, double[] within) {
+  private QuestionDefinition<Double> length(String ofKey, Limit limit, double[] within) {
     return tape.length(ofKey, subject + ", " + limit.name())
         .unlessAmbiguous(
             within[1] > LONG ? tape.feetOrInches(within[0], within[1]) : x -> Optional.empty())

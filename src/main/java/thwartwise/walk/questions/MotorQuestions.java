@@ -10,11 +10,11 @@ import thwartwise.electrics.TimedRun;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.Property;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -22,9 +22,9 @@ import thwartwise.walk.engine.WordQuestions;
  *
  * @param volts of the battery
  */
-record MotorQuestions(Replay replay, Tape tape, double volts) {
+record MotorQuestions(Replay replay, QuantityQuestions tape, double volts) {
   /** Distances over water are paced in metres, whatever the tape is marked in. */
-  private static final Tape METRIC = new Tape(UnitSystem.METRIC);
+  private static final QuantityQuestions METRIC = new QuantityQuestions(UnitSystem.METRIC);
 
   private static final String MOTOR = "Motor";
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,3}):([0-5]\\d)");
@@ -97,8 +97,9 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
         replay.ask(ammeter(ElectricalProperties.CURRENT_BACK, topic)));
   }
 
-  private static Entry<Double> time(Property<TimedRun, Double> property, QuestionTopic topic) {
-    Entry<Double> entry = LabelFigure.RUN_SECONDS.asked(property, topic);
+  private static QuestionDefinition<Double> time(
+      Property<TimedRun, Double> property, QuestionTopic topic) {
+    QuestionDefinition<Double> entry = LabelFigure.RUN_SECONDS.asked(property, topic);
     return entry.or(typed -> clock(typed.strip()).map(entry::read));
   }
 
@@ -111,7 +112,7 @@ record MotorQuestions(Replay replay, Tape tape, double volts) {
         : Optional.empty();
   }
 
-  private Entry<Optional<Double>> ammeter(
+  private QuestionDefinition<Optional<Double>> ammeter(
       Property<TimedRun, Double> property, QuestionTopic topic) {
     return LabelFigure.amperes(volts).asked(property, topic).orNone(property.whenOmitted());
   }

@@ -10,10 +10,10 @@ import thwartwise.measure.Dimension;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.PartProperties;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -25,7 +25,7 @@ import thwartwise.walk.engine.WordQuestions;
  */
 record OpeningMeasurements(
     Replay replay,
-    Tape tape,
+    QuantityQuestions tape,
     Outline outline,
     PlausibleLimits limits,
     String key,
@@ -172,7 +172,7 @@ record OpeningMeasurements(
             : "the middle of its lowest edge";
   }
 
-  private Entry<Double> along() {
+  private QuestionDefinition<Double> along() {
     return tape.length(key + ".x", subject + ", forward of the aft end")
         .how("Tape from the aft end, level, to " + point() + ".")
         .show(kind.sketch())

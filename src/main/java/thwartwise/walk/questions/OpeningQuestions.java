@@ -10,10 +10,10 @@ import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Opening;
 import thwartwise.measure.Reading;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -27,13 +27,17 @@ public final class OpeningQuestions {
   private static final int LONGEST_NAME = 27;
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final Outline outline;
   private final PlausibleLimits limits;
   private final List<ChamberPart> chambers;
 
   public OpeningQuestions(
-      Replay replay, Tape tape, Outline outline, PlausibleLimits limits, List<Chamber> chambers) {
+      Replay replay,
+      QuantityQuestions tape,
+      Outline outline,
+      PlausibleLimits limits,
+      List<Chamber> chambers) {
     this.limits = limits;
     this.replay = replay;
     this.tape = tape;
@@ -99,7 +103,7 @@ public final class OpeningQuestions {
     }
     List<String> places = new ArrayList<>(chambers.stream().map(ChamberPart::name).toList());
     places.add(BOAT);
-    Entry<String> leads =
+    QuestionDefinition<String> leads =
         WordQuestions.oneOf(key + ".into", "This opening leads into", places)
             .how(
                 "A chamber you named, a beginning of its name is enough; or boat: where people",
@@ -115,12 +119,13 @@ public final class OpeningQuestions {
       String key, OpeningKind kind, Optional<ChamberPart> into, List<Opening> before) {
     List<String> taken = before.stream().map(Opening::name).toList();
     String usual = usual(kind, into.map(ChamberPart::name), taken);
-    Entry<String> entry =
+    QuestionDefinition<String> entry =
         WordQuestions.name(key + ".name", "Opening, name", taken)
             .how("Such as motor notch, drain, hatch of the fore locker.")
             .show(kind.sketch())
             .why("The report says which opening the water reaches first.");
-    Entry<String> named = kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual);
+    QuestionDefinition<String> named =
+        kind == OpeningKind.OTHER ? entry : entry.orElse(usual, usual);
     boolean first = kind.isNotch() || chambers.isEmpty();
     return replay.ask(first ? named.rowOrEnter(kind.title(), kind.order()) : named);
   }

@@ -13,10 +13,10 @@ import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.Reading;
 import thwartwise.measured.OutfitProperties;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -24,7 +24,7 @@ import thwartwise.walk.engine.WordQuestions;
  * line, leaks. One question, and no more where there is none. Hatches and pockets are asked for
  * among the openings, which know their chamber.
  */
-public record OutfitQuestions(Replay replay, Tape tape) {
+public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
   private static final double BEYOND_END = 0.3;
   private static final double ABOVE_RAIL = 0.15;
 

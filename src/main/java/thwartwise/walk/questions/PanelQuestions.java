@@ -10,7 +10,7 @@ import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.Property;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
@@ -60,7 +60,7 @@ record PanelQuestions(Replay replay, QuestionTopic topic) {
 
   private Optional<Double> sideArea() {
     return replay.ask(
-        Entry.of(
+        QuestionDefinition.of(
                 topic.key(ElectricalProperties.SIDE_AREA),
                 topic.subject(ElectricalProperties.SIDE_AREA),
                 "m2",
@@ -88,8 +88,8 @@ record PanelQuestions(Replay replay, QuestionTopic topic) {
 
   /** Radians, south negative. */
   static Optional<Double> latitude(Replay replay, String key) {
-    Entry<Double> entry =
-        Entry.of(
+    QuestionDefinition<Double> entry =
+        QuestionDefinition.of(
                 key,
                 ElectricalProperties.LATITUDE.subject(),
                 "degrees",

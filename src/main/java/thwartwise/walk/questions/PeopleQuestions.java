@@ -6,20 +6,20 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.measured.BoatProperties;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Who is aboard today, and where they sit. */
 public final class PeopleQuestions {
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final List<Place> places;
   private final List<Kit> kit;
 
-  public PeopleQuestions(Replay replay, Tape tape, List<Place> places, List<Kit> kit) {
+  public PeopleQuestions(Replay replay, QuantityQuestions tape, List<Place> places, List<Kit> kit) {
     this.kit = kit;
     this.replay = replay;
     this.tape = tape;

@@ -12,12 +12,12 @@ import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.PartProperties;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -36,11 +36,12 @@ public final class PlaceQuestions {
       Pattern.compile("stand|kneel|knelt|deck|platform", Pattern.CASE_INSENSITIVE);
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final Outline outline;
   private final SeatHeightWarnings heights;
 
-  public PlaceQuestions(Replay replay, Tape tape, Outline outline, SeatHeightWarnings heights) {
+  public PlaceQuestions(
+      Replay replay, QuantityQuestions tape, Outline outline, SeatHeightWarnings heights) {
     this.replay = replay;
     this.tape = tape;
     this.outline = outline;
@@ -211,7 +212,7 @@ public final class PlaceQuestions {
           .or(Posture.STANDING, Posture.STANDING.word(), "stand");
 
   private String name(String key, List<Place> before) {
-    Entry<String> name =
+    QuestionDefinition<String> name =
         WordQuestions.name(
                 key + ".name", "Place to sit, name", before.stream().map(Place::name).toList())
             .how(

@@ -22,10 +22,10 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -59,7 +59,7 @@ public final class ProofQuestions {
   private final Replay replay;
   private final LocalDate today;
   private final Boat boat;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final List<Station> stations;
   private final Station middle;
 
@@ -67,7 +67,7 @@ public final class ProofQuestions {
     this.replay = replay;
     this.today = today;
     this.boat = boat;
-    this.tape = new Tape(boat.units());
+    this.tape = new QuantityQuestions(boat.units());
     this.stations = boat.hull().stations();
     this.middle = stations.get(AfloatProof.amidships(boat.hull()));
   }
@@ -97,7 +97,7 @@ public final class ProofQuestions {
   private static final List<String> RAILS = List.of("bow", "stern", "port", "starboard");
 
   private String by() {
-    Entry<String> by =
+    QuestionDefinition<String> by =
         WordQuestions.remark("proof.by", "Who read it")
             .how("Who held the tape.")
             .why("What was read has somebody's name to it.");
@@ -131,7 +131,7 @@ public final class ProofQuestions {
 
   private RailHeights rails(String key, String subject, boolean begins) {
     Vector3 bow = stations.get(stations.size() - 1).portRail();
-    Entry<Double> first = rail(key + ".bow", subject + ", rail at the bow", bow);
+    QuestionDefinition<Double> first = rail(key + ".bow", subject + ", rail at the bow", bow);
     return new RailHeights(
         replay.ask(begins ? first.row(subject, RAILS) : first),
         replay.ask(rail(key + ".stern", subject + ", at the stern", stations.get(0).portRail())),
@@ -139,7 +139,7 @@ public final class ProofQuestions {
         replay.ask(rail(key + ".starboard", subject + ", to starboard", middle.starboardRail())));
   }
 
-  private Entry<Double> rail(String key, String subject, Vector3 rail) {
+  private QuestionDefinition<Double> rail(String key, String subject, Vector3 rail) {
     return measured(tape.length(key, subject))
         .how("Plumb from the top of the rail to the water, the mean of a few readings.")
         .why("How the boat floats tells what it weighs and where.")
@@ -148,7 +148,7 @@ public final class ProofQuestions {
   }
 
   /** A guess proves nothing. */
-  private static Entry<Double> measured(Entry<Double> entry) {
+  private static QuestionDefinition<Double> measured(QuestionDefinition<Double> entry) {
     return entry.unlessAmbiguous(
         typed ->
             QuantityReader.guessed(typed)
@@ -351,7 +351,7 @@ public final class ProofQuestions {
     double degrees =
         replay.ask(
             measured(
-                    Entry.of(
+                    QuestionDefinition.of(
                         key(side) + ".level",
                         subject(side) + ", level",
                         "degrees",
@@ -415,7 +415,7 @@ public final class ProofQuestions {
                 .why("The more of them, the less the thumb on the watch matters."));
     double seconds =
         replay.ask(
-            Entry.of(
+            QuestionDefinition.of(
                     "proof.roll.seconds",
                     "Time for all of them",
                     "seconds",

@@ -7,13 +7,17 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What is unlikely about the height of a seat, given the floor, the rail and the boxes. */
 public record SeatHeightWarnings(
-    Tape tape, Outline outline, double floor, List<Chamber> chambers, PlausibleLimits limits) {
+    QuantityQuestions tape,
+    Outline outline,
+    double floor,
+    List<Chamber> chambers,
+    PlausibleLimits limits) {
 
   /**
    * @param along from where to where the seat goes

@@ -15,8 +15,8 @@ import thwartwise.plausibility.Plausibility;
 import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.report.PlausibilityWords;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -61,7 +61,7 @@ public final class ShapeQuestions {
     }
   }
 
-  private static Entry<Boolean> entry(PlausibilityFinding doubt, UnitFormat units) {
+  private static QuestionDefinition<Boolean> entry(PlausibilityFinding doubt, UnitFormat units) {
     List<String> how = new ArrayList<>(Question.wrapped(PlausibilityWords.sentence(doubt, units)));
     how.add("keep: it stays as typed, and its reason is asked for at the end.");
     how.add("Else type back, or list and change with a number, and measure it again.");

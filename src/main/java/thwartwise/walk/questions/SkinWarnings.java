@@ -11,19 +11,20 @@ import thwartwise.hull.UnusableBoat;
 import thwartwise.measure.Dimension;
 import thwartwise.measure.Rounding;
 import thwartwise.plausibility.PlausibleLimits;
-import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 
 /** What is unlikely about the mass of a bare hull, given the skin that its stations make. */
 public record SkinWarnings(
-    Tape tape,
+    QuantityQuestions tape,
     PlausibleLimits limits,
     List<Station> stations,
     ShellThickness shell,
     double density,
     Optional<Material> material) {
 
-  public static SkinWarnings of(Tape tape, PlausibleLimits limits, HullMeasurements hull) {
+  public static SkinWarnings of(
+      QuantityQuestions tape, PlausibleLimits limits, HullMeasurements hull) {
     return new SkinWarnings(
         tape,
         limits,

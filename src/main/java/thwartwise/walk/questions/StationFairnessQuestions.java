@@ -14,8 +14,8 @@ import thwartwise.measure.ChoiceReader;
 import thwartwise.plausibility.FairnessOutlier;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.report.TapeSlipWords;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
@@ -24,12 +24,13 @@ import thwartwise.walk.engine.WordQuestions;
  */
 final class StationFairnessQuestions {
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final PlausibleLimits limits;
   private final boolean alike;
   private final Set<String> asked = new HashSet<>();
 
-  StationFairnessQuestions(Replay replay, Tape tape, PlausibleLimits limits, boolean alike) {
+  StationFairnessQuestions(
+      Replay replay, QuantityQuestions tape, PlausibleLimits limits, boolean alike) {
     this.replay = replay;
     this.tape = tape;
     this.limits = limits;

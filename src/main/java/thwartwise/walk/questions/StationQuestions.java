@@ -7,8 +7,8 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 import thwartwise.measure.PrintableText;
 import thwartwise.plausibility.PlausibleLimits;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -18,7 +18,7 @@ import thwartwise.walk.engine.WordQuestions;
  */
 final class StationQuestions {
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
   private final double length;
   private final int stations;
   private final int points;
@@ -27,7 +27,7 @@ final class StationQuestions {
 
   StationQuestions(
       Replay replay,
-      Tape tape,
+      QuantityQuestions tape,
       double length,
       int stations,
       int points,

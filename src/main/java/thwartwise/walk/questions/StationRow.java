@@ -3,8 +3,8 @@ package thwartwise.walk.questions;
 import java.util.ArrayList;
 import java.util.List;
 import thwartwise.hull.LineName;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 
 /**
  * What a row about one station holds, in the order in which it is asked.
@@ -19,7 +19,7 @@ record StationRow(int number, int stations, int points) {
   private static final String UP = "up";
 
   /** A whole station; Enter alone asks for its values one by one. */
-  <T> Entry<T> entry(Entry<T> name) {
+  <T> QuestionDefinition<T> entry(QuestionDefinition<T> name) {
     List<String> order = new ArrayList<>();
     if (isEnd()) {
       order.add("upright: yes or no");
@@ -50,7 +50,7 @@ record StationRow(int number, int stations, int points) {
   }
 
   /** The rest of an end that is raked: of each point how far forward. */
-  <T> Entry<T> ofRaked(Entry<T> first) {
+  <T> QuestionDefinition<T> ofRaked(QuestionDefinition<T> first) {
     return first.row("Station " + number, rakedOrder());
   }
 
@@ -67,7 +67,7 @@ record StationRow(int number, int stations, int points) {
   }
 
   /** The other side of a boat that is not alike. */
-  <T> Entry<T> ofStarboard(Entry<T> first) {
+  <T> QuestionDefinition<T> ofStarboard(QuestionDefinition<T> first) {
     return first.row("Station " + number + " to starboard", side());
   }
 

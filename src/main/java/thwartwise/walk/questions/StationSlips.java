@@ -9,7 +9,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.LineName;
 import thwartwise.hull.Station;
 import thwartwise.walk.engine.PlausibleRange;
-import thwartwise.walk.engine.Tape;
+import thwartwise.walk.engine.QuantityQuestions;
 
 /**
  * What a station cannot be, given those aft of it.
@@ -17,7 +17,8 @@ import thwartwise.walk.engine.Tape;
  * @param where the station with its number and name, to begin a message with
  * @param before the stations aft of it
  */
-record StationSlips(Tape tape, String where, double length, int points, List<Station> before) {
+record StationSlips(
+    QuantityQuestions tape, String where, double length, int points, List<Station> before) {
   /** How far stations may reach beyond or stay short of the length overall: rub rail, tape. */
   private static final double LEEWAY = 0.10;
 

@@ -7,7 +7,7 @@ import thwartwise.hull.Station;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.rules.Canoe;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -22,7 +22,7 @@ public record SwampedQuestion(PlausibleLimits limits) {
     return isAskedOf(boat.hull().stations()) ? boat.whenSwamped(replay.ask(entry(key))) : boat;
   }
 
-  private static Entry<CrewWhenSwamped> entry(String key) {
+  private static QuestionDefinition<CrewWhenSwamped> entry(String key) {
     return WordQuestions.choice(
             key,
             "When it is swamped, people",

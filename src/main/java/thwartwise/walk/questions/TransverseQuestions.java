@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.geometry.Vector3;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 
 /** How far out and how high the points of one station lie. */
 record TransverseQuestions(
     Replay replay,
-    Tape tape,
+    QuantityQuestions tape,
     double length,
     String subject,
     StationSlips slips,
@@ -44,7 +44,8 @@ record TransverseQuestions(
       String at = subject + ", starboard " + slips.pointName(point);
       int number = point;
       double x = port.get(point - 1).x();
-      Entry<Double> out = out(key + point, at, points, half -> breadths.at(number, x, false, half));
+      QuestionDefinition<Double> out =
+          out(key + point, at, points, half -> breadths.at(number, x, false, half));
       double y = replay.ask(point == 2 ? row.ofStarboard(out) : out);
       double z = otherSide.up(key + point, at, point, points);
       points.add(Vector3.of(x, -y, z));
@@ -70,7 +71,7 @@ record TransverseQuestions(
     return lines;
   }
 
-  private Entry<Double> out(
+  private QuestionDefinition<Double> out(
       String key, String at, List<Vector3> before, Function<Double, Optional<Warning>> unlikely) {
     return tape.length(key + ".y", at + ", half-breadth")
         .how("From the middle line straight out to the outside of the hull, level.")

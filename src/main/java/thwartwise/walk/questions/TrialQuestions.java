@@ -15,14 +15,15 @@ import thwartwise.measure.Dimension;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.PlausibleRange;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
-public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Place> places) {
+public record TrialQuestions(
+    Replay replay, QuantityQuestions tape, LocalDate today, List<Place> places) {
   /** Whoever is older is no child here. */
   private static final int OLDEST_CHILD = 17;
 
@@ -172,15 +173,15 @@ public record TrialQuestions(Replay replay, Tape tape, LocalDate today, List<Pla
     return seconds / 60;
   }
 
-  private static Entry<Boolean> badly(String key, String subject) {
+  private static QuestionDefinition<Boolean> badly(String key, String subject) {
     return WordQuestions.yesNo(key, subject)
         .orElse(false, "no, it went badly")
         .remark(yes -> yes ? Optional.empty() : Optional.of("it went badly, so nobody goes in it"));
   }
 
   /** Ages of children, as they are typed, and what a child of an age weighs at most. */
-  static Entry<List<Integer>> childAges(String key, String subject) {
-    return Entry.of(key, subject, "years", EXPECTED_AGES, TrialQuestions::readAges);
+  static QuestionDefinition<List<Integer>> childAges(String key, String subject) {
+    return QuestionDefinition.of(key, subject, "years", EXPECTED_AGES, TrialQuestions::readAges);
   }
 
   private static Reading<List<Integer>> readAges(String typed) {

@@ -12,9 +12,9 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Where the boat will be used, by what can be seen from the bank. */
@@ -22,14 +22,14 @@ public final class WatersQuestions {
   private static final String SHELTERED = "sheltered";
 
   /** Distances over water are paced or read off a map in metres, whatever the tape is marked in. */
-  private static final Tape METRIC = new Tape(UnitSystem.METRIC);
+  private static final QuantityQuestions METRIC = new QuantityQuestions(UnitSystem.METRIC);
 
   private static final double STICK_SECONDS = 10;
 
   private final Replay replay;
-  private final Tape tape;
+  private final QuantityQuestions tape;
 
-  public WatersQuestions(Replay replay, Tape tape) {
+  public WatersQuestions(Replay replay, QuantityQuestions tape) {
     this.replay = replay;
     this.tape = tape;
   }
@@ -136,10 +136,11 @@ public final class WatersQuestions {
   /**
    * @param scale what is typed for one of the unit of the file
    */
-  private static Entry<Double> figure(
+  private static QuestionDefinition<Double> figure(
       Property<Waters, Double> property, double scale, String expected) {
     BoatQuantity quantity = property.type().quantity().orElseThrow();
-    return Entry.of(key(property), property.subject(), "", expected, NumberReader::figure)
+    return QuestionDefinition.of(
+            key(property), property.subject(), "", expected, NumberReader::figure)
         .worded(property)
         .unless(typed -> outside(typed, scale * quantity.least(), scale * quantity.most()));
   }

@@ -5,16 +5,17 @@ import java.util.Optional;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.ChoiceReader;
 import thwartwise.measured.BoatProperties;
-import thwartwise.walk.engine.Entry;
 import thwartwise.walk.engine.OrderedLengths;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /** The mass of the bare hull and, as far as the way of weighing tells it, where its centre lies. */
-record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings skin) {
+record WeighingQuestions(
+    Replay replay, QuantityQuestions tape, Outline outline, SkinWarnings skin) {
   /**
    * @param along forward of the aft end, when the weighing tells it
    * @param centre whole, when the weighing tells it
@@ -37,7 +38,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
     };
   }
 
-  private static Entry<Way> way() {
+  private static QuestionDefinition<Way> way() {
     return WordQuestions.choice(
             "hull.weighed",
             "How the bare hull was weighed",
@@ -111,7 +112,7 @@ record WeighingQuestions(Replay replay, Tape tape, Outline outline, SkinWarnings
     return replay.ask(scale(key, subject));
   }
 
-  private Entry<Double> scale(String key, String subject) {
+  private QuestionDefinition<Double> scale(String key, String subject) {
     return tape.mass("hull.scale." + key + ".mass", subject + ", the scale shows")
         .how(
             "The scale under this block, as much height under the other one, the boat empty",

@@ -6,9 +6,9 @@ import java.util.Optional;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.SteeringSeat;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
-import thwartwise.walk.engine.Tape;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
@@ -16,7 +16,7 @@ import thwartwise.walk.engine.WordQuestions;
  * Which place a motor is steered from, and oars are rowed from. Only asked where there is a choice;
  * Enter leaves it at the nearest.
  */
-record WorkingPlaces(Replay replay, Tape tape, List<Place> places) {
+record WorkingPlaces(Replay replay, QuantityQuestions tape, List<Place> places) {
   private static final int ROOM_FOR_A_NAME = 18;
 
   Kit asked(String key, String subject, Kit item) {
@@ -25,27 +25,28 @@ record WorkingPlaces(Replay replay, Tape tape, List<Place> places) {
     if (fit.size() < 2 || !(motor || item.isOars())) {
       return item;
     }
-    Entry<String> entry = motor ? steered(key, subject, item) : rowed(key, subject, fit);
+    QuestionDefinition<String> entry =
+        motor ? steered(key, subject, item) : rowed(key, subject, fit);
     return replay
         .ask(entry.optional(nearest(item, fit, motor)))
         .map(item::withWorkedFrom)
         .orElse(item);
   }
 
-  private Entry<String> steered(String key, String subject, Kit motor) {
+  private QuestionDefinition<String> steered(String key, String subject, Kit motor) {
     return named(key, subject + ", steered from", places)
         .how("The place where whoever steers sits; a beginning of its name is enough.")
         .why("The page says who reaches the motor, and what to do when that place is empty.")
         .within(place -> tooFar(motor, place));
   }
 
-  private static Entry<String> rowed(String key, String subject, List<Place> fit) {
+  private static QuestionDefinition<String> rowed(String key, String subject, List<Place> fit) {
     return named(key, subject + ", rowed from", fit)
         .how("The place across where the rower sits; a beginning of its name will do.")
         .why("The page says whether the rowlocks suit that place, and who rows home.");
   }
 
-  private static Entry<String> named(String key, String subject, List<Place> fit) {
+  private static QuestionDefinition<String> named(String key, String subject, List<Place> fit) {
     return WordQuestions.oneOf(
         key + ".workedFrom", subject, fit.stream().map(Place::name).toList());
   }

@@ -29,11 +29,11 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.walk.engine.Answer;
-import thwartwise.walk.engine.Entry;
+import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Question;
+import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Replay.UnansweredQuestion;
-import thwartwise.walk.engine.Tape;
 
 /** What is electric, asked of a boat whose kit is known. */
 class ElectricalQuestionsTest {
@@ -130,12 +130,12 @@ class ElectricalQuestionsTest {
       return new Asked(units, boat, Map.of("electrics.any", "yes", key, only));
     }
 
-    private record Run(Boat boat, List<Entry<?>> asked) {}
+    private record Run(Boat boat, List<QuestionDefinition<?>> asked) {}
 
     private Run run() {
       List<Answer> answers = new ArrayList<>();
-      List<Entry<?>> asked = new ArrayList<>();
-      Tape tape = new Tape(units);
+      List<QuestionDefinition<?>> asked = new ArrayList<>();
+      QuantityQuestions tape = new QuantityQuestions(units);
       while (true) {
         Replay replay = new Replay(answers);
         KitQuestions kit =
@@ -165,11 +165,11 @@ class ElectricalQuestionsTest {
     }
 
     List<Question> questions() {
-      return run().asked().stream().map(Entry::question).toList();
+      return run().asked().stream().map(QuestionDefinition::question).toList();
     }
 
     List<String> keys() {
-      return run().asked().stream().map(Entry::key).toList();
+      return run().asked().stream().map(QuestionDefinition::key).toList();
     }
 
     Reading<?> read(String key, String line) {

@@ -15,7 +15,7 @@ import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 
 /** Questions whose answer is measured, in the units in force; values come out in SI. */
-public record Tape(UnitSystem system) {
+public record QuantityQuestions(UnitSystem system) {
   /**
    * The same figure, had it been written in pounds where kilograms are in force, or the other way.
    */
@@ -30,7 +30,7 @@ public record Tape(UnitSystem system) {
   private static final double SMALLER = 0.75;
 
   /** Metres. */
-  public Entry<Double> length(String key, String subject) {
+  public QuestionDefinition<Double> length(String key, String subject) {
     return quantity(key, subject, Dimension.LENGTH, system.isMetric() ? "m" : "inches");
   }
 
@@ -70,24 +70,25 @@ public record Tape(UnitSystem system) {
   }
 
   /** A number of the table, asked in its own words, with its usual range. */
-  public Entry<Double> asked(Property<?, Double> property, String key, String subject) {
+  public QuestionDefinition<Double> asked(
+      Property<?, Double> property, String key, String subject) {
     BoatQuantity of = property.type().quantity().orElseThrow();
     return quantity(of, key, subject).worded(property).within(usual(of));
   }
 
   /** The same, one of several about a topic. */
-  public Entry<Double> asked(Property<?, Double> property, QuestionTopic topic) {
+  public QuestionDefinition<Double> asked(Property<?, Double> property, QuestionTopic topic) {
     return asked(property, topic.key(property), topic.subject(property));
   }
 
   /** A guess of what got in where none should counts as more. */
-  private Entry<Double> quantity(BoatQuantity of, String key, String subject) {
+  private QuestionDefinition<Double> quantity(BoatQuantity of, String key, String subject) {
     return of == BoatQuantity.LEAKED_LITRES
         ? leaked(key, subject)
         : quantity(of.dimension(), key, subject);
   }
 
-  private Entry<Double> quantity(Dimension dimension, String key, String subject) {
+  private QuestionDefinition<Double> quantity(Dimension dimension, String key, String subject) {
     return switch (dimension) {
       case LENGTH -> length(key, subject);
       case MASS -> mass(key, subject);
@@ -98,43 +99,44 @@ public record Tape(UnitSystem system) {
   }
 
   /** Kilograms. */
-  public Entry<Double> mass(String key, String subject) {
+  public QuestionDefinition<Double> mass(String key, String subject) {
     return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb");
   }
 
   /** Cubic metres. */
-  public Entry<Double> litres(String key, String subject) {
+  public QuestionDefinition<Double> litres(String key, String subject) {
     return quantity(key, subject, Dimension.VOLUME, "litres");
   }
 
   /** Cubic metres that got in where none should: a guess counts as more. */
-  public Entry<Double> leaked(String key, String subject) {
+  public QuestionDefinition<Double> leaked(String key, String subject) {
     return quantity(key, subject, Dimension.VOLUME, "litres", HEAVIER);
   }
 
   /** Kilograms that were seen to be carried: a guess counts as less. */
-  public Entry<Double> carried(String key, String subject) {
+  public QuestionDefinition<Double> carried(String key, String subject) {
     return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb", SMALLER);
   }
 
   /** Watts. */
-  public Entry<Double> power(String key, String subject) {
+  public QuestionDefinition<Double> power(String key, String subject) {
     return quantity(key, subject, Dimension.POWER, system.isMetric() ? "kW" : "hp");
   }
 
   /** Seconds. */
-  public Entry<Double> time(String key, String subject) {
+  public QuestionDefinition<Double> time(String key, String subject) {
     return quantity(key, subject, Dimension.TIME, "minutes");
   }
 
-  private Entry<Double> quantity(String key, String subject, Dimension dimension, String unit) {
+  private QuestionDefinition<Double> quantity(
+      String key, String subject, Dimension dimension, String unit) {
     return quantity(key, subject, dimension, unit, share(dimension));
   }
 
-  private Entry<Double> quantity(
+  private QuestionDefinition<Double> quantity(
       String key, String subject, Dimension dimension, String unit, double whenGuessed) {
     QuantityReader reader = new QuantityReader(dimension, system);
-    return Entry.of(
+    return QuestionDefinition.of(
         key,
         subject,
         unit,

@@ -24,7 +24,7 @@ import thwartwise.walk.engine.Wording.RowPrompt;
  * @param slips each looks at the value and may complain in one line
  * @param governsTheRest true when later answers mean something else once this one changes
  */
-public record Entry<T>(
+public record QuestionDefinition<T>(
     String key,
     Wording wording,
     Function<String, Reading<T>> reader,
@@ -39,7 +39,7 @@ public record Entry<T>(
   /** Behind an answer it means: that is so, however unlikely. Kept with the answer. */
   public static final String INSISTED = " indeed";
 
-  public static <T> Entry<T> of(
+  public static <T> QuestionDefinition<T> of(
       String key,
       String subject,
       String unit,
@@ -48,7 +48,7 @@ public record Entry<T>(
     Wording wording =
         new Wording(
             subject, unit, expected, List.of(), List.of(), List.of(), List.of(), Optional.empty());
-    return new Entry<>(
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -62,45 +62,45 @@ public record Entry<T>(
   }
 
   /** How it is measured and why, from the table. */
-  public Entry<T> worded(Property<?, ?> property) {
+  public QuestionDefinition<T> worded(Property<?, ?> property) {
     return how(property.how().toArray(String[]::new)).why(property.why().toArray(String[]::new));
   }
 
-  public Entry<T> how(String... lines) {
+  public QuestionDefinition<T> how(String... lines) {
     return worded(wording.how(lines));
   }
 
-  public Entry<T> why(String... lines) {
+  public QuestionDefinition<T> why(String... lines) {
     return worded(wording.why(lines));
   }
 
   /** A drawing in characters where words are not enough. */
-  public Entry<T> show(List<String> sketch) {
+  public QuestionDefinition<T> show(List<String> sketch) {
     return worded(wording.sketch(sketch));
   }
 
   /** Words that will do, for whoever would rather choose than type. */
-  public Entry<T> choices(List<String> words) {
+  public QuestionDefinition<T> choices(List<String> words) {
     return worded(wording.choices(words));
   }
 
   /** A whole row is asked for, which this question begins; its own value alone will do. */
-  public Entry<T> row(String subject, List<String> order) {
+  public QuestionDefinition<T> row(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, true, false)));
   }
 
   /** The same where Enter alone only goes on to the values one by one, and so is not explained. */
-  public Entry<T> rowOrEnter(String subject, List<String> order) {
+  public QuestionDefinition<T> rowOrEnter(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, false, false)));
   }
 
   /** The same where it is asked whether there is one at all, or another. */
-  public Entry<T> rowIfAny(String subject, List<String> order) {
+  public QuestionDefinition<T> rowIfAny(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, true, true)));
   }
 
-  private Entry<T> worded(Wording other) {
-    return new Entry<>(
+  private QuestionDefinition<T> worded(Wording other) {
+    return new QuestionDefinition<>(
         key,
         other,
         reader,
@@ -114,17 +114,17 @@ public record Entry<T>(
   }
 
   /** Pressing Enter alone means this, and the prompt says so. */
-  public Entry<T> orElse(T value, String text) {
+  public QuestionDefinition<T> orElse(T value, String text) {
     return orElse(value, text, AnswerBasis.STATED);
   }
 
   /** The same, with what that rests on. */
-  public Entry<T> orElse(T value, String text, AnswerBasis basis) {
+  public QuestionDefinition<T> orElse(T value, String text, AnswerBasis basis) {
     return empty(Optional.of(new Reading.Understood<>(value, text, basis)));
   }
 
-  private Entry<T> empty(Optional<Reading.Understood<T>> means) {
-    return new Entry<>(
+  private QuestionDefinition<T> empty(Optional<Reading.Understood<T>> means) {
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -138,8 +138,8 @@ public record Entry<T>(
   }
 
   /** "Don't know" means this, the answer that flatters least. */
-  public Entry<T> ifUnknown(T value, String text) {
-    return new Entry<>(
+  public QuestionDefinition<T> ifUnknown(T value, String text) {
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -153,8 +153,8 @@ public record Entry<T>(
   }
 
   /** What is kept instead of what was typed, where that means something else on another day. */
-  public Entry<T> storedAs(Function<T, String> form) {
-    return new Entry<>(
+  public QuestionDefinition<T> storedAs(Function<T, String> form) {
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -168,10 +168,10 @@ public record Entry<T>(
   }
 
   /** Asks which is meant where what was typed can mean two things. */
-  public Entry<T> unlessAmbiguous(Function<String, Optional<Warning>> unclear) {
+  public QuestionDefinition<T> unlessAmbiguous(Function<String, Optional<Warning>> unclear) {
     List<Function<String, Optional<Warning>>> more =
         Stream.concat(textDoubts.stream(), Stream.of(unclear)).toList();
-    return new Entry<>(
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -185,10 +185,10 @@ public record Entry<T>(
   }
 
   /** Refuses a value about which the slip has something to say. */
-  public Entry<T> unless(Function<T, Optional<String>> slip) {
+  public QuestionDefinition<T> unless(Function<T, Optional<String>> slip) {
     List<Function<T, Optional<String>>> more =
         Stream.concat(slips.stream(), Stream.of(slip)).toList();
-    return new Entry<>(
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -202,10 +202,10 @@ public record Entry<T>(
   }
 
   /** Asks about a value that is unlikely. */
-  public Entry<T> within(Function<T, Optional<Warning>> doubt) {
+  public QuestionDefinition<T> within(Function<T, Optional<Warning>> doubt) {
     List<Function<T, Optional<Warning>>> more =
         Stream.concat(doubts.stream(), Stream.of(doubt)).toList();
-    return new Entry<>(
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -219,7 +219,7 @@ public record Entry<T>(
   }
 
   /** Adds to the repeat what follows from the answer. */
-  public Entry<T> remark(Function<T, Optional<String>> consequence) {
+  public QuestionDefinition<T> remark(Function<T, Optional<String>> consequence) {
     return reading(typed -> reader.apply(typed).remark(consequence))
         .doubtMeans(
             ifUnknown.map(
@@ -228,8 +228,8 @@ public record Entry<T>(
                         Reading.understood(u.value(), u.text(), u.basis()).remark(consequence)));
   }
 
-  private Entry<T> reading(Function<String, Reading<T>> other) {
-    return new Entry<>(
+  private QuestionDefinition<T> reading(Function<String, Reading<T>> other) {
+    return new QuestionDefinition<>(
         key,
         wording,
         other,
@@ -242,8 +242,8 @@ public record Entry<T>(
         governsTheRest);
   }
 
-  private Entry<T> doubtMeans(Optional<Reading.Understood<T>> means) {
-    return new Entry<>(
+  private QuestionDefinition<T> doubtMeans(Optional<Reading.Understood<T>> means) {
+    return new QuestionDefinition<>(
         key,
         wording,
         reader,
@@ -261,8 +261,8 @@ public record Entry<T>(
    *
    * @param of the value in it
    */
-  public <R> Entry<R> as(Function<T, R> form, Function<R, T> of) {
-    return new Entry<>(
+  public <R> QuestionDefinition<R> as(Function<T, R> form, Function<R, T> of) {
+    return new QuestionDefinition<>(
         key,
         wording,
         typed -> reader.apply(typed).as(form),
@@ -276,14 +276,14 @@ public record Entry<T>(
   }
 
   /** What else may be typed here; it is tried before the reader. */
-  public Entry<T> or(Function<String, Optional<Reading<T>>> other) {
+  public QuestionDefinition<T> or(Function<String, Optional<Reading<T>>> other) {
     return reading(typed -> other.apply(typed).orElseGet(() -> reader.apply(typed)));
   }
 
   /** The answer may be left out. */
-  public Entry<Optional<T>> optional(String emptyMeans) {
+  public QuestionDefinition<Optional<T>> optional(String emptyMeans) {
     Reading.Understood<Optional<T>> left = new Reading.Understood<>(Optional.empty(), emptyMeans);
-    return new Entry<>(
+    return new QuestionDefinition<>(
         key,
         wording,
         typed -> reader.apply(typed).as(Optional::of),
@@ -291,33 +291,33 @@ public record Entry<T>(
         ifUnknown.map(u -> new Reading.Understood<>(Optional.of(u.value()), u.text(), u.basis())),
         storedForm.map(form -> value -> value.map(form).orElse("")),
         textDoubts,
-        doubts.stream().map(Entry::whenPresent).toList(),
-        slips.stream().map(Entry::whenPresent).toList(),
+        doubts.stream().map(QuestionDefinition::whenPresent).toList(),
+        slips.stream().map(QuestionDefinition::whenPresent).toList(),
         governsTheRest);
   }
 
   /** The answer may be left out: the table says what is taken then. */
-  public Entry<Optional<T>> optional(Property<?, ?> property) {
+  public QuestionDefinition<Optional<T>> optional(Property<?, ?> property) {
     return optional(NOT_SAID + property.whenOmitted());
   }
 
   /** The same; no, none and the like say so too. */
-  public Entry<Optional<T>> orNone(Property<?, ?> property) {
+  public QuestionDefinition<Optional<T>> orNone(Property<?, ?> property) {
     return orNone(NOT_SAID + property.whenOmitted());
   }
 
   private static final String NOT_SAID = "not known, ";
 
   /** The answer may be left out; no, none and the like say so too. */
-  public Entry<Optional<T>> orNone(String emptyMeans) {
-    Entry<Optional<T>> left = optional(emptyMeans);
+  public QuestionDefinition<Optional<T>> orNone(String emptyMeans) {
+    QuestionDefinition<Optional<T>> left = optional(emptyMeans);
     return left.reading(
         typed -> NegativeAnswer.matches(typed) ? left.empty() : left.reader.apply(typed));
   }
 
   /** The answer may be this word instead, which has to be typed: Enter alone would flatter. */
-  public Entry<Optional<T>> orWord(String word, String means) {
-    Entry<Optional<T>> left = optional(means);
+  public QuestionDefinition<Optional<T>> orWord(String word, String means) {
+    QuestionDefinition<Optional<T>> left = optional(means);
     return left.worded(wording.orWord(word))
         .reading(
             typed ->
@@ -337,7 +337,7 @@ public record Entry<T>(
   }
 
   /** Enter alone is refused, since what it would mean flatters. */
-  public Entry<T> withoutDefault() {
+  public QuestionDefinition<T> withoutDefault() {
     return empty(Optional.empty());
   }
 
@@ -346,8 +346,8 @@ public record Entry<T>(
     return value -> value.flatMap(slip);
   }
 
-  public Entry<T> governingTheRest() {
-    return new Entry<>(
+  public QuestionDefinition<T> governingTheRest() {
+    return new QuestionDefinition<>(
         key, wording, reader, whenEmpty, ifUnknown, storedForm, textDoubts, doubts, slips, true);
   }
 
