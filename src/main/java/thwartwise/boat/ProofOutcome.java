@@ -1,5 +1,6 @@
 package thwartwise.boat;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,14 +12,20 @@ import java.util.Optional;
  * @param measured the bare hull as stated
  * @param measuredMayBeOff one standard deviation each
  * @param corrected what fits best, where the boat agrees
+ * @param careful the names of the kinds of measurement that were taken the better way
  * @param suspect the measurement most likely wrong, where it does not and one explains it
  */
 public record ProofOutcome(
     boolean agrees,
     HullWeight measured,
     HullWeight measuredMayBeOff,
+    List<String> careful,
     Optional<CorrectedHull> corrected,
     Optional<SuspectedMeasurement> suspect) {
+
+  public ProofOutcome {
+    careful = List.copyOf(careful);
+  }
 
   /**
    * @param mayBeOff one standard deviation each

@@ -38,6 +38,7 @@ import thwartwise.spread.PredictionSpread.Source;
  * @param predicted the readings as worked out, m
  * @param measured the bare hull as stated
  * @param mayBeOff how far that may be off, one standard deviation each
+ * @param better kinds of measurement that were taken the better way
  * @param fit empty where the boat does not agree, or nothing fits
  */
 public record ProofAssessment(
@@ -47,6 +48,7 @@ public record ProofAssessment(
     ProofComparison comparison,
     HullWeight measured,
     HullWeight mayBeOff,
+    Set<InputKind> better,
     Optional<HullFit> fit,
     Optional<RollComparison> roll) {
   private static final Set<InputKind> FITTED =
@@ -95,6 +97,7 @@ public record ProofAssessment(
         comparison.agrees(),
         measured,
         mayBeOff,
+        better.stream().map(InputKind::name).sorted().toList(),
         fit.map(f -> new CorrectedHull(f.fitted(), f.spreads(), f.massHeld())),
         comparison.agrees() ? Optional.empty() : comparison.likeliest().map(this::suspect));
   }
@@ -149,6 +152,7 @@ public record ProofAssessment(
           comparison,
           model.hullWeight(),
           stated,
+          better,
           comparison.agrees() ? fit(prediction, stated, spread) : Optional.empty(),
           roll);
     }

@@ -220,7 +220,7 @@ public final class ProofPage {
   }
 
   private String unit() {
-    return units.system().isMetric() ? "mm" : "inches";
+    return units.system().isMetric() ? "mm" : "in";
   }
 
   private String fine(double metres) {

@@ -23,6 +23,9 @@ import thwartwise.walk.Walk;
 
 /** Asks what was read of a boat afloat, says whether it floats as it was measured, and keeps it. */
 final class ProveCommand implements ShellCommand {
+  private static final OptionWord AGAIN =
+      new OptionWord("again", "", "hold the last proof against what is measured now", false);
+
   private final Inspector inspector;
 
   ProveCommand(Inspector inspector) {
@@ -43,6 +46,7 @@ final class ProveCommand implements ShellCommand {
   public List<OptionWord> words() {
     return List.of(
         OptionWord.BOAT,
+        AGAIN,
         CarefulMeasurements.BETTER,
         PreparedAnswers.ANSWERS,
         OptionWord.RULES,
@@ -65,8 +69,9 @@ final class ProveCommand implements ShellCommand {
         together. Where it agrees, it says what weight and centre of the bare hull fit
         best, before and after. Where it does not, the recommendation is withdrawn,
         and the measurement most likely wrong is named, and by how much: nobody goes
-        until the boat is measured again or a later proof agrees. The roll is a
-        cross-check. The proof is kept in the boat file with both numbers. Name with
+        until a later proof agrees, or the boat was measured again and "refit", or
+        "prove --again" after the file was edited, finds that the proof agrees with
+        it. The roll is a cross-check. The proof is kept in the boat file with both numbers. Name with
         --better what was measured with care, in the words that "help spread" lists.
 
         Exit codes, for scripts:
@@ -84,6 +89,9 @@ final class ProveCommand implements ShellCommand {
     Set<InputKind> better = CarefulMeasurements.of(given, this);
     RuleBook rules = RuleBooks.of(given);
     Conversation conversation = PreparedAnswers.conversation(context, given);
+    if (given.has(AGAIN)) {
+      return again(file, boat, rules, better, conversation).status();
+    }
     conversation.print(ProofPage.opening(boat).stripTrailing());
     BriefConversation.Ended ended =
         new BriefConversation(conversation, Walk.ofProof(inspector.today(), boat)).asked();
@@ -101,6 +109,29 @@ final class ProveCommand implements ShellCommand {
     boolean agrees = assessed.filter(a -> a.comparison().agrees()).isPresent();
     boolean failed = seen.filter(ObservedTrial::failed).isPresent();
     return (agrees && !failed ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
+  }
+
+  /** Nothing is read again: the proof that holds the launch, next to the boat as it is now. */
+  private Exit again(
+      Path file, Boat boat, RuleBook rules, Set<InputKind> better, Conversation conversation) {
+    ProofReassessment again =
+        BoatChoice.consistent(
+            file, () -> ProofReassessment.of(boat, rules.base(), better, inspector.today()));
+    if (again.assessed().isEmpty()) {
+      conversation.print("No proof afloat holds the launch of this boat. Nothing was changed.");
+      return Exit.NOTHING_HOLDS_BACK;
+    }
+    ProofAssessment assessed = again.assessed().get();
+    Workspace.rewrite(file, BoatFile.read(file).withProofs(again.boat().proofs()));
+    conversation.print(
+        ProofPage.of(
+                boat,
+                assessed.proof(),
+                again.assessed(),
+                Optional.empty(),
+                Optional.of(again.boat()))
+            .stripTrailing());
+    return assessed.comparison().agrees() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK;
   }
 
   /** Empty where the file was changed meanwhile: what was read is of another boat then. */

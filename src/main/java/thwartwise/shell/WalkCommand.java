@@ -186,7 +186,9 @@ final class WalkCommand implements ShellCommand {
    * Everything is worked out before anything is written; then boat file, record and pages appear
    * and the draft goes, all at once. Ctrl-C before that leaves everything as it was.
    */
-  private Finished inspected(Boat boat, Draft draft, Conversation conversation) {
+  private Finished inspected(Boat walked, Draft draft, Conversation conversation) {
+    Boat boat =
+        ProofReassessment.afterChanges(walked, RuleSetFile.cautiousDefault(), inspector.today());
     Workspace workspace = draft.workspace();
     Path file = workspace.boatPath(boat.name());
     if (Files.exists(file)) {

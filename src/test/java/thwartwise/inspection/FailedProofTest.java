@@ -44,7 +44,12 @@ class FailedProofTest {
             Optional.empty(),
             Optional.empty()),
         new ProofOutcome(
-            agrees, some, some, Optional.empty(), agrees ? Optional.empty() : Optional.of(WEIGHT)),
+            agrees,
+            some,
+            some,
+            List.of(),
+            Optional.empty(),
+            agrees ? Optional.empty() : Optional.of(WEIGHT)),
         "mark",
         false);
   }
@@ -91,7 +96,7 @@ class FailedProofTest {
     assertThat(RefusalWords.of(REFUSAL, UnitFormat.METRIC))
         .isEqualTo(
             "read afloat on 2026-06-01 by Bea, the boat did not float as it was measured, so"
-                + " nothing is recommended until it is measured again or proved again; most likely"
+                + " nothing is recommended until it is measured again and agrees, or a later proof does; most likely"
                 + " wrong is the hull's weight: about 30\u00a0kg more than stated");
   }
 }

@@ -57,6 +57,7 @@ class HullCorrectionTest {
             true,
             measured,
             SPREAD,
+            List.of(),
             Optional.of(new CorrectedHull(afloat, new HullWeight(day, 0.01, 0.02), false)),
             Optional.empty()),
         "mark",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.AfloatProof.HeelMeasurement;
 import thwartwise.boat.Boat;
+import thwartwise.boat.HullCorrection;
 import thwartwise.boat.KeptProof;
 import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Person;
@@ -224,6 +225,33 @@ class ProveCommandTest {
         .isEqualTo(new HeelMeasurement.ByPendulum(1.0, 0.046));
     // A level that stood askew before shows it to both sides alike.
     assertThat(prove(lines)).isZero();
+  }
+
+  /** What was measured with care is remembered: otherwise 40 kg would hide in what is doubtful. */
+  @Test
+  void a_hull_weighed_again_lifts_the_hold_and_is_not_corrected_by_old_readings() {
+    Boat heavier = stated.withHullMass(stated.hull().mass() + 40);
+    prove(new ReadAfloat(heavier, TestShell.TODAY).lines());
+    Path path = new Workspace(temp).boatPath("pram");
+
+    assertThat(again()).isEqualTo(1);
+    Workspace.rewrite(path, BoatFile.read(path).withHullMass(stated.hull().mass() + 0.1));
+    assertThat(again()).as("nothing that matters").isEqualTo(1);
+    assertThat(KeptProof.holding(BoatFile.read(path).proofs())).isPresent();
+    Workspace.rewrite(path, BoatFile.read(path).withHullMass(stated.hull().mass() + 40));
+    assertThat(KeptProof.holding(BoatFile.read(path).proofs())).isPresent();
+    assertThat(again()).isZero();
+
+    Boat now = BoatFile.read(path);
+    assertThat(KeptProof.holding(now.proofs())).isEmpty();
+    assertThat(HullCorrection.of(now)).isEmpty();
+    assertThat(again()).isZero();
+    assertThat(shell.out())
+        .endsWith("No proof afloat holds the launch of this boat. Nothing was changed.\n");
+  }
+
+  private int again() {
+    return shell.run("prove", "--again", "--boat", "pram", "--folder", temp.toString());
   }
 
   @Test

@@ -20,6 +20,7 @@ import thwartwise.measure.ChoiceReader;
 import thwartwise.measure.NumberReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.QuantityReader;
+import thwartwise.measure.Reading;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.walk.engine.QuantityQuestions;
@@ -105,8 +106,8 @@ public final class ProofQuestions {
   }
 
   private boolean kit() {
-    return boat.kit().isEmpty()
-        || replay.ask(
+    return !boat.kit().isEmpty()
+        && replay.ask(
             WordQuestions.yesNo("proof.kit", "Is all listed kit aboard, where it is listed?")
                 .how("yes: all of it, each in its place. no: all of it is ashore.")
                 .why("Every kilogram aboard counts; half of it would fit neither answer."));
@@ -356,12 +357,20 @@ public final class ProofQuestions {
                         subject(side) + ", level",
                         "degrees",
                         "degrees, such as 4.5",
-                        NumberReader::figure))
+                        typed -> figure(typed, "degrees")))
                 .how(
                     "To the side of the weight, from what it showed with the weight in the middle.")
                 .why("It is the heel.")
                 .unless(ProofQuestions::noHeel));
     return new HeelMeasurement.ByLevel(Math.toRadians(degrees));
+  }
+
+  /** Repeated with its unit. */
+  private static Reading<Double> figure(String typed, String unit) {
+    Reading<Double> read = NumberReader.figure(typed);
+    return read instanceof Reading.Understood<Double> figure
+        ? Reading.understood(figure.value(), figure.text() + " " + unit)
+        : read;
   }
 
   private static Optional<String> noHeel(double degrees) {
@@ -420,7 +429,7 @@ public final class ProofQuestions {
                     "Time for all of them",
                     "seconds",
                     "seconds, such as 12.5",
-                    NumberReader::figure)
+                    typed -> figure(typed, "seconds"))
                 .how("By a watch, from letting go.")
                 .why("The time of one swing tells how stiff the boat is.")
                 .unless(all -> unusual(all, swings)));

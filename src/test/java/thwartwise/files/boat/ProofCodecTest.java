@@ -41,6 +41,7 @@ class ProofCodecTest {
           true,
           STATED,
           new HullWeight(1.4, 0.02, 0.05),
+          List.of("EDGE_HEIGHTS"),
           Optional.of(
               new CorrectedHull(
                   new HullWeight(29.25, 1.18, 0.17), new HullWeight(1, 0.01, 0.02), true)),
@@ -50,6 +51,7 @@ class ProofCodecTest {
           false,
           STATED,
           new HullWeight(1.4, 0.02, 0.05),
+          List.of("EDGE_HEIGHTS"),
           Optional.empty(),
           Optional.of(
               new SuspectedMeasurement(

@@ -1,0 +1,85 @@
+package thwartwise.shell;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import thwartwise.boat.Boat;
+import thwartwise.boat.KeptProof;
+import thwartwise.boat.ProofOutcome;
+import thwartwise.files.boat.BoatMark;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.proof.ProofAssessment;
+import thwartwise.rules.RuleSet;
+import thwartwise.spread.InputKind;
+
+/**
+ * A proof that holds the launch, held against the boat as it is measured now. What was read stays
+ * as it was: once it agrees it lifts the hold, but it corrects nothing, since nobody knows whether
+ * the boat was only measured again or changed.
+ *
+ * @param boat with the new outcome, and every proof next to it as it is now
+ * @param assessed the proof; empty where none holds, or nothing can be compared
+ */
+record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
+
+  /**
+   * @param better kinds of measurement that were taken the better way
+   * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
+   */
+  static ProofReassessment of(Boat boat, RuleSet rules, Set<InputKind> better, LocalDate today) {
+    Boat marked = BoatMark.withProofs(boat, boat.proofs());
+    Optional<KeptProof> holding = KeptProof.holding(marked.proofs());
+    Optional<ProofAssessment> assessed =
+        holding.flatMap(
+            proof ->
+                ProofAssessment.of(
+                    marked,
+                    proof.readings(),
+                    rules,
+                    RuleSetFile.measuringSpreads(),
+                    joined(better, proof.outcome().careful()),
+                    today));
+    return new ProofReassessment(
+        assessed.map(a -> with(marked, holding.orElseThrow(), a)).orElse(marked), assessed);
+  }
+
+  /** What was measured with care then does not become doubtful by measuring again. */
+  private static Set<InputKind> joined(Set<InputKind> better, List<String> careful) {
+    Set<InputKind> all = EnumSet.noneOf(InputKind.class);
+    all.addAll(better);
+    Arrays.stream(InputKind.values())
+        .filter(kind -> careful.contains(kind.name()))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** The same where the boat was measured anew; one measured as it was is not asked again. */
+  static Boat afterChanges(Boat boat, RuleSet rules, LocalDate today) {
+    Boat marked = BoatMark.withProofs(boat, boat.proofs());
+    return KeptProof.holding(marked.proofs()).filter(proof -> !proof.current()).isPresent()
+        ? of(boat, rules, Set.of(), today).boat()
+        : marked;
+  }
+
+  private static Boat with(Boat boat, KeptProof old, ProofAssessment assessed) {
+    ProofOutcome found = assessed.outcome();
+    KeptProof now =
+        new KeptProof(
+            old.readings(),
+            new ProofOutcome(
+                found.agrees(),
+                found.measured(),
+                found.measuredMayBeOff(),
+                found.careful(),
+                Optional.empty(),
+                found.suspect()),
+            BoatMark.ofProof(boat, old.readings()),
+            true);
+    List<KeptProof> all =
+        boat.proofs().stream().map(proof -> proof.equals(old) ? now : proof).toList();
+    return boat.withProofs(all);
+  }
+}
