@@ -17,6 +17,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.HullWeight;
 import thwartwise.boat.Loading.Weight;
+import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.ProofOutcome;
 import thwartwise.boat.ProofOutcome.CorrectedHull;
 import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
@@ -228,8 +229,16 @@ public record ProofAssessment(
     }
 
     private double weighing(InputKind kind) {
-      double unsaid = Allowance.of(rules, model).massFactor() - 1;
-      return better.contains(kind) ? Math.min(unsaid, rules.value("bathroom-scales")) : unsaid;
+      double unsaid = Allowance.unsaid(rules, model).massFactor() - 1;
+      return kind.kind()
+          .flatMap(k -> MeasuringMethod.of(boat.methods(), k, ""))
+          .or(() -> kind.betterWay().filter(way -> better.contains(kind)))
+          .map(
+              way ->
+                  way.isGuessed()
+                      ? unsaid * rules.value(way.limit())
+                      : Math.min(unsaid, rules.value(way.limit())))
+          .orElse(unsaid);
     }
 
     private List<Source> ofPerson(FloatedPrediction prediction, String name) {

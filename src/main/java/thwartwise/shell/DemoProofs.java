@@ -2,7 +2,6 @@ package thwartwise.shell;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,23 +19,14 @@ import thwartwise.measure.PrintableText;
 import thwartwise.proof.ProofAssessment;
 import thwartwise.report.ProofPage;
 import thwartwise.rules.RuleSet;
-import thwartwise.spread.InputKind;
 
 /**
  * Two invented boats of one set of measurements, proved afloat: one that is as it was measured, and
- * one that weighs 30 kg more than its builder said. What was read of them is written here; what
- * comes of it is worked out.
+ * one that weighs 30 kg more than its builder said. They were measured with care, and their files
+ * say so: otherwise 30 kg hide in what edges may be off. What was read of them is written here;
+ * what comes of it is worked out.
  */
 final class DemoProofs {
-  /** Without care 30 kg hide in what edges may be off. */
-  private static final Set<InputKind> CAREFUL =
-      EnumSet.of(
-          InputKind.EDGE_HEIGHTS,
-          InputKind.BOTTOM_HEIGHTS,
-          InputKind.HALF_BREADTHS,
-          InputKind.PERSON_MASS,
-          InputKind.KIT_MASS);
-
   private static final String OPENING =
       """
       Two small boats of one builder's drawing, each proved afloat beside the landing.
@@ -97,7 +87,7 @@ final class DemoProofs {
       Boat boat = DemoCommand.provedAsOf(today, read.boat);
       AfloatProof proof = read.on(today);
       Optional<ProofAssessment> assessed =
-          ProofAssessment.of(boat, proof, rules, RuleSetFile.measuringSpreads(), CAREFUL, today);
+          ProofAssessment.of(boat, proof, rules, RuleSetFile.measuringSpreads(), Set.of(), today);
       Boat proved = assessed.map(a -> ProveCommand.withProof(boat, a)).orElse(boat);
       out.println(
           ProofPage.of(boat, proof, assessed, Optional.empty(), Optional.of(proved))

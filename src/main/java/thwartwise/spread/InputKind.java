@@ -58,7 +58,8 @@ public enum InputKind {
     return slip;
   }
 
-  Optional<MeasuringWay> betterWay() {
+  /** The better way to take it. */
+  public Optional<MeasuringWay> betterWay() {
     return betterWay;
   }
 

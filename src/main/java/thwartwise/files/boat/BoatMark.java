@@ -30,9 +30,10 @@ public final class BoatMark {
     return sum(node);
   }
 
-  /** The same for the same water and hull, and of the rest what was aboard. */
+  /** The same for the same water and hull, measured alike, and of the rest what was aboard. */
   public static String ofProof(Boat boat, AfloatProof proof) {
     ObjectNode node = hull(boat);
+    list(node, MeasuringMethodCodec.KEY, boat.methods(), MeasuringMethodCodec::write);
     List<String> taken = proof.people().stream().map(Person::place).toList();
     list(
         node,
