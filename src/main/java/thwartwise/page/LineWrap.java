@@ -14,12 +14,17 @@ public final class LineWrap {
   private final int width;
   private final List<String> lines = new ArrayList<>();
   private StringBuilder line;
+
+  /** Columns of the line so far. */
+  private int filled;
+
   private boolean empty = true;
 
   private LineWrap(String first, String hanging, int width) {
     this.hanging = hanging;
     this.width = width;
     this.line = new StringBuilder(first);
+    this.filled = columns(first);
   }
 
   /**
@@ -38,25 +43,31 @@ public final class LineWrap {
   }
 
   private void add(String word) {
-    if (!empty && columns(line) + 1 + columns(word) > width) {
+    if (!empty && filled + 1 + columns(word) > width) {
       next();
     }
-    line.append(empty ? "" : " ");
+    if (!empty) {
+      line.append(' ');
+      filled++;
+    }
     word.codePoints().forEach(this::addLetter);
     empty = false;
   }
 
   /** A word longer than a line is broken between two letters. */
   private void addLetter(int letter) {
-    if (columns(line) + columns(letter) > width) {
+    int columns = columns(letter);
+    if (filled + columns > width) {
       next();
     }
     line.appendCodePoint(letter);
+    filled += columns;
   }
 
   private void next() {
     lines.add(line.toString().stripTrailing());
     line = new StringBuilder(hanging);
+    filled = columns(hanging);
     empty = true;
   }
 

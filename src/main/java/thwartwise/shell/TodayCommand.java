@@ -85,7 +85,7 @@ final class TodayCommand implements ShellCommand {
     conversation.print("");
     conversation.print(TodayPage.opening(kept.inspection()));
     List<Answered> answers =
-        new TodayQuestions(today.points()).asked(conversation, kept.inspection().boat());
+        TodayQuestions.of(today.points()).asked(conversation, kept.inspection().boat());
     String ending = today.held().isEmpty() ? TodayPage.ending(answers) : TodayPage.held(today);
     conversation.print("");
     conversation.print(ending.stripTrailing());
@@ -158,20 +158,25 @@ final class TodayCommand implements ShellCommand {
   }
 
   /** The points of today, each a question as in the walk. Anything but yes leaves it open. */
-  record TodayQuestions(List<Point> points) {
+  record TodayQuestions(List<Point> points, List<QuestionDefinition<Boolean>> entries) {
     private static final String UNKNOWN = "don't know";
     private static final String NOT_ONE = " is not one of them. Type yes, no or don't know.";
 
+    static TodayQuestions of(List<Point> points) {
+      return new TodayQuestions(
+          points, IntStream.range(0, points.size()).mapToObj(i -> entry(i, points)).toList());
+    }
+
     /** Every answer there is; the points nobody came to are not answered, so they are open. */
     List<Answered> asked(Conversation conversation, Boat boat) {
-      List<QuestionDefinition<?>> entries =
-          IntStream.range(0, points.size()).<QuestionDefinition<?>>mapToObj(this::entry).toList();
       List<Answer> answers =
-          new BriefConversation(conversation, Walk.asking(boat, entries)).asked().answers();
+          new BriefConversation(conversation, Walk.asking(boat, List.copyOf(entries)))
+              .asked()
+              .answers();
       return IntStream.range(0, points.size()).mapToObj(i -> answered(i, answers)).toList();
     }
 
-    private QuestionDefinition<Boolean> entry(int i) {
+    private static QuestionDefinition<Boolean> entry(int i, List<Point> points) {
       Point point = points.get(i);
       String[] question =
           TodayPage.question(i + 1, points.size(), point).lines().toArray(String[]::new);
@@ -195,7 +200,7 @@ final class TodayCommand implements ShellCommand {
     }
 
     private Answered answered(int i, List<Answer> answers) {
-      QuestionDefinition<Boolean> entry = entry(i);
+      QuestionDefinition<Boolean> entry = entries.get(i);
       return answers.stream()
           .filter(answer -> answer.question().equals(entry.key()))
           .flatMap(answer -> understood(entry, answer).stream())

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import thwartwise.boat.AfloatProof;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ObservedTrial;
@@ -52,13 +53,16 @@ public final class Walk {
 
   private final Function<Replay, Boat> script;
 
-  /**
-   * The run of the answers asked about last: every typed line asks for the same run several times,
-   * and a run builds solids. Replaced as a whole, so that threads may share it.
-   */
-  private volatile LastRun last = new LastRun(List.of(), Optional.empty());
+  /** A row is taken value by value, and the answers before it are asked about again then. */
+  private static final int REMEMBERED = 8;
 
-  private record LastRun(List<Answer> answers, Optional<ReplayResult> played) {}
+  /**
+   * The runs of the answers asked about last, newest first: every typed line asks for the same runs
+   * several times. Replaced as a whole, so that threads may share it.
+   */
+  private volatile List<PastRun> past = List.of();
+
+  private record PastRun(List<Answer> answers, ReplayResult played) {}
 
   private Walk(Function<Replay, Boat> script) {
     this.script = script;
@@ -215,16 +219,20 @@ public final class Walk {
   }
 
   private ReplayResult play(List<Answer> answers) {
-    LastRun before = last;
-    if (before.played().isPresent() && before.answers().equals(answers)) {
-      return before.played().get();
+    List<PastRun> before = past;
+    for (PastRun run : before) {
+      if (run.answers().size() == answers.size() && run.answers().equals(answers)) {
+        return run.played();
+      }
     }
     ReplayResult played =
-        before
-            .played()
-            .map(run -> run.again(script, answers))
-            .orElseGet(() -> ReplayResult.of(script, answers));
-    last = new LastRun(List.copyOf(answers), Optional.of(played));
+        before.isEmpty()
+            ? ReplayResult.of(script, answers)
+            : before.get(0).played().again(script, answers);
+    past =
+        Stream.concat(Stream.of(new PastRun(List.copyOf(answers), played)), before.stream())
+            .limit(REMEMBERED)
+            .toList();
     return played;
   }
 

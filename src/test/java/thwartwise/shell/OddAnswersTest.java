@@ -36,12 +36,13 @@ class OddAnswersTest {
   @Test
   void at_each_point_of_today_an_odd_answer_counts_nothing() {
     List<Point> points = TodayVerdict.of(SampleRecords.report(), BOAT, TestShell.TODAY).points();
+    TodayQuestions questions = TodayQuestions.of(points);
     for (int at = 0; at < points.size(); at++) {
       for (String odd : ODD) {
         List<String> typed = new ArrayList<>(Collections.nCopies(points.size(), "yes"));
         typed.add(at, odd);
         TypedConversation conversation = new TypedConversation(typed);
-        List<Answered> answers = new TodayQuestions(points).asked(conversation, BOAT);
+        List<Answered> answers = questions.asked(conversation, BOAT);
         harmless(conversation.said());
         // Refused, it is asked again; taken, it is a no or a don't know.
         assertThat(answers.get(at).yes()).isEqualTo(conversation.isAllTyped());
