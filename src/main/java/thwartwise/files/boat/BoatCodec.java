@@ -134,24 +134,25 @@ public final class BoatCodec {
             .optionalObject(ObservedTrialCodec.KEY, ObservedTrialCodec.KEYS)
             .map(trial -> ObservedTrialCodec.read(trial, known))
             .orElse(known);
-    Boat proved =
-        BoatMark.withProofs(
-            tried,
-            fields.optionalItems(ProofCodec.KEY, "proof", ProofCodec.KEYS).stream()
-                .map(proof -> ProofCodec.read(proof, places))
-                .toList());
     Boat boat =
-        proved.withPointAnswers(
+        tried.withPointAnswers(
             fields.optionalItems(PointAnswerCodec.KEY, "point", PointAnswerCodec.KEYS).stream()
                 .map(PointAnswerCodec::read)
                 .toList());
     CountRules.check(spot, boat);
     NameRules.check(spot, boat);
-    return boat.withMethods(
-        fields
-            .optionalItems(MeasuringMethodCodec.KEY, "way of measuring", MeasuringMethodCodec.KEYS)
-            .stream()
-            .map(method -> MeasuringMethodCodec.read(method, boat))
+    Boat measuredSo =
+        boat.withMethods(
+            fields
+                .optionalItems(
+                    MeasuringMethodCodec.KEY, "way of measuring", MeasuringMethodCodec.KEYS)
+                .stream()
+                .map(method -> MeasuringMethodCodec.read(method, boat))
+                .toList());
+    return BoatMark.withProofs(
+        measuredSo,
+        fields.optionalItems(ProofCodec.KEY, "proof", ProofCodec.KEYS).stream()
+            .map(proof -> ProofCodec.read(proof, places))
             .toList());
   }
 
