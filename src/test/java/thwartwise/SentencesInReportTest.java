@@ -57,6 +57,7 @@ class SentencesInReportTest {
           Map.entry("Concern", "a word of the checklist"),
           Map.entry("Checklist", "a word of the checklist"),
           Map.entry("Unit", "a symbol"),
+          Map.entry("MeasuringWay", "a word of the boat file"),
           Map.entry("Role", "a word of the report"),
           Map.entry("CapacityFigure", "a word of the report"),
           Map.entry("Pose", "a word of the report"),

@@ -22,7 +22,7 @@ import thwartwise.measured.BoatQuantity;
 
 /** Reads checklists. */
 public final class ChecklistFile {
-  static final List<String> SHIPPED =
+  static final List<String> BUNDLED =
       List.of(
           "before-each-launch",
           "trial-in-shallow-water",
@@ -70,7 +70,7 @@ public final class ChecklistFile {
 
   /** The lists that come with the program. */
   public static List<Checklist> bundled() {
-    return SHIPPED.stream().map(ChecklistFile::bundled).toList();
+    return BUNDLED.stream().map(ChecklistFile::bundled).toList();
   }
 
   /** Those that are printed to be ticked. */

@@ -34,7 +34,7 @@ import thwartwise.rules.RuleSet;
 public final class RuleSetFile {
   private static final String CAUTIOUS_DEFAULT = "/thwartwise/rules/cautious-default.json";
   private static final String MEASURING_SPREADS = "/thwartwise/rules/measuring-spreads.json";
-  private static final List<String> BESIDE =
+  private static final List<String> ALTERNATIVES =
       List.of(
           "us-33-cfr-183",
           "iso-12217-3-style",
@@ -88,7 +88,7 @@ public final class RuleSetFile {
   /** Sets that come with the program and stand beside our own. */
   public static List<RuleSet> bundledAlternatives() {
     RuleSet own = cautiousDefault();
-    return BESIDE.stream()
+    return ALTERNATIVES.stream()
         .map(name -> "/thwartwise/rules/" + name + ".json")
         .map(resource -> LimitRules.checked(bundled(resource), own, Location.whole(resource)))
         .toList();

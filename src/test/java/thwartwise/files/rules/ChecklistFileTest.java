@@ -152,7 +152,7 @@ class ChecklistFileTest {
     try (var files = Files.list(Path.of("checklists"))) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrderElementsOf(
-              ChecklistFile.SHIPPED.stream().map(name -> name + ".json").toList());
+              ChecklistFile.BUNDLED.stream().map(name -> name + ".json").toList());
     }
     assertThat(ChecklistFile.bundled())
         .extracting(Checklist::name)
