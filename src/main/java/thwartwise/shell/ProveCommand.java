@@ -71,8 +71,9 @@ final class ProveCommand implements ShellCommand {
         and the measurement most likely wrong is named, and by how much: nobody goes
         until a later proof agrees, or the boat was measured again and "refit", or
         "prove --again" after the file was edited, finds that the proof agrees with
-        it. The roll is a cross-check. The proof is kept in the boat file with both numbers. Name with
-        --better what was measured with care, in the words that "help spread" lists.
+        it. The roll is a cross-check. The proof is kept in the boat file with both
+        numbers. Name with --better what was measured with care, in the words that
+        "help spread" lists.
 
         Exit codes, for scripts:
           0  the boat floats as it was measured, within what that may be off

@@ -147,6 +147,13 @@ class ComparisonTest {
             + " \"ampHours\": 80 } }, \"kit\": | label of the battery  ADDED",
         "\"kit\": | \"electrics\": { \"latitude\": -34 }, \"kit\":"
             + " | the latitude: -34 degrees, was gives nothing",
+        "\"kit\": | \"proofs\": [ { \"date\": \"2026-05-02\", \"by\": \"Bea\", \"withKit\": false,"
+            + " \"empty\": { \"bow\": 0.4, \"stern\": 0.4, \"port\": 0.3, \"starboard\": 0.3 },"
+            + " \"outcome\": { \"agrees\": false,"
+            + " \"measured\": { \"mass\": 61, \"along\": 1.7, \"height\": 0.2 },"
+            + " \"measuredMayBeOff\": { \"mass\": 3, \"along\": 0.1, \"height\": 0.1 },"
+            + " \"careful\": [], \"corrected\": null, \"suspect\": null }, \"boat\": \"1a\" } ], \"kit\":"
+            + " | Stated[what=what was read of it afloat]",
         "\"kit\": | \"kept\": [ { \"about\": \"block\", \"reason\": \"so built\" } ], \"kit\":"
             + " | Stated[what=what looks wrong and was kept with a reason]",
         "\"kit\": | \"waters\": { \"waves\": 0.1, \"weir\": true }, \"kit\":"
