@@ -22,6 +22,7 @@ import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FullWalkSections;
+import thwartwise.walk.questions.GuessedMasses;
 import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
@@ -104,6 +105,6 @@ final class BoatScript {
     known.with(before -> swamped);
     Boat settled = kept.confirmed(replay, swamped);
     BasicQuestions.finish(replay, settled.withAssumptions(replay.guesses()));
-    return settled;
+    return GuessedMasses.said(replay, settled);
   }
 }

@@ -25,6 +25,7 @@ import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FillingQuestions;
+import thwartwise.walk.questions.GuessedMasses;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.OutfitQuestions;
@@ -260,7 +261,7 @@ final class ChangedScript {
                     .why("Paint, mending and soaked wood weigh more than they look.")
                     .within(at.tape().usual(BoatQuantity.HULL_MASS))
                     .within(SkinWarnings.of(at.tape(), at.limits(), boat.hull())::of));
-    return boat.withHullMass(mass);
+    return GuessedMasses.weighedAgain(at.replay(), at.key() + ".mass", boat.withHullMass(mass));
   }
 
   private static Boat swamped(At at, Boat boat) {

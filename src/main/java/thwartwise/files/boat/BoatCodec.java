@@ -9,6 +9,7 @@ import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
@@ -222,8 +223,9 @@ public final class BoatCodec {
     if (!boat.proofs().isEmpty()) {
       list(node, ProofCodec.KEY, boat.proofs(), ProofCodec::write);
     }
-    if (!boat.methods().isEmpty()) {
-      list(node, MeasuringMethodCodec.KEY, boat.methods(), MeasuringMethodCodec::write);
+    List<MeasuringMethod> methods = MeasuringMethodCodec.stillThere(boat);
+    if (!methods.isEmpty()) {
+      list(node, MeasuringMethodCodec.KEY, methods, MeasuringMethodCodec::write);
     }
     if (!boat.pointAnswers().isEmpty()) {
       list(node, PointAnswerCodec.KEY, boat.pointAnswers(), PointAnswerCodec::write);

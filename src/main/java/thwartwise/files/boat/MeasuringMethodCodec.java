@@ -78,6 +78,16 @@ final class MeasuringMethodCodec {
     };
   }
 
+  /** Without what was said of things that were taken out of the boat since. */
+  static List<MeasuringMethod> stillThere(Boat boat) {
+    return boat.methods().stream()
+        .filter(
+            method ->
+                method.item().isEmpty()
+                    || names(method.kind(), boat).anyMatch(method.item().get()::equals))
+        .toList();
+  }
+
   static ObjectNode write(MeasuringMethod method) {
     ObjectNode node = JsonText.object().put("what", method.kind().word());
     method.item().ifPresent(name -> node.put("name", name));

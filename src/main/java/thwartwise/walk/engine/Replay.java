@@ -109,6 +109,14 @@ public final class Replay {
         .toList();
   }
 
+  /** What the answer to a question rests on; empty where it was not asked. */
+  public Optional<AnswerBasis> basis(String key) {
+    return given.stream()
+        .filter(g -> g.answer().question().equals(key))
+        .map(AcceptedAnswer::basis)
+        .findFirst();
+  }
+
   List<AcceptedAnswer> accepted() {
     return List.copyOf(given);
   }

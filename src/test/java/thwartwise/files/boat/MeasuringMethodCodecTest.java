@@ -51,4 +51,13 @@ class MeasuringMethodCodecTest {
             () -> read("{ \"what\": \"hull weight\", \"name\": \"hull\", \"how\": \"guess\" }"))
         .hasMessageContaining("nothing of the hull weight is called \"hull\". Leave the name out.");
   }
+
+  /** Otherwise the file that a walk of changes writes could not be read again. */
+  @Test
+  void what_was_said_of_a_thing_that_was_taken_out_is_not_written() {
+    Boat boat = read("{ \"what\": \"kit weights\", \"name\": \"battery\", \"how\": \"guess\" }");
+
+    assertThat(BoatFile.write(boat)).contains("measuredHow");
+    assertThat(BoatFile.write(boat.withKit(List.of()))).doesNotContain("measuredHow");
+  }
 }
