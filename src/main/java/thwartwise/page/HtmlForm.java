@@ -1,6 +1,7 @@
 package thwartwise.page;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.page.Block.Illustration;
 
@@ -259,6 +260,10 @@ public final class HtmlForm implements Form {
     }
 
     private static String content(Table.Cell cell) {
+      if (cell instanceof Table.Ranges ranges) {
+        return Markup.of(ranges.word())
+            + ranges.bars().stream().map(RangeBar::svg).collect(Collectors.joining());
+      }
       return cell instanceof Table.Bar bar
           ? bar((int) Math.floor(100 * bar.share()))
           : Markup.of(((Table.Words) cell).words());

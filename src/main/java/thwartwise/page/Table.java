@@ -52,6 +52,17 @@ public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) 
     }
   }
 
+  /**
+   * Ranges below each other, after a word where there is one.
+   *
+   * @param word may be blank
+   */
+  public record Ranges(String word, List<RangeBar> bars) implements Cell {
+    public Ranges {
+      bars = List.copyOf(bars);
+    }
+  }
+
   /** The columns a cell runs over. */
   int span(List<Cell> row, int cell) {
     return cell == row.size() - 1 ? columns.size() - cell : 1;

@@ -3,6 +3,7 @@ package thwartwise.page;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Block.Illustration;
 
@@ -189,9 +190,19 @@ public final class TextForm implements Form {
     }
 
     private static List<String> lines(Table.Cell cell, int width) {
+      if (cell instanceof Table.Ranges ranges) {
+        return drawn(ranges, width);
+      }
       return cell instanceof Table.Bar bar
           ? List.of(drawn(bar, width))
           : LineWrap.lines(((Table.Words) cell).words(), "", "", width);
+    }
+
+    private static List<String> drawn(Table.Ranges ranges, int width) {
+      List<String> bars = ranges.bars().stream().map(bar -> bar.text(width)).toList();
+      return ranges.word().isBlank()
+          ? bars
+          : Stream.concat(Stream.of(ranges.word()), bars.stream()).toList();
     }
 
     private static String drawn(Table.Bar bar, int width) {

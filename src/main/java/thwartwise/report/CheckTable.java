@@ -12,8 +12,10 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
+import thwartwise.inspection.Report;
 import thwartwise.measure.UnitFormat;
 import thwartwise.page.Page;
+import thwartwise.page.RangeBar;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 
@@ -24,22 +26,29 @@ import thwartwise.page.Table;
 final class CheckTable {
   private final Sources sources;
   private final UnitFormat units;
+  private final RangeWords ranges;
 
-  private CheckTable(Sources sources, UnitFormat units) {
+  private CheckTable(Sources sources, RangeWords ranges) {
     this.sources = sources;
-    this.units = units;
+    this.units = ranges.units();
+    this.ranges = ranges;
   }
 
-  static void write(Page page, List<Finding> findings, Sources sources, UnitFormat units) {
+  static void write(Page page, Report report, Sources sources, UnitFormat units) {
+    List<Finding> findings = report.findings();
     if (findings.isEmpty()) {
       page.paragraph("No check was made");
       return;
     }
     page.paragraph(
         "Each row shows the loading that comes nearest to the limit",
-        "The bar shows the margin that is left",
+        report.spread().isPresent()
+            ? "The bar is where the figure lies in 95 of 100 boats measured like this, the mark in"
+                + " it the figure as measured, the upright the limit: left of it the figure falls"
+                + " short"
+            : "The bar shows the margin that is left",
         "A number in brackets is that of the source, on the last sheet");
-    CheckTable table = new CheckTable(sources, units);
+    CheckTable table = new CheckTable(sources, new RangeWords(report.spread(), units));
     table
         .of(findings, Role.LIMITS_CREW, "These limit how many may be aboard")
         .ifPresent(page::table);
@@ -64,12 +73,18 @@ final class CheckTable {
       return Optional.empty();
     }
     List<Table.Column> columns =
-        List.of(
-            new Table.Column(head, 34),
-            new Table.Column("Figure", 14),
-            new Table.Column("Limit", 22),
-            new Table.Column("Left", 7));
+        ofRole.stream().anyMatch(f -> ranges.of(f).isPresent())
+            ? columns(head, 24, 26, 14, 13)
+            : columns(head, 34, 14, 22, 7);
     return Optional.of(new Table(columns, rows(ofRole).stream().map(this::row).toList(), true));
+  }
+
+  private static List<Table.Column> columns(String head, int name, int figure, int limit, int bar) {
+    return List.of(
+        new Table.Column(head, name),
+        new Table.Column("Figure", figure),
+        new Table.Column("Limit", limit),
+        new Table.Column("Left", bar));
   }
 
   /** Heel and the freeboard left at that heel are one row. */
@@ -120,18 +135,36 @@ final class CheckTable {
     if (finding.margin().turnsOver()) {
       return "rolls over";
     }
-    return finding.value().isEmpty() ? "none" : FindingWords.value(finding, units);
+    return finding.value().isEmpty()
+        ? "none"
+        : FindingWords.value(finding, units)
+            + ranges.of(finding).map(f -> " (" + ranges.range(f) + ")").orElse("");
   }
 
-  private static Table.Cell left(List<Finding> figures) {
+  private Table.Cell left(List<Finding> figures) {
     Outcome outcome = figures.stream().map(Finding::outcome).reduce(Outcome::worse).orElseThrow();
+    List<RangeBar> bars =
+        figures.stream().flatMap(f -> ranges.of(f).stream()).map(ranges::bar).toList();
+    return bars.size() < figures.size()
+        ? margin(figures, outcome)
+        : new Table.Ranges(word(outcome), bars);
+  }
+
+  private static String word(Outcome outcome) {
+    return switch (outcome) {
+      case MEETS -> "";
+      case BORDERLINE -> "close";
+      case FALLS_SHORT -> "SHORT";
+      case NOT_ASSESSED -> "unknown";
+    };
+  }
+
+  private static Table.Cell margin(List<Finding> figures, Outcome outcome) {
     return switch (outcome) {
       case MEETS ->
           new Table.Bar(
               figures.stream().map(f -> f.margin().share()).min(Comparator.naturalOrder()).get());
-      case BORDERLINE -> new Table.Words("close");
-      case FALLS_SHORT -> new Table.Words("SHORT");
-      case NOT_ASSESSED -> new Table.Words("unknown");
+      case BORDERLINE, FALLS_SHORT, NOT_ASSESSED -> new Table.Words(word(outcome));
     };
   }
 

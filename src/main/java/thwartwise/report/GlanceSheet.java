@@ -154,7 +154,7 @@ final class GlanceSheet {
             ? "That is " + units.mass(over, Side.UP) + " too much"
             : "That leaves "
                 + units.mass(-over, Side.DOWN)
-                + " for people; of this, other things weigh at most "
+                + " for people; of this, other things may weigh at most "
                 + units.mass(Math.min(-over, crew.extra()), Side.DOWN));
   }
 

@@ -36,9 +36,9 @@ final class LeakWords {
 
   private static String left(TakesWater leak) {
     String after = " after " + minutes(Rounding.up(leak.heldUpMinutes(), 0));
-    double tenths = Rounding.wholeDown(10 * leak.left());
-    return tenths < 1
+    double percent = Rounding.wholeDown(100 * leak.left());
+    return percent < 1
         ? "next to nothing is left" + after
-        : String.format(Locale.ROOT, "%.0f in 10 of its litres are left%s", tenths, after);
+        : String.format(Locale.ROOT, "%.0f %% of its litres are left%s", percent, after);
   }
 }

@@ -155,7 +155,7 @@ final class PageSheets {
     page.paragraph(
         LoadCaseWords.of(report.asLoaded().loadCase(), units),
         LoadCaseWords.of(report.atLimit().loadCase(), units));
-    CheckTable.write(page, report.findings(), sources, units);
+    CheckTable.write(page, report, sources, units);
     ChambersSection.write(page, report.chambers(), units);
     FloatingSection.write(page, report, units);
     FormulasSection.write(page, report.capacityFigures(), sources, units);

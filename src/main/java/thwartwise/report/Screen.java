@@ -155,7 +155,7 @@ public final class Screen {
             + units.mass(crew.load(), Side.DOWN)
             + " in all. With the listed kit ("
             + units.mass(inspection.boat().kitMass(), Side.UP)
-            + "), people weigh at most "
+            + "), people may weigh at most "
             + units.mass(crew.crew(), Side.DOWN)
             + ": "
             + FigureText.adults(crew.people())

@@ -123,7 +123,7 @@ final class OneSetOfFigures {
     }
     Map<String, String> told = new LinkedHashMap<>();
     told.put("At most " + load + " kg in all", screen);
-    told.put("people weigh at most " + people + " kg", screen);
+    told.put("people may weigh at most " + people + " kg", screen);
     told.put("People up to " + people + " kg in all, load up to " + load + " kg", opening);
     told.forEach((figure, where) -> holds(where.contains(figure), "not told: " + figure));
     for (CrewLimit limit : crew.crewLimits()) {
