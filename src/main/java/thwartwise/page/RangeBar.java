@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 public record RangeBar(double low, double middle, double high, String words) {
   private static final double LIMIT = 1.0 / 3;
-  private static final int WIDTH = 46;
+  private static final int WIDTH = 42;
   private static final int HEIGHT = 10;
 
   /** Where something so far over the limit is drawn, 0 to 1. */

@@ -43,9 +43,8 @@ final class CheckTable {
     page.paragraph(
         "Each row shows the loading that comes nearest to the limit",
         report.spread().isPresent()
-            ? "The bar is where the figure lies in 95 of 100 boats measured like this, the mark in"
-                + " it the figure as measured, the upright the limit: left of it the figure falls"
-                + " short"
+            ? "The bar holds the figure in 95 of 100 boats measured like this; left of the upright,"
+                + " the limit, it falls short"
             : "The bar shows the margin that is left",
         "A number in brackets is that of the source, on the last sheet");
     CheckTable table = new CheckTable(sources, new RangeWords(report.spread(), units));
@@ -73,9 +72,11 @@ final class CheckTable {
       return Optional.empty();
     }
     List<Table.Column> columns =
-        ofRole.stream().anyMatch(f -> ranges.of(f).isPresent())
-            ? columns(head, 24, 26, 14, 13)
-            : columns(head, 34, 14, 22, 7);
+        ofRole.stream().noneMatch(f -> ranges.of(f).isPresent())
+            ? columns(head, 34, 14, 22, 7)
+            : role == Role.INFORMATION
+                ? columns(head, 34, 14, 18, 11)
+                : columns(head, 24, 25, 17, 11);
     return Optional.of(new Table(columns, rows(ofRole).stream().map(this::row).toList(), true));
   }
 
@@ -135,10 +136,14 @@ final class CheckTable {
     if (finding.margin().turnsOver()) {
       return "rolls over";
     }
-    return finding.value().isEmpty()
-        ? "none"
-        : FindingWords.value(finding, units)
-            + ranges.of(finding).map(f -> " (" + ranges.range(f) + ")").orElse("");
+    return finding.value().isEmpty() ? "none" : FindingWords.value(finding, units) + range(finding);
+  }
+
+  /** Of what limits nothing the bar is enough. */
+  private String range(Finding finding) {
+    return finding.role() == Role.INFORMATION
+        ? ""
+        : ranges.of(finding).map(f -> " (" + ranges.range(f) + ")").orElse("");
   }
 
   private Table.Cell left(List<Finding> figures) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Margin;
+import thwartwise.checks.Unit;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -25,7 +26,17 @@ record RangeWords(Optional<BoatSpread> spread, UnitFormat units) {
     static Ranged of(Margin margin, FigureSpread figure) {
       double by = margin.value().getAsDouble() - figure.margin().value().getAsDouble();
       CoverageInterval range = figure.range();
-      return new Ranged(margin, new CoverageInterval(range.low() + by, range.high() + by), figure);
+      return new Ranged(margin, possible(margin.unit(), range, by), figure);
+    }
+
+    /** What was drawn to second order may be a heel below zero or a boat that has gone round. */
+    private static CoverageInterval possible(Unit unit, CoverageInterval range, double by) {
+      boolean signed = unit == Unit.METRE || unit == Unit.KILOGRAM;
+      double least = signed ? Double.NEGATIVE_INFINITY : 0;
+      double most = unit == Unit.DEGREE ? Math.PI : Double.POSITIVE_INFINITY;
+      return new CoverageInterval(
+          Math.max(least, Math.min(most, range.low() + by)),
+          Math.max(least, Math.min(most, range.high() + by)));
     }
 
     /** Whether the figure is the one the share of boats was counted for. */

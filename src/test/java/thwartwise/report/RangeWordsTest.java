@@ -93,6 +93,20 @@ class RangeWordsTest {
     assertThat(bar.high()).isEqualTo(0.4 - 0.22);
   }
 
+  /**
+   * A boat heels by 0 to 180 degrees; what a curve through three points says besides is no heel.
+   */
+  @Test
+  void no_range_is_told_beyond_what_there_can_be() {
+    Margin heel = Margin.atMost(0.4, OptionalDouble.of(0.3), Unit.DEGREE);
+    RangeWords words =
+        words(
+            UnitFormat.METRIC,
+            new FigureSpread(2, HEEL, heel, 0.05, new CoverageInterval(-0.8, 6), 0.97));
+    assertThat(words.range(words.of(finding(HEEL, heel)).orElseThrow()))
+        .isEqualTo("0.0° to 180.0°");
+  }
+
   /** The same act is tried with every crew, and its spread is known of one. */
   @Test
   void of_another_crew_the_range_lies_about_its_own_figure_and_no_boats_were_counted() {
