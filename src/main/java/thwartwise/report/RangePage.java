@@ -3,16 +3,11 @@ package thwartwise.report;
 import static thwartwise.report.ElectricalFigures.amperes;
 import static thwartwise.report.ElectricalFigures.duration;
 
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thwartwise.boat.KeptProof;
-import thwartwise.electrics.Battery;
-import thwartwise.electrics.ElectricMotor;
 import thwartwise.electrics.UsableCharge;
-import thwartwise.electrics.UsableCharge.Guess;
 import thwartwise.inspection.ShallowWater;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
@@ -29,9 +24,6 @@ import thwartwise.passage.Rowing;
 public final class RangePage {
   private static final double[] WINDS = {0, 2, 4};
   private static final double[] STREAMS = {0, 0.5, 1};
-
-  /** A tenth of an ampere-hour, C; less would be shown as 0.0. */
-  private static final double LEAST_SHOWN = 360;
 
   private static final String OLD =
       "the battery is "
@@ -89,9 +81,9 @@ public final class RangePage {
             "It goes out with the stream and comes home against stream and wind, and "
                 + "a third of the running time is left at the landing");
     oars();
-    shallow.ifPresent(this::shallow);
-    panel();
-    basis();
+    shallow.ifPresent(water -> ShallowWaterSection.write(page, water, plan.boat()));
+    PanelYieldSection.write(page, plan);
+    RunningTimeBasis.write(page, plan);
     return cautions();
   }
 
@@ -126,8 +118,8 @@ public final class RangePage {
           ElectricalFigures.entered("motor"));
     }
     oars();
-    shallow.ifPresent(this::shallow);
-    panel();
+    shallow.ifPresent(water -> ShallowWaterSection.write(page, water, plan.boat()));
+    PanelYieldSection.write(page, plan);
     return cautions();
   }
 
@@ -205,7 +197,7 @@ public final class RangePage {
             + " A or less");
   }
 
-  private static String called(MotorSpeed speed) {
+  static String called(MotorSpeed speed) {
     return speed.run().map(run -> "setting " + run.setting()).orElse("full power");
   }
 
@@ -327,210 +319,6 @@ public final class RangePage {
 
   private double farthest() {
     return plan.speeds().stream().mapToDouble(s -> way(s, 0, 0).distance()).max().orElseThrow();
-  }
-
-  private void shallow(ShallowWater water) {
-    boolean empty = plan.boat().aboard().isEmpty();
-    page.heading("In shallow water, " + (empty ? "with nobody aboard" : "as it is loaded"));
-    page.paragraph(
-        "The hull itself needs " + units.height(water.down().draft(), Side.UP),
-        empty ? "With people in it the boat needs more" : "");
-    water.reach().ifPresent(depth -> page.paragraph(motorDown(water, depth)));
-    water.tiltedReach().ifPresent(depth -> page.paragraph(motorTilted(depth)));
-    water
-        .moment()
-        .ifPresent(
-            moment ->
-                page.paragraph(
-                    "Tilting it takes " + units.moment(moment, Side.UP) + " aft",
-                    "Down: " + FloatingPositionWords.of(water.down(), units),
-                    water
-                        .tilted()
-                        .map(rest -> "Tilted: " + FloatingPositionWords.of(rest, units))
-                        .orElse("Tilted, it comes to rest nowhere")));
-    page.paragraph("Tilted, it must still turn to steer, which look asks");
-  }
-
-  private String motorDown(ShallowWater water, double depth) {
-    String needs = "With the motor down it needs " + units.height(depth, Side.UP);
-    return water.motorAboveBottom()
-        ? needs + "; the motor lies above the bottom line, where it races in air"
-        : needs;
-  }
-
-  private String motorTilted(double depth) {
-    return depth > 0
-        ? "Tilted, the motor still reaches " + units.height(depth, Side.UP) + " under the surface"
-        : "Tilted, the motor is clear of the water";
-  }
-
-  private void panel() {
-    if (plan.boat().electrics().panel().isEmpty()) {
-      return;
-    }
-    page.heading("What the panel gives back in a dull month");
-    if (plan.boat().electrics().latitude().isEmpty()) {
-      page.paragraph(
-          "Nothing counts: nobody said at which latitude the boat is kept",
-          ElectricalFigures.entered("panel"));
-      return;
-    }
-    double used = plan.usedADay();
-    page.paragraph(
-        used > 0
-            ? "Lamps, sockets and the rest take "
-                + ElectricalFigures.taken(used)
-                + " a day, each for the hours stated or 8 (judgement)"
-            : "No lamps or sockets are stated",
-        plan.speeds().isEmpty() ? "" : "What is left drives the motor for the minutes shown");
-    List<List<String>> rows = new ArrayList<>();
-    for (Month month : Month.values()) {
-      rows.add(month(month, used));
-    }
-    page.gap().table(Table.close(monthColumns(), rows));
-    page.gap()
-        .paragraph(
-            "A day on average, lying flat, in no shade; three tenths of the sun outside the air, and"
-                + " half of the label comes out of the battery again (judgement: a plain controller,"
-                + " heat, dirt, the battery's own loss)",
-            "A day of thick cloud gives far less",
-            "No sun counts on the way itself: people and clouds stand in it");
-  }
-
-  private List<Table.Column> monthColumns() {
-    List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("Month", 10));
-    columns.add(new Table.Column("Gives a day", 18));
-    columns.add(new Table.Column("Is left", 12));
-    ends().forEach(speed -> columns.add(new Table.Column("At " + called(speed), 18)));
-    return columns;
-  }
-
-  /** The fastest and the slowest setting, as far as there are any. */
-  private List<MotorSpeed> ends() {
-    List<MotorSpeed> all = plan.speeds();
-    return all.size() < 3 ? all : List.of(all.get(0), all.get(all.size() - 1));
-  }
-
-  private List<String> month(Month month, double used) {
-    double gives = plan.givenBack(month).orElseThrow();
-    double over = gives - used < LEAST_SHOWN ? 0 : gives - used;
-    double volts = plan.boat().electrics().volts();
-    List<String> row = new ArrayList<>();
-    row.add(Sentence.capital(month.name().toLowerCase(Locale.ROOT)));
-    row.add(
-        Rounding.down(gives * volts / 3600, 0) + " Wh, " + Rounding.down(gives / 3600, 1) + " Ah");
-    row.add(over > 0 ? Rounding.down(over / 3600, 1) + " Ah" : "nothing");
-    ends().forEach(speed -> row.add(runs(speed, over)));
-    return row;
-  }
-
-  /** At the same loss to the current as the whole charge has. */
-  private String runs(MotorSpeed speed, double charge) {
-    UsableCharge usable = plan.usable().orElseThrow();
-    return charge > 0
-        ? duration(speed.time() * charge / (usable.charge() * usable.fraction()))
-        : "nothing";
-  }
-
-  private void basis() {
-    Battery battery = plan.boat().electrics().battery().orElseThrow();
-    UsableCharge usable = plan.usable().orElseThrow();
-    page.heading("What this rests on");
-    page.point(label(battery, usable));
-    page.point(
-        "Peukert's law in the form of the label's hours, T = R (C / (I R))^n, with n "
-            + Rounding.plain(usable.exponent())
-            + " ("
-            + (battery.exponent().isPresent() ? "the maker's" : "usual, on the upper side")
-            + "), never over the label");
-    page.point(
-        "Of that "
-            + ElectricalFigures.share(usable.share())
-            + " may be taken out"
-            + (startsEngines(battery, usable)
-                ? ", since a battery made to start an engine dies of more"
-                : "")
-            + "; age leaves "
-            + ElectricalFigures.share(usable.aged())
-            + " and the cold "
-            + ElectricalFigures.share(usable.cold())
-            + asColdAsTheWater()
-            + " (common practice and judgement)");
-    for (Guess guess : Guess.values()) {
-      if (usable.guesses().contains(guess)) {
-        page.point(words(guess));
-      }
-    }
-    if (plan.speeds().stream().anyMatch(MotorSpeed::currentGuessed)) {
-      page.point("The motor's current at full power: " + currentBasis());
-    }
-    page.point(
-        "A headwind takes 0.15 of its own speed off the boat's, and one of more than four times the"
-            + " boat's speed stops it (judgement); a stream takes all of its own; a wind from behind"
-            + " adds nothing. No resistance is worked out");
-  }
-
-  /** Nobody asks for the battery's own temperature. */
-  private String asColdAsTheWater() {
-    return plan.boat()
-        .waters()
-        .temperature()
-        .map(celsius -> ", as cold as the water, " + units.temperature(celsius, Side.DOWN))
-        .orElse("");
-  }
-
-  private String currentBasis() {
-    Optional<ElectricMotor> motor = plan.boat().electrics().motor();
-    if (motor.flatMap(ElectricMotor::fullCurrent).isPresent()) {
-      return "as its plate has it";
-    }
-    return motor.flatMap(ElectricMotor::thrust).isPresent()
-        ? "a guess: about an ampere a pound of thrust at 12 V (common practice, no source), 0.63 at"
-            + " 24 V"
-        : "a guess: six tenths of what it takes come out at its shaft (judgement), and that power is"
-            + " all that is known of it";
-  }
-
-  private static boolean startsEngines(Battery battery, UsableCharge usable) {
-    return battery.starter().orElse(usable.guesses().contains(Guess.STARTER));
-  }
-
-  private static String label(Battery battery, UsableCharge usable) {
-    return "Battery: "
-        + ElectricalFigures.label(battery.volts(), "V")
-        + ", "
-        + ElectricalFigures.label(battery.charge() / 3600, "Ah")
-        + " over "
-        + ElectricalFigures.hours(usable.ratedTime())
-        + battery.chemistry().map(c -> ", " + c.word()).orElse("")
-        + battery
-            .since()
-            .filter(day -> !usable.guesses().contains(Guess.AGE))
-            .map(day -> ", in use since " + day)
-            .orElse("");
-  }
-
-  private String words(Guess guess) {
-    return "Not stated, so the worst usual: "
-        + switch (guess) {
-          case CHEMISTRY -> "what the battery is made of. Flooded lead-acid counts";
-          case RATED_TIME ->
-              "the hours of the label. "
-                  + Rounding.plain(UsableCharge.UNSTATED_HOURS)
-                  + " hours count";
-          case AGE ->
-              "since when it is used. "
-                  + Rounding.plain(UsableCharge.UNSTATED_YEARS)
-                  + " years count (judgement)";
-          case TEMPERATURE ->
-              "how cold the battery is. "
-                  + units.temperature(UsableCharge.UNSTATED_CELSIUS, Side.DOWN)
-                  + " counts (judgement)";
-          case STARTER ->
-              "whether it is made to drive or to start an engine. A fifth counts, as of a starter"
-                  + " battery";
-        };
   }
 
   private Page cautions() {
