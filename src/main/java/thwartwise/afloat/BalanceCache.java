@@ -20,16 +20,21 @@ public final class BalanceCache {
   /** Each has a point for every degree. */
   private static final int MOST_CURVES = 1_000;
 
+  /** Each holds the solids that were cut for it. */
+  private static final int MOST_SURFACES = 1_000;
+
   private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> fromNear = new ConcurrentHashMap<>();
-  private final Map<FloatingCase, LooseWater> looseWater = new ConcurrentHashMap<>();
+  private final BoundedCache<FloatingCase, LooseWater> looseWater =
+      new BoundedCache<>(MOST_SURFACES);
   private final BoundedCache<FloatingCase, Equilibria> underForces = new BoundedCache<>(MOST);
   private final BoundedCache<HeelCase, Optional<RightingCurve>> curves =
       new BoundedCache<>(MOST_CURVES);
   private final BoundedCache<HeelCase, Optional<DynamicHeel>> swings = new BoundedCache<>(MOST);
   private final BoundedCache<FloatingCase, CapsizedBoat> capsized = new BoundedCache<>(MOST);
   private final NearBalances balances = new NearBalances();
+  private final Map<Class<?>, Object> others = new ConcurrentHashMap<>();
 
   /**
    * Where a boat comes to rest, begun at a balance of nearly the same load where there is one. What
@@ -109,7 +114,7 @@ public final class BalanceCache {
    * @param loaded equal only where the boat and the people in it are the same
    */
   public LooseWater looseWater(FloatingCase loaded, Supplier<LooseWater> cut) {
-    return looseWater.computeIfAbsent(loaded, l -> cut.get());
+    return looseWater.of(loaded, cut);
   }
 
   /**
@@ -148,6 +153,11 @@ public final class BalanceCache {
       boolean nearly,
       Supplier<Optional<DynamicHeel>> swing) {
     return swings.of(new HeelCase(afloat, side, edges, from, nearly), swing);
+  }
+
+  /** What others remember of boats of the same hull, one of each type. */
+  public <T> T other(Class<T> type, Supplier<T> empty) {
+    return type.cast(others.computeIfAbsent(type, t -> empty.get()));
   }
 
   /** What it takes to turn a swamped boat back. */

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.Loading;
-import thwartwise.boat.Place;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
@@ -26,7 +25,6 @@ public final class CapacitySearch {
   private final RuleSet rules;
   private final double design;
   private final double heaviest;
-  private final List<Place> places;
   private final Supplier<List<Vector3>> spots;
 
   /** A matter of speed alone. */
@@ -42,7 +40,6 @@ public final class CapacitySearch {
     this.rules = rules;
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
-    this.places = assessment.model().boat().places();
     this.spots = Lazy.of(() -> LoadSearch.spots(assessment.model()));
   }
 
@@ -180,7 +177,7 @@ public final class CapacitySearch {
   }
 
   private boolean mayLeave(int people, int mass, Predicate<Seating> mayLeave) {
-    return mass <= LoadSearch.MOST && Seating.of(people, places).stream().anyMatch(mayLeave);
+    return mass <= LoadSearch.MOST && search.likeliestFirst(people).stream().anyMatch(mayLeave);
   }
 
   /** One spot that does not carry so much proves that a seating leaves less. */

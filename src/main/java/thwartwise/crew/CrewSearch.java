@@ -27,6 +27,7 @@ public final class CrewSearch {
   private final double heaviest;
   private final List<Place> places;
   private final SeatingCount ways;
+  private final LikelySeatings likely;
   private final Map<Seating, SeatingWalk> walks = new ConcurrentHashMap<>();
   private final Supplier<Integer> adults = Lazy.of(this::countAdults);
   private final Map<Integer, Double> each = new ConcurrentHashMap<>();
@@ -38,6 +39,7 @@ public final class CrewSearch {
     this.heaviest = rules.value("heaviest-person");
     this.places = assessment.model().boat().places();
     this.ways = SeatingCount.of(assessment.model());
+    this.likely = assessment.balances().other(LikelySeatings.class, LikelySeatings::new);
   }
 
   /** Every seating of nobody up to so many people that is allowed at a mass. */
@@ -85,7 +87,7 @@ public final class CrewSearch {
   }
 
   private boolean anyCarries(int people, double mass) {
-    return firstAllowed(people, mass).isPresent();
+    return likeliestFirst(people).stream().anyMatch(s -> carries(s, mass));
   }
 
   private int most(Predicate<Seating> meets) {
@@ -170,14 +172,20 @@ public final class CrewSearch {
   /** Of the best seating. Another one is walked up only where it carries more than that. */
   private double best(int people) {
     double most = 0;
-    for (Seating seating : Seating.of(people, places)) {
+    for (Seating seating : likeliestFirst(people)) {
       double more = Math.max(lightest, Math.round((most + FINE) * 10) / 10.0);
       SeatingWalk walk = walk(seating);
-      if (more <= heaviest && walk.mayCarryAll(more)) {
-        most = Math.max(most, walk.carried());
+      if (more <= heaviest && walk.mayCarryAll(more) && walk.carried() > most) {
+        most = walk.carried();
+        likely.remember(seating);
       }
     }
     return most;
+  }
+
+  /** Every seating of so many people, the one that carries most, as far as is known, first. */
+  List<Seating> likeliestFirst(int people) {
+    return likely.first(Seating.of(people, places));
   }
 
   /**
@@ -201,7 +209,7 @@ public final class CrewSearch {
   boolean mayCarry(int people, double mass) {
     double each = Math.max(lightest, mass);
     return each <= heaviest
-        && Seating.of(people, places).stream().anyMatch(s -> walk(s).mayCarry(each));
+        && likeliestFirst(people).stream().anyMatch(s -> walk(s).mayCarry(each));
   }
 
   private SeatingWalk walk(Seating seating) {
