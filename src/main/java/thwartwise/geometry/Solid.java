@@ -22,9 +22,21 @@ public final class Solid {
   private Facets facets;
   private volatile VolumeTable table;
 
+  /** Whether it is a block along the axes: its bounds then say all of it. */
+  private final boolean block;
+
   Solid(double[] xyz, int[] corners) {
+    this(xyz, corners, false);
+  }
+
+  private Solid(double[] xyz, int[] corners, boolean block) {
     this.xyz = xyz;
     this.corners = corners;
+    this.block = block;
+  }
+
+  boolean isBlock() {
+    return block;
   }
 
   Bounds bounds() {
@@ -74,7 +86,8 @@ public final class Solid {
       builder.triangle(v[f[0]], v[f[1]], v[f[2]]);
       builder.triangle(v[f[0]], v[f[2]], v[f[3]]);
     }
-    return builder.build();
+    Solid faceted = builder.build();
+    return new Solid(faceted.xyz, faceted.corners, true);
   }
 
   public double volume() {
