@@ -4,6 +4,7 @@ import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ConfirmedMeasurement;
 import thwartwise.page.Page;
+import thwartwise.page.Sentence;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.record.InspectionRecord;
 
@@ -21,8 +22,16 @@ final class PageFrame {
     page.title(inspection.boat().name());
     page.paragraph(
         "Inspected on " + TimestampText.of(inspection.date()) + " by " + named(inspection.by()),
-        measuredBy);
+        measuredBy,
+        said(inspection.boat()));
     page.points(confirmedMeasurements(inspection.boat()));
+  }
+
+  /** A paragraph passes over what is blank. */
+  private static String said(Boat boat) {
+    return boat.methods().isEmpty()
+        ? ""
+        : "How, as far as it was said: " + Sentence.list(MethodWords.of(boat.methods()));
   }
 
   private static String named(String by) {

@@ -11,6 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import thwartwise.boat.Boat;
+import thwartwise.boat.MeasurementKind;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MeasuringWay;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Margin;
@@ -78,6 +81,24 @@ class SpreadPageTest {
             Measured with care: hull weight and edge heights. Else a mass may be off by 5 %,
             a chamber by 10 %, edges and seats by 2 cm (one standard deviation, judgement).
             """);
+  }
+
+  @Test
+  void what_somebody_said_of_how_it_was_measured_is_told() {
+    Boat said =
+        BOAT.withMethods(
+            List.of(
+                new MeasuringMethod(
+                    MeasurementKind.HULL_WEIGHT, Optional.empty(), MeasuringWay.BATHROOM_SCALES),
+                new MeasuringMethod(
+                    MeasurementKind.KIT_WEIGHTS, Optional.of("battery"), MeasuringWay.GUESS)));
+    BoatSpread spread = spread(List.of(1.0, 1.0), List.of(), List.of());
+
+    assertThat(SpreadPage.of(said, Optional.of(spread), Set.of()))
+        .contains(
+            """
+            As said: hull weight: bathroom scales and kit weights of the battery: guess.
+            Else a mass may be off by 5 %""");
   }
 
   private static String page(BoatSpread spread) {
