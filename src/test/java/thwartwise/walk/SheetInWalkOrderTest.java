@@ -41,8 +41,12 @@ class SheetInWalkOrderTest {
     return blank(SheetTopic.BOAT);
   }
 
+  /** Each run through the walk once: a sheet is immutable and the walk always the same. */
+  private static final Map<SheetTopic, MeasuringSheet> BLANK = new HashMap<>();
+
   private static MeasuringSheet blank(SheetTopic topic) {
-    return MeasuringSheet.blank(topic, Sheet.walk(), UnitSystem.METRIC, 3);
+    return BLANK.computeIfAbsent(
+        topic, t -> MeasuringSheet.blank(t, Sheet.walk(), UnitSystem.METRIC, 3));
   }
 
   private static MeasuringSheet known(Boat boat, LocalDate day) {
