@@ -13,7 +13,7 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.loadcase.LoadCase.Kind;
 
-/** The findings of a boat beside those of the same boat after a change, question by question. */
+/** The findings of a boat next to those of the same boat after a change, question by question. */
 public final class AdviceComparison {
   private final Map<Asked, Finding> before;
   private final Map<Asked, Finding> after;

@@ -28,10 +28,10 @@ public final class AdviceSearch {
   /** As many changes to the boat as get a search of their own. */
   private static final int MOST_SEARCHED = 8;
 
-  /** As many of them as are told; more is not read. */
+  /** As many of them as are reported; more is not read. */
   private static final int MOST_TOLD = 4;
 
-  /** As many ways to load it otherwise as are told. */
+  /** As many ways to load it otherwise as are reported. */
   private static final int MOST_TODAY = 1;
 
   /** A lesser gain of the quick look is noise. */
@@ -105,7 +105,7 @@ public final class AdviceSearch {
         sorted(costing(worthTelling(listed))), Changes.prohibitions(today.model().boat()));
   }
 
-  /** Where nobody may go, what lets nobody go is told only for want of anything better. */
+  /** Where nobody may go, what lets nobody go is reported only for want of anything better. */
   private List<AdviceCandidate> worthTelling(List<AdviceCandidate> listed) {
     List<AdviceCandidate> right = listed.stream().filter(AdviceCandidate::corrects).toList();
     return nobodyMayGo && !right.isEmpty() ? right : listed;
@@ -123,7 +123,7 @@ public final class AdviceSearch {
     return pieces;
   }
 
-  /** What a piece costs is looked for only where it is told. */
+  /** What a piece costs is looked for only where it is reported. */
   private List<AdviceCandidate> costing(List<AdviceCandidate> listed) {
     Runnable done = progress.counting(Stage.COSTS, listed.size());
     return listed.parallelStream().map(c -> after(costing(c), done)).toList();

@@ -53,7 +53,7 @@ public interface InspectedBoat {
   /**
    * Every finding of this boat with the people of another inspection of it aboard, so that the two
    * can be laid side by side: as loaded, and the crews that other one recommends. Only how each
-   * comes out is told, not how far it is from its limit.
+   * comes out is reported, not how far it is from its limit.
    */
   List<Finding> comparable(InspectedBoat other);
 

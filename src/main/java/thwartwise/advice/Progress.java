@@ -17,7 +17,7 @@ public interface Progress {
     CHANGES,
     /** What the most promising changes buy. */
     GAINS,
-    /** What the changes that are told make worse. */
+    /** What the changes that are reported make worse. */
     COSTS,
     /** Every measurement moved by its spread. */
     SPREAD

@@ -32,7 +32,7 @@ public record CapsizedBoat(OptionalDouble effort, boolean staysUp, boolean asses
         OptionalDouble.of(easier), Equilibrium.from(swamped).allUpright(), true);
   }
 
-  /** From 180 degrees of heel down to nought by one side. */
+  /** From 180 degrees of heel down to zero by one side. */
   private static OptionalDouble effort(FloatingBody swamped, double side) {
     Immersion immersion = new Immersion();
     double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();

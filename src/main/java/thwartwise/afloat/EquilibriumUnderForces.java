@@ -11,7 +11,7 @@ import thwartwise.geometry.WaterPlane;
 /**
  * Where a boat rests under horizontal forces. Each has its equal and opposite reaction at the
  * height of the centre of what of the hull is seen under water from that side; the reaction is
- * fixed during a solve and found anew at the worst pose after it, from which the next one starts,
+ * fixed during a solve and found again at the worst pose after it, from which the next one starts,
  * until it no longer moves.
  *
  * @param rest the poses reached

@@ -90,7 +90,7 @@ public record FloatingCase(
         : Optional.empty();
   }
 
-  /** A nought that was turned about is told from one that was not: here it must not be. */
+  /** A zero that was turned about is told from one that was not: here it must not be. */
   private static Box plain(Box box) {
     Span y = box.y();
     return new Box(box.x(), new Span(y.from() + 0.0, y.to() + 0.0), box.z());

@@ -6,7 +6,7 @@ import thwartwise.geometry.Vector3;
 /**
  * Water running in through a hole under the water: Torricelli's speed √(2gh) for the head h between
  * the sea and the water inside, times the hole's area and a coefficient. The boat settles and the
- * water inside rises as it runs; both are found anew at each of a row of fillings, and the time
+ * water inside rises as it runs; both are found again at each of a row of fillings, and the time
  * between two is the filling over the mean of their rates (trapezium rule of 1/Q).
  *
  * @param first rate with the boat still dry, m³/s; 0 when the hole is above the water

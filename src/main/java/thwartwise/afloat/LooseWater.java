@@ -71,7 +71,7 @@ public final class LooseWater {
   /**
    * How much of it the boat stands; looked for once, whoever asks.
    *
-   * @param enough of what is as much or more no more is told than that, m³
+   * @param enough of what is as much or more no more is reported than that, m³
    */
   public WaterLimits limits(Bay bay, List<FloodPoint> edges, double enough) {
     return limits.computeIfAbsent(

@@ -10,7 +10,7 @@ import thwartwise.geometry.WaterPlane;
 
 /**
  * Water that lies loose in the boat: so much of it, in what holds it. Its surface is level like the
- * sea's and is found anew at every pose, so no small-angle allowance for free surface is needed.
+ * sea's and is found again at every pose, so no small-angle allowance for free surface is needed.
  *
  * @param hold what bounds it: the inside of the hull, less what stands in it
  * @param volume m³; none of it has no surface either, less than none lies nowhere

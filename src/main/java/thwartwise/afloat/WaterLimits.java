@@ -34,8 +34,8 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
   }
 
   /**
-   * The same where it only counts whether so much is stood: what is less is told exactly, of what
-   * is as much or more only that it is.
+   * The same where it only counts whether so much is stood: what is less is reported exactly, of
+   * what is as much or more only that it is.
    *
    * @param enough m³
    */

@@ -39,7 +39,7 @@ final class AtomicFile {
   }
 
   static void createFolder(Path folder) throws IOException {
-    // A link to a folder is a folder too, which creating it anew would refuse.
+    // A link to a folder is a folder too, which creating it again would refuse.
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder);
     }

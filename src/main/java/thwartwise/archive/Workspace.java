@@ -104,7 +104,7 @@ public record Workspace(Path folder) {
     return new RecordArchive(folder.resolve("records"));
   }
 
-  /** Keeps what was answered before going out, beside the records; none is ever written over. */
+  /** Keeps what was answered before going out, next to the records; none is ever written over. */
   public Path saveToday(String boat, OffsetDateTime moment, String text) {
     return new TodayStore(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
   }
@@ -136,7 +136,7 @@ public record Workspace(Path folder) {
   /**
    * Puts every draft that cannot be read aside under another name, where an editor still reads it.
    *
-   * @return one line for each; that of a newer program stays where it is and is told too
+   * @return one line for each; that of a newer program stays where it is and is reported too
    */
   public List<String> damagedDrafts() {
     return draftFiles().stream().sorted().flatMap(DamagedDraft::in).toList();
@@ -167,7 +167,7 @@ public record Workspace(Path folder) {
     return files("rules").stream().sorted().toList();
   }
 
-  /** The checklists laid there to be asked beside those that ship, in order of file names. */
+  /** The checklists laid there to be asked next to those that ship, in order of file names. */
   public List<Path> checklistFiles() {
     return files("checklists").stream().sorted().toList();
   }
@@ -266,7 +266,7 @@ public record Workspace(Path folder) {
   }
 
   /**
-   * What was asked and answered before going out, by its moment, beside the records of the boat.
+   * What was asked and answered before going out, by its moment, next to the records of the boat.
    */
   private record TodayStore(Path folder) {
     private static final DateTimeFormatter MOMENT =

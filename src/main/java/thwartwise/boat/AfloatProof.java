@@ -9,7 +9,7 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
 
 /**
- * What was read of the boat afloat, beside the landing in calm water: m, kg and s, in the axes of
+ * What was read of the boat afloat, next to the landing in calm water: m, kg and s, in the axes of
  * the boat.
  *
  * @param by who read it

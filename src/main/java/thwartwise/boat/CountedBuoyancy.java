@@ -115,7 +115,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
 
   /**
    * The batteries and chargers a chamber holds: because of them it is vented and never sealed. One
-   * that stands beside it, however close, or on the other side, leaves it its air; and foam cannot
+   * that stands next to it, however close, or on the other side, leaves it its air; and foam cannot
    * fill.
    */
   public static List<Kit> ventedFor(ChamberPart chamber, Boat boat) {

@@ -26,7 +26,7 @@ public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark,
   /**
    * The proof by which the boat stays ashore: the last one, where the boat did not float as it was
    * measured. A proof that agrees on a later day lifts it; so does the same proof once it agrees
-   * with what was measured anew.
+   * with what was measured again.
    */
   public static Optional<KeptProof> holding(List<KeptProof> proofs) {
     return last(proofs, proof -> true).filter(proof -> !proof.outcome().agrees());

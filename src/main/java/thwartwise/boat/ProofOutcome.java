@@ -37,7 +37,7 @@ public record ProofOutcome(
    * @param kind the name of the kind of measurement
    * @param item the name of what was measured; empty where it is the boat's
    * @param reading which one, where it is a reading of the proof itself
-   * @param by how far it would be off, SI; a share of what is told in shares
+   * @param by how far it would be off, SI; a share of what is reported in shares
    * @param explains what part of what was seen goes then
    */
   public record SuspectedMeasurement(

@@ -16,9 +16,9 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Swamped, with one of the crew back in it and the others in the water beside it: is the rail above
- * the water, so that bailing is possible, how many litres are in it, and how long does bailing
- * take? Somebody must get back in first: where nobody can, nobody bails.
+ * Swamped, with one of the crew back in it and the others in the water next to it: is the rail
+ * above the water, so that bailing is possible, how many litres are in it, and how long does
+ * bailing take? Somebody must get back in first: where nobody can, nobody bails.
  */
 public record Bailing(RuleSet rules) implements Check {
   @Override

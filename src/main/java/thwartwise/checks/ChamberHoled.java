@@ -23,7 +23,7 @@ import thwartwise.rules.RuleSet;
 /**
  * May the boat be launched with an unchecked chamber? One chamber is holed and half full of water,
  * then full, with the boat afloat and the crew seated three fifths of the way to a side. Half full
- * the water runs to the low side; its surface is found anew at every pose, within the chamber's
+ * the water runs to the low side; its surface is found again at every pose, within the chamber's
  * walls. Foam takes in no water to run about, and an open or vented space shares its water with the
  * bilge.
  */

@@ -7,11 +7,11 @@ import thwartwise.loadcase.LoadCase;
  * The answer of one check for this boat.
  *
  * @param question what was asked
- * @param margin what the boat has beside what it needs; where it has no value, {@code note} says
+ * @param margin what the boat has next to what it needs; where it has no value, {@code note} says
  *     why
  * @param source where the limit comes from, with the word judgement, READ or FROM MEMORY
  * @param loadCase the loading and what was done to it
- * @param note what the reader must know beside the number
+ * @param note what the reader must know next to the number
  */
 public record Finding(
     CheckQuestion question,

@@ -6,7 +6,7 @@ package thwartwise.crew;
  * @param people adults of the design mass
  * @param crew greatest mass of people, whole kg, rounded down; with the kit never above the load
  * @param load greatest mass of people and everything not built in, whole kg, rounded down
- * @param room mass of people that the load leaves beside the kit, kg
+ * @param room mass of people that the load leaves after the kit, kg
  */
 public record Capacity(int people, double crew, double load, double room) {
   static final Capacity NOTHING = new Capacity(0, 0, 0, 0);

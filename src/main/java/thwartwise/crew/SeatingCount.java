@@ -11,7 +11,7 @@ import thwartwise.boat.SeatPositions.Packing;
  *
  * @param room as many as there are places for
  * @param tried of them, as many as are looked at in every way
- * @param tooMany the ways of one more; nought when nothing was left out
+ * @param tooMany the ways of one more; zero when nothing was left out
  */
 public record SeatingCount(int room, int tried, double tooMany) {
   /** Ways of so many people; several minutes of work (judgement). */

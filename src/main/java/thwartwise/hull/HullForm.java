@@ -102,7 +102,7 @@ public final class HullForm {
 
   /**
    * The skeg between its lower edge and the keel line, empty when there is none. It shares no
-   * volume with {@link #outside} and displaces water beside it while the boat is dry; swamped, its
+   * volume with {@link #outside} and displaces water next to it while the boat is dry; swamped, its
    * wood is part of the shell's volume already.
    */
   public Solid skeg() {

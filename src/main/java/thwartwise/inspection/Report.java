@@ -20,7 +20,7 @@ import thwartwise.spread.BoatSpread;
  *
  * @param asLoaded the boat as the file loads it
  * @param atLimit the recommended crew in the worst allowed seating
- * @param capacityFigures published formulas beside our own answer
+ * @param capacityFigures published formulas next to our own answer
  * @param assumptions what was assumed because nobody measured it, the boat's own first
  * @param ruleSet name and edition of the limits used
  * @param waters in which waters the figures hold and in which not; empty in records made before it

@@ -68,7 +68,7 @@ public final class ObjectReader {
     return has(key) && !node.get(key).isNull();
   }
 
-  /** Refuses a key that is known but says nothing beside what else stands here. */
+  /** Refuses a known key that has no meaning together with the other keys here. */
   public void refuse(String key, String why) {
     if (has(key)) {
       throw spot.fault("\"" + key + "\" does not belong here: " + why);

@@ -31,7 +31,7 @@ public final class NumberReader {
     return Reading.understood(value, Integer.toString(value));
   }
 
-  /** From nought to a million, with decimals or a fraction. */
+  /** From zero to a million, with decimals or a fraction. */
   public static Reading<Double> figure(String typed) {
     var matcher = FIGURE.matcher(NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed));
     if (!matcher.matches()) {

@@ -264,7 +264,7 @@ public final class QuantityReader {
    *
    * @param si in metres, kilograms, cubic metres, watts or seconds
    * @param guessed whether it was said to be about so much, and not measured
-   * @param understood the same in the unit it was typed in, with the other system beside it
+   * @param understood the same in the unit it was typed in, with the other system next to it
    */
   public record Quantity(double si, Dimension dimension, String understood, boolean guessed) {
 

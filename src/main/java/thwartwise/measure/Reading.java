@@ -40,7 +40,7 @@ public sealed interface Reading<T> {
         : refused(((Refused<T>) this).reason());
   }
 
-  /** Another form of the value beside the same text. */
+  /** Another form of the value next to the same text. */
   default <R> Reading<R> as(Function<T, R> form) {
     return this instanceof Understood<T> understood
         ? understood(form.apply(understood.value()), understood.text(), understood.basis())

@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 public record UnitFormat(UnitSystem system, int finer) {
   public static final UnitFormat METRIC = new UnitFormat(UnitSystem.METRIC);
 
-  /** A blank at which no line is broken, so that a figure keeps its unit beside it. */
+  /** A blank at which no line is broken, so that a figure keeps its unit next to it. */
   public static final String TIED = "\u00a0";
 
   /** kg */
@@ -261,7 +261,7 @@ public record UnitFormat(UnitSystem system, int finer) {
         : tape(Math.rint(metres / INCH) * INCH);
   }
 
-  /** What a shell is reckoned to weigh in bulk. */
+  /** What a shell is counted to weigh in bulk. */
   public String density(double kilogramsPerCubicMetre) {
     return system.isMetric()
         ? Rounding.plain(kilogramsPerCubicMetre) + TIED + "kg/m3"

@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Part of some words that is written in one direction. Each stretch from right to left stands for
- * itself, so that it never turns the figures and words beside it.
+ * itself, so that it never turns the figures and words next to it.
  *
  * @param start of its first letter
  * @param end behind its last letter

@@ -5,7 +5,7 @@ import thwartwise.measure.PrintableText;
 /**
  * Words made into the text of a page that browsers read: the one door through which every word
  * reaches it. What could be taken for markup is written out, what cannot be printed is neutralised,
- * and words written from right to left are kept from turning what stands beside them.
+ * and words written from right to left are kept from turning what stands next to them.
  */
 public final class Markup {
   private Markup() {}

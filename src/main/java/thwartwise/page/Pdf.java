@@ -114,7 +114,7 @@ public final class Pdf {
 
   /**
    * Puts words written from right to left into the order they are set in, stretch by stretch as the
-   * HTML page keeps them apart. Letters that change their shape beside each other are set as they
+   * HTML page keeps them apart. Letters that change their shape next to each other are set as they
    * stand alone.
    */
   private static final class Bidirectional implements BidiReorderer {

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * Sentences that belong together, each with its capital and its stop. Blank ones are left out.
  *
- * @param sentences in the order they are told
+ * @param sentences in the order they are reported
  */
 public record Sentences(List<String> sentences) {
   public Sentences {

@@ -37,7 +37,7 @@ final class ChangeView {
    * Empty where the deed is not one of those that can be done to this boat, and where there is
    * nothing to see: after it the boat does not stay upright full of water.
    *
-   * @param crew for whom it is told what the change does
+   * @param crew for whom it is reported what the change does
    */
   static Optional<View> of(Boat boat, Deed deed, Crew crew, LocalDate today) {
     try {

@@ -6,7 +6,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 
 /**
- * What stands under a picture and says what is what, two things beside each other or one over the
+ * What stands under a picture and says what is what, two things next to each other or one over the
  * whole breadth.
  */
 final class PictureKey {

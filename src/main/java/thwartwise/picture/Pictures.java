@@ -34,7 +34,7 @@ public record Pictures(
   /**
    * With the boat full of water before something is done and after it.
    *
-   * @param crew for whom it is told what that does
+   * @param crew for whom it is reported what that does
    */
   public Pictures with(Boat boat, Deed deed, Crew crew, LocalDate today) {
     return new Pictures(drawn, omitted, ChangeView.of(boat, deed, crew, today).map(View::picture));

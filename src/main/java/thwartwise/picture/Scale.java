@@ -23,7 +23,7 @@ record Scale(double perMetre, double left, double foot) {
   }
 
   /**
-   * A metre or a yard laid out, or half a metre or a foot where a whole would not fit beside the
+   * A metre or a yard laid out, or half a metre or a foot where a whole would not fit next to the
    * rest.
    */
   void bar(Canvas canvas, Point start, double metres, UnitFormat units) {

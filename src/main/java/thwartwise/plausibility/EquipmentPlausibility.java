@@ -90,7 +90,7 @@ final class EquipmentPlausibility {
 
   /**
    * How far a point lies beyond the ends, the rail abreast of it, or a height above the rail, the
-   * greatest of these; nought inside.
+   * greatest of these; zero inside.
    */
   private double outside(Vector3 at, double aboveRail) {
     double ends = Math.max(length.from() - at.x(), at.x() - length.to());

@@ -220,7 +220,7 @@ public final class Plausibility {
                 MeasurementNote.of(Fact.SWAMPED_DENSITY)));
   }
 
-  /** What holds for every boat is told only where it does not. */
+  /** What holds for every boat is reported only where it does not. */
   private void addIfDoubtful(PlausibilityTopic topic, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
       add(topic, answer);

@@ -98,7 +98,7 @@ record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, Load
           : "";
     }
 
-    /** The same, of a thing of which more is measured than is told. */
+    /** The same, of a thing of which more is measured than is reported. */
     PlausibilityFinding about(PlausibilityId id, List<ConfirmedMeasurement> all, String measured) {
       List<ConfirmedMeasurement> about =
           all.stream().filter(k -> k.about().equals(id.text())).toList();

@@ -8,7 +8,7 @@ import thwartwise.hull.ReadingDirection;
 /**
  * A reading that is the same, to the last figure, as the one before it and lies off the fair curve:
  * most often the eye slipped back a line. The same figure twice is rare enough that less is doubted
- * than of any other reading. Of two that are alike the one farther from its own curve is told.
+ * than of any other reading. Of two that are alike the one farther from its own curve is reported.
  *
  * @param x of each station, m
  * @param value of the line in question, m

@@ -14,7 +14,7 @@ import thwartwise.hull.TapeSlip;
 /**
  * Which readings of which stations lie off a fair curve through the other stations. Every line of
  * the hull is looked at by itself, each reading against the others. A false reading also draws its
- * neighbours' curves off, so of each line only the worst is told.
+ * neighbours' curves off, so of each line only the worst is reported.
  *
  * <p>Four stations are the fewest that say anything: of three, the middle one may lie anywhere. An
  * end has neighbours on one side only; of it no more is said than that it is far wider than any

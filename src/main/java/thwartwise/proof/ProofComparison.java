@@ -52,7 +52,7 @@ public record ProofComparison(
    * @param item the name of what was measured; empty where it is the boat's
    * @param reading its number where it is a reading of the proof itself
    * @param bySpreads how many of its spreads it would have to be off, with its sign
-   * @param by the same, SI; a share of what is told in shares
+   * @param by the same, SI; a share of what is reported in shares
    * @param explains what part of the distance goes then
    */
   public record LikelySlip(

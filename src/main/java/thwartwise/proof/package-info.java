@@ -1,5 +1,5 @@
 /**
- * What a boat that floats says of its own measurements: freeboards and heels read beside the
+ * What a boat that floats says of its own measurements: freeboards and heels read next to the
  * landing, held against those that were worked out, and the mass and centre of gravity of the bare
  * hull that fit them best.
  *

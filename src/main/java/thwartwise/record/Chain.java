@@ -13,7 +13,7 @@ import thwartwise.record.Chain.ChainList;
  * hash that the next record stores, and the list next to them.
  *
  * <p>It finds slips, damage and careless changes. It cannot find that somebody wrote all records
- * and the list anew, unless the hash of a record was written down elsewhere.
+ * and the list again, unless the hash of a record was written down elsewhere.
  */
 public final class Chain {
   private final Map<String, StoredRecord> left = new HashMap<>();
@@ -203,7 +203,7 @@ public final class Chain {
    * @param exists whether the list was found
    * @param lines in the order in which the records were kept
    * @param damaged numbers of the lines that cannot be read
-   * @param restarts the numbers at which the list had to be begun anew
+   * @param restarts the numbers at which the list had to be begun again
    */
   public record ChainList(
       boolean exists, List<Line> lines, List<Integer> damaged, List<Integer> restarts) {
@@ -228,7 +228,7 @@ public final class Chain {
    * A record file as it lies in the folder now, whether anybody can read it or not.
    *
    * @param file its name
-   * @param hash worked out anew from its content
+   * @param hash worked out again from its content
    * @param stated the hash it gives itself; records from before there were chains give none
    * @param link its place in the chain, where it says so and can be read
    * @param boat the name of the boat it is about; empty when it cannot be read
@@ -252,7 +252,7 @@ public final class Chain {
       return link.isEmpty() && unreadable.isEmpty();
     }
 
-    /** The number it gives itself; nought where it gives none. */
+    /** The number it gives itself; zero where it gives none. */
     public int number() {
       return link.map(ChainLink::number).orElse(0);
     }

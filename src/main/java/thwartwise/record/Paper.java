@@ -3,7 +3,7 @@ package thwartwise.record;
 import java.nio.charset.StandardCharsets;
 
 /**
- * One of the pages that lie beside a record.
+ * One of the pages that lie next to a record.
  *
  * @param ending of its file's name, after the number of the record
  * @param content as it is written

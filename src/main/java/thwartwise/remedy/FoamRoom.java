@@ -14,8 +14,8 @@ import thwartwise.hull.HullForm;
 import thwartwise.remedy.Deed.FoamBlock;
 
 /**
- * Where blocks of foam fit in a boat: beside what is there, and not where people sit. All distances
- * are judgement, in metres.
+ * Where blocks of foam fit in a boat: next to what is there, and not where people sit. All
+ * distances are judgement, in metres.
  */
 final class FoamRoom {
   /** Half of a seat along the boat. */

@@ -13,7 +13,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 import thwartwise.remedy.Change.Effort;
 
-/** Heavy things on the floor somewhere else: on the middle line, under or beside each place. */
+/** Heavy things on the floor somewhere else: on the middle line, under or next to each place. */
 final class KitMoving {
   /** Lighter things are not worth the trouble, kg. */
   static final double HEAVY = 5;

@@ -168,7 +168,7 @@ final class ChangeWords {
         .collect(Collectors.joining(" and "));
   }
 
-  /** What is known of its parts; of two twins that changed alike it is told once. */
+  /** What is known of its parts; of two twins that changed alike it is reported once. */
   private List<String> known(Chamber before, Chamber after) {
     if (before.mirrored() != after.mirrored()) {
       return known(before.parts().get(0), after.parts().get(0));

@@ -21,7 +21,7 @@ import thwartwise.record.Comparison.MarginChange;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 
-/** Two records beside each other, in words: what changed, and what came of it. */
+/** Two records next to each other, in words: what changed, and what came of it. */
 public final class ComparePage {
   private ComparePage() {}
 

@@ -23,7 +23,7 @@ final class EmptyHelmWords {
             .orElse("somebody paddles and steers");
   }
 
-  /** Of the ways to sit that are told; empty where somebody steers in each. */
+  /** Of the ways to sit that are reported; empty where somebody steers in each. */
   static Optional<String> of(Boat boat, Recommendation crew) {
     return empty(boat, crew).map(EmptyHelmWords::of);
   }

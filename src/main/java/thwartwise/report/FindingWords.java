@@ -47,7 +47,9 @@ final class FindingWords {
     return MarginWords.value(finding.margin(), distinguishing(finding, units));
   }
 
-  /** Where it is told that a figure is not good enough, it is not shown as good as its limit. */
+  /**
+   * Where it is reported that a figure is not good enough, it is not shown as good as its limit.
+   */
   private static UnitFormat distinguishing(Finding finding, UnitFormat units) {
     return finding.outcome() == Outcome.MEETS
         ? units

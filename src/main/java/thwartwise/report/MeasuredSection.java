@@ -26,7 +26,7 @@ import thwartwise.measured.Property.Settable;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 
-/** What went in, shortly: the record beside this page holds every point. */
+/** What went in, shortly: the record next to this page holds every point. */
 final class MeasuredSection {
   private final UnitFormat units;
 

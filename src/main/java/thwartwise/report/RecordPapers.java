@@ -8,7 +8,7 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 
-/** Every page that lies beside a record: the long one and the card, each as text, HTML and PDF. */
+/** Every page that lies next to a record: the long one and the card, each as text, HTML and PDF. */
 public final class RecordPapers {
   public static final String TEXT = ".txt";
   public static final String HTML = ".html";

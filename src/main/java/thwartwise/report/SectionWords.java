@@ -21,7 +21,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
         : "Cut across: everyone to one side, and water comes in";
   }
 
-  /** Where the water just comes in the height is nought, give or take the noise of the sums. */
+  /** Where the water just comes in the height is zero, give or take the noise of the sums. */
   private String stands() {
     return shown.floods()
         ? "is where water begins to come in"

@@ -132,8 +132,8 @@ final class BoatChoice {
   }
 
   /**
-   * What comes of a boat. Some contradictions show only once the hull is built; they, too, are told
-   * with the name of its file.
+   * What comes of a boat. Some contradictions show only once the hull is built; they, too, are
+   * reported with the name of its file.
    *
    * @throws UnusableInput when the measurements contradict each other
    */

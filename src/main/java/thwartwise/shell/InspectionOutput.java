@@ -105,7 +105,7 @@ final class InspectionOutput {
   }
 
   private void all(Inspector.SavedInspection kept) {
-    // The papers of an inspection that was kept a moment ago are not set anew.
+    // The papers of an inspection that was kept a moment ago are not set again.
     screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + PrintableText.of(warning)));
     if (!Files.exists(paper(kept.path(), RecordPapers.PDF))) {

@@ -75,7 +75,7 @@ final class InterimLine implements AutoCloseable {
       Thread.currentThread().interrupt();
       return Optional.empty();
     } catch (ExecutionException | CancellationException nothingToSay) {
-      // A walk is not broken off over a line beside it; whatever is wrong comes up at its end.
+      // A walk is not broken off over a line next to it; whatever is wrong comes up at its end.
       pending = Optional.empty();
       return Optional.empty();
     }

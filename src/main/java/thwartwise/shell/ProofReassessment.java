@@ -56,7 +56,7 @@ record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
     return all;
   }
 
-  /** The same where the boat was measured anew; one measured as it was is not asked again. */
+  /** The same where the boat was measured again; one measured as it was is not asked again. */
   static Boat afterChanges(Boat boat, RuleSet rules, LocalDate today) {
     Boat marked = BoatMark.withProofs(boat, boat.proofs());
     return KeptProof.holding(marked.proofs()).filter(proof -> !proof.current()).isPresent()

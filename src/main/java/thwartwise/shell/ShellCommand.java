@@ -27,7 +27,7 @@ interface ShellCommand extends Command {
     return 1;
   }
 
-  /** Words that may come next beside its options. */
+  /** Words that may follow, other than its options. */
   default List<String> proposals(List<String> before, Workspace workspace) {
     return List.of();
   }

@@ -100,7 +100,7 @@ final class WalkCommand implements ShellCommand {
    */
   ExitStatus execute(CommandContext context, List<Answer> already) {
     Workspace workspace = new CommandInput(context).workspace();
-    // A wrong rules file or checklist is told before an hour of measuring, not after it.
+    // A wrong rules file or checklist is reported before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
     ChecklistFile.checked(workspace.checklistFiles());
     Optional<String> table = stationTable(new CommandInput(context));

@@ -192,7 +192,7 @@ public final class SpreadAssessment {
   }
 
   /**
-   * From nobody to one more than recommended: of those who are told they may, in the worst seatings
+   * From nobody to one more than recommended: for those who are recommended, in the worst seatings
    * they may have, of one more in the best there is. A lighter person is not followed by two.
    */
   private List<SeatedCrew> cases(Limits.Crew crew, double each) {

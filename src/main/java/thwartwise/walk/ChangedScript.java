@@ -244,7 +244,7 @@ final class ChangedScript {
     return cut;
   }
 
-  /** The part is looked for anew: its twin may have been changed a moment ago. */
+  /** The part is looked for again: its twin may have been changed a moment ago. */
   private static Boat filled(Boat boat, String part, Filling filling) {
     ChamberPart now =
         parts(boat).stream().filter(p -> p.name().equals(part)).findFirst().orElseThrow();
@@ -291,7 +291,7 @@ final class ChangedScript {
       return asked;
     }
 
-    /** The part is looked for anew: its twin may have been tested a moment ago. */
+    /** The part is looked for again: its twin may have been tested a moment ago. */
     private Boat again(Boat boat, String name, int i) {
       ChamberPart part =
           boat.chambers().stream()

@@ -26,7 +26,7 @@ import tools.jackson.databind.node.ObjectNode;
  * lowest point of the bottom is zero; the limits of a box change ends. Nothing further in knows of
  * it, and a boat is always written with its heights up. Distances are looked at as they were typed
  * before they are turned over, so that a message about one names the figure in the file. What is
- * found wrong later is told in heights up, and then says how to find the figure in the file.
+ * found wrong later is reported in heights up, and then says how to find the figure in the file.
  */
 final class Heights {
   static final String KEY = "heights";

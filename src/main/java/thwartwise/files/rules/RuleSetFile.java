@@ -85,7 +85,7 @@ public final class RuleSetFile {
     return parse(BundledFile.text(resource, "rule set"), resource);
   }
 
-  /** Sets that come with the program and stand beside our own. */
+  /** Sets that come with the program and stand next to our own. */
   public static List<RuleSet> bundledAlternatives() {
     RuleSet own = cautiousDefault();
     return ALTERNATIVES.stream()
@@ -100,7 +100,7 @@ public final class RuleSetFile {
   }
 
   /**
-   * A set somebody wrote to stand beside our own.
+   * A set somebody wrote to stand next to our own.
    *
    * @throws UnusableInput one line: file, where in it, what is wrong, what to do
    */

@@ -115,7 +115,7 @@ public record PlausibleRange(
     return si / system.bare(dimension).size().doubleValue() * unit.size().doubleValue();
   }
 
-  /** Units people think in when they forget to say so; nought is the same in all of them. */
+  /** Units people think in when they forget to say so; zero is the same in all of them. */
   private List<TypedUnit> likely() {
     return switch (dimension) {
       case LENGTH -> likelyLengths();

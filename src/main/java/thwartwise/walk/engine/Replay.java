@@ -30,7 +30,7 @@ public final class Replay {
   }
 
   /**
-   * @param earlier of a run of the same script; what it read is not read anew for as long as
+   * @param earlier of a run of the same script; what it read is not read again for as long as
    *     everything before it is the same
    */
   Replay(List<Answer> answers, Transcript earlier) {

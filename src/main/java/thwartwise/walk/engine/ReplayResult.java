@@ -35,7 +35,7 @@ public record ReplayResult(
     return of(script, new Replay(answers), answers);
   }
 
-  /** The run of other answers through the same script; what begins alike is not read anew. */
+  /** The run of other answers through the same script; what begins alike is not read again. */
   public ReplayResult again(Function<Replay, Boat> script, List<Answer> answers) {
     return of(script, new Replay(answers, transcript), answers);
   }

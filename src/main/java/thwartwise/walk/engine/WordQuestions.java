@@ -215,7 +215,7 @@ public final class WordQuestions {
   }
 
   /**
-   * The key of a question about one measurement: measured anew, it is another question, and what
+   * The key of a question about one measurement: measured again, it is another question, and what
    * was answered before is no answer to it.
    */
   public static String bound(String key, String measured) {

@@ -11,7 +11,7 @@ import thwartwise.inspection.ChamberVolumeComparison;
 import thwartwise.measure.QuantityText;
 
 /**
- * What the box of a chamber holds of the hull's inside, to be set beside the litres poured in. A
+ * What the box of a chamber holds of the hull's inside, to be set next to the litres poured in. A
  * walk asks for the same one at every question after it, so it is remembered.
  */
 public final class ChamberBoxVolume {

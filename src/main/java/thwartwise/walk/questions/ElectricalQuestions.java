@@ -57,7 +57,7 @@ public record ElectricalQuestions(
     WIRES
   }
 
-  /** In the walk of changes: one part anew. */
+  /** In the walk of changes: one part again. */
   public Boat changed(String key, Boat boat) {
     ChoiceReader<Part> parts =
         ChoiceReader.of(Part.BATTERY, "battery")

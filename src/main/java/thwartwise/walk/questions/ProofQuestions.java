@@ -30,7 +30,7 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** What is read of the boat afloat in calm, shallow water beside the landing. */
+/** What is read of the boat afloat in calm, shallow water next to the landing. */
 public final class ProofQuestions {
   private static final String NOT_READ = "not read";
 

@@ -21,8 +21,8 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What looks wrong of the whole shape is told as soon as the last station is measured, while the
- * tape is at hand. The last few shapes are remembered, as a walk comes to the same one at every
+ * What looks wrong of the whole shape is reported as soon as the last station is measured, while
+ * the tape is at hand. The last few shapes are remembered, as a walk comes to the same one at every
  * question after it.
  */
 public final class ShapeQuestions {

@@ -102,7 +102,7 @@ public record SkinWarnings(
         .orElse(shell.thinner());
   }
 
-  /** Nothing where the stations do not close into a hull; that is told when the boat is built. */
+  /** Nothing where the stations do not close into a hull; the build of the boat reports it. */
   private Optional<Double> area() {
     return form().map(HullForm::shellArea);
   }

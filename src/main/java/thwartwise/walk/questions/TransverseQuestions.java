@@ -23,7 +23,7 @@ record TransverseQuestions(
   /** Higher than the rail of any open boat of this size. */
   private static final double HIGHEST = 1.5;
 
-  /** The keel lies on the middle line, so its half-breadth is nought and not asked. */
+  /** The keel lies on the middle line, so its half-breadth is zero and not asked. */
   Vector3 port(String key, int point, double x, List<Vector3> before) {
     String name = slips.pointName(point);
     double y =

@@ -177,7 +177,7 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
 
     private static final MathContext FINE = new MathContext(9);
 
-    /** A bottom that begins beside the middle line is flat as far as there. */
+    /** A bottom that begins next to the middle line is flat as far as there. */
     private static StationTable fromTheMiddleLine(StationTable table) {
       boolean begun = table.stations().stream().allMatch(s -> s.points().get(0).y().isZero());
       if (begun) {
