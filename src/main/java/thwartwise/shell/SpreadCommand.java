@@ -49,9 +49,9 @@ final class SpreadCommand implements ShellCommand {
         Moves every measurement of a boat by as much as it may be off and says in how
         many of 100 boats measured like this the answer would be fewer people, and
         which one or two measurements are worth ten more minutes. Nothing is kept. It
-        never allows more people than inspect does. Nobody is asked how a boat was
-        measured, so each measurement counts as badly taken as the rules allow for;
-        name with --better what was measured with care (one standard deviation):
+        never allows more people than inspect does. Unless the boat file says how a
+        thing was measured, it counts as badly taken as the rules allow for; try with
+        --better what care would be worth (one standard deviation):
           hull weight, people's weights   bathroom scales on hard ground   2 %
           kit weights                     luggage scale                    1 %
           hull balance                    balanced on a roller             2 cm

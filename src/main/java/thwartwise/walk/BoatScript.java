@@ -105,6 +105,6 @@ final class BoatScript {
     known.with(before -> swamped);
     Boat settled = kept.confirmed(replay, swamped);
     BasicQuestions.finish(replay, settled.withAssumptions(replay.guesses()));
-    return GuessedMasses.said(replay, settled);
+    return GuessedMasses.withGuesses(replay, settled);
   }
 }

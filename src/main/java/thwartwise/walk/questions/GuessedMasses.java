@@ -18,7 +18,7 @@ public final class GuessedMasses {
   private GuessedMasses() {}
 
   /** The boat, saying so of each of them. */
-  public static Boat said(Replay replay, Boat boat) {
+  public static Boat withGuesses(Replay replay, Boat boat) {
     List<MeasuringMethod> methods = new ArrayList<>(boat.methods());
     way(replay, "hull.mass")
         .map(way -> new MeasuringMethod(MeasurementKind.HULL_WEIGHT, Optional.empty(), way))
