@@ -11,9 +11,12 @@ import thwartwise.checks.Measure;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Unit;
 import thwartwise.crew.LimitingFactor;
+import thwartwise.inspection.Report;
+import thwartwise.loadcase.LoadCase;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Sentence;
+import thwartwise.spread.BoatSpread;
 
 /**
  * What happens to the people where a check that limits the crew falls short, each mishap once: a
@@ -67,9 +70,9 @@ final class MishapWords {
     };
   }
 
-  static List<String> of(List<Finding> findings, UnitFormat units) {
+  static List<String> of(Report report, UnitFormat units) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
-    findings.stream()
+    report.findings().stream()
         .filter(Finding::holdsBack)
         .forEach(f -> worst.merge(f.question(), f, Finding::worse));
     List<Finding> all = List.copyOf(worst.values());
@@ -77,7 +80,7 @@ final class MishapWords {
     return all.stream()
         .filter(f -> !(sinks && isSwamped(f.question()) && !isLift(f)))
         .filter(f -> !followsFrom(f, all))
-        .map(f -> told(f, units))
+        .map(f -> told(f, report, units))
         .distinct()
         .toList();
   }
@@ -102,7 +105,7 @@ final class MishapWords {
         && (finding.value().isEmpty() || finding.margin().turnsOver());
   }
 
-  private static String told(Finding finding, UnitFormat units) {
+  private static String told(Finding finding, Report report, UnitFormat units) {
     if (!finding.question().check().hasFigure()) {
       return Sentence.capital(ChecklistWords.of(finding));
     }
@@ -110,9 +113,18 @@ final class MishapWords {
       return CheckWords.of(finding.question()) + ": not worked out, so it counts against the boat";
     }
     String words = words(finding, units);
-    return finding.outcome() == Outcome.BORDERLINE
-        ? words + "; tape and scales are too coarse to decide"
-        : words;
+    return finding.outcome() == Outcome.BORDERLINE ? words + doubt(finding, report) : words;
+  }
+
+  /** A limit far away may still be passed, where the boat rolls over soon after. */
+  private static String doubt(Finding finding, Report report) {
+    boolean loaded = finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
+    return report
+        .spread()
+        .flatMap(spread -> spread.figure(finding.question(), loaded))
+        .filter(figure -> finding.margin().met() && figure.share() < BoatSpread.ENOUGH)
+        .map(figure -> "; in " + SpreadWords.lost(figure.share()) + " it goes past that")
+        .orElse("; tape and scales are too coarse to decide");
   }
 
   private static String words(Finding finding, UnitFormat units) {

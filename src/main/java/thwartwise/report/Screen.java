@@ -199,8 +199,7 @@ public final class Screen {
   /** Every mishap once; the reasons of the search only where no finding shows them. */
   private List<String> wrong() {
     Recommendation crew = report.recommendation();
-    List<String> mishaps =
-        crew.wasSearched() ? MishapWords.of(report.findings(), units) : List.of();
+    List<String> mishaps = crew.wasSearched() ? MishapWords.of(report, units) : List.of();
     List<String> all =
         new ArrayList<>(mishaps.isEmpty() ? RefusalWords.of(crew.reasons(), units) : mishaps);
     if (!mishaps.isEmpty()) {

@@ -39,7 +39,12 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
     double beyond = people == 1 ? 0 : 1 - spread.share(people - 1);
     String then =
         people == 1 ? "none" : FigureText.count(people - 1) + (beyond > 0 ? " or fewer" : "");
-    return "in " + upToHundred(lost) + " of 100 boats measured like this it would be " + then;
+    return "in " + lost(spread.share(people)) + " it would be " + then;
+  }
+
+  /** The boats in which something is not met: "6 of 100 boats measured like this". */
+  static String lost(double share) {
+    return upToHundred(1 - share) + " of 100 boats measured like this";
   }
 
   private static int upToHundred(double share) {

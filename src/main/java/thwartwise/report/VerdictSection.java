@@ -31,7 +31,7 @@ final class VerdictSection {
               + " may go; the limits are for somebody lighter");
     }
     List<String> all = new ArrayList<>(RefusalWords.brief(crew.reasons(), units));
-    all.addAll(MishapWords.of(report.findings(), units));
+    all.addAll(MishapWords.of(report, units));
     // A launch is never held without a word.
     if (verdict == Verdict.HELD && all.isEmpty()) {
       all.add("No crew meets every check that limits the crew");
