@@ -45,7 +45,7 @@ class DemoBoatFindingsTest {
             "sitting stiff a little off the middle",
             "sitting stiff a little off the middle, freeboard left",
             "swamped, lift to spare",
-            "swamped, bow locker lost",
+            "swamped, stern bench box, port lost",
             "swamped, heel",
             "swamped, higher end above the water",
             "swamped, lower end under the water",

@@ -55,6 +55,10 @@ class EnterFlattersLeastTest {
           Map.entry(
               "chamber\\.\\d+\\.litres",
               "drawn only; what is poured can be less and cannot be known before"),
+          Map.entry(
+              "chamber\\.\\d+\\.test\\.head",
+              "a hand of water: in less nobody fills a chamber or pushes it under, and the less"
+                  + " stood over a leak, the faster it runs when swamped"),
           Map.entry("chamber\\.\\d+\\.(same|together|twin.*)", "what is known of twins"),
           Map.entry("place\\.\\d+\\.any", "no place more: tried below"),
           Map.entry("kit\\.\\d+\\.mass", "a quarter more than usual: tried below"),
