@@ -18,17 +18,12 @@ public final class Immersion {
   // side, and whether the wet part is that tip (1) or the whole less that tip (-1).
   private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
   private static final double[] SIGN = {0, 1, 1, -1, 1, -1, -1, 0};
-
-  /** So near the water, m, a run of triangles is looked at one by one: far more than rounding. */
-  private static final double CLOSE = 1e-9;
-
   private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
   private static final int[] AFTER = {1, 2, 0, 1};
 
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
-  private final BlockSums blocks = new BlockSums();
   private int crossings;
 
   /** Of the thread's own: nothing in them outlives the adding of one solid. */
@@ -84,7 +79,6 @@ public final class Immersion {
     whole = wholeX = wholeY = wholeZ = 0;
     tips = tipsU = tipsV = tipsS = 0;
     area = areaU = areaV = areaUU = areaUV = areaVV = 0;
-    blocks.clear();
     return this;
   }
 
@@ -102,21 +96,17 @@ public final class Immersion {
       addWhole(solid.volume(), moment.x(), moment.y(), moment.z());
       return this;
     }
-    if (solid.isBlock() && blocks.add(bounds, plane, ahead, athwart, factor)) {
-      return this;
-    }
     Facets facets = solid.facets();
     turn(facets);
-    wetted(facets);
-    crossed(facets.corners, facets.cones);
+    wetted(solid.corners, facets.cones);
+    crossed(solid.corners, facets.cones);
     return this;
   }
 
   public ImmersedPart part() {
-    Vector3 moment =
-        Vector3.of(wholeX + blocks.momentX, wholeY + blocks.momentY, wholeZ + blocks.momentZ);
+    Vector3 moment = Vector3.of(wholeX, wholeY, wholeZ);
     double height = plane.height();
-    double volume = whole + blocks.volume + tips + height * area / 3;
+    double volume = whole + tips + height * area / 3;
     double aboveOrigin =
         plane.up().dot(moment) + (tipsS + 3 * height * tips + height * height * area) / 4;
     return new ImmersedPart(
@@ -125,12 +115,12 @@ public final class Immersion {
         ahead.dot(moment) + (tipsU + height * areaU) / 4,
         athwart.dot(moment) + (tipsV + height * areaV) / 4,
         aboveOrigin - height * volume,
-        area + blocks.area,
-        areaU + blocks.areaU,
-        areaV + blocks.areaV,
-        areaUU + blocks.areaUU,
-        areaUV + blocks.areaUV,
-        areaVV + blocks.areaVV);
+        area,
+        areaU,
+        areaV,
+        areaUU,
+        areaUV,
+        areaVV);
   }
 
   private void addWhole(double volume, double momentX, double momentY, double momentZ) {
@@ -172,54 +162,16 @@ public final class Immersion {
   // the one before. Two loops, because together their variables outnumber the registers.
 
   /** Whole triangles, and the list of those that are crossed. */
-  private void wetted(Facets facets) {
-    double[] runs = facets.runs;
-    int triangles = facets.cones.length / 4;
-    crossings = 0;
-    if (runs.length == 0) {
-      wetted(facets, 0, triangles);
-      return;
-    }
-    double byX = plane.up().x();
-    double byY = plane.up().y();
-    double byZ = plane.up().z();
-    double reachX = Math.abs(byX);
-    double reachY = Math.abs(byY);
-    double reachZ = Math.abs(byZ);
-    double height = plane.height();
-    int from = 0;
-    for (int b = 0, f = 0, t = 0; b < runs.length; b += 6, f += 4, t += Facets.RUN) {
-      double over = byX * runs[b] + byY * runs[b + 1] + byZ * runs[b + 2] - height;
-      double reach = reachX * runs[b + 3] + reachY * runs[b + 4] + reachZ * runs[b + 5] + CLOSE;
-      if (over > reach || over < -reach) {
-        if (from < t) {
-          wetted(facets, from, t);
-        }
-        from = t + Facets.RUN;
-        if (over < 0) {
-          double[] sums = facets.sums;
-          addWhole(sums[f], sums[f + 1], sums[f + 2], sums[f + 3]);
-        }
-      }
-    }
-    if (from < triangles) {
-      wetted(facets, from, triangles);
-    }
-  }
-
-  /** The same of some triangles that follow each other. */
-  private void wetted(Facets facets, int from, int to) {
-    int[] corners = facets.corners;
-    double[] cones = facets.cones;
+  private void wetted(int[] corners, double[] cones) {
     int[] wet = rows.wet;
     int[] listed = rows.crossed;
     int[] kinds = rows.kinds;
-    int count = crossings;
+    int count = 0;
     double sum = 0;
     double sumX = 0;
     double sumY = 0;
     double sumZ = 0;
-    for (int t = 3 * from, f = 4 * from; t < 3 * to; t += 3, f += 4) {
+    for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
       int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
       // Added and written whether it counts or not: cheaper than a guess at whether it will.
       double counts = WHOLE[kind];

@@ -22,21 +22,9 @@ public final class Solid {
   private Facets facets;
   private volatile VolumeTable table;
 
-  /** Whether it is a block along the axes: its bounds then say all of it. */
-  private final boolean block;
-
   Solid(double[] xyz, int[] corners) {
-    this(xyz, corners, false);
-  }
-
-  private Solid(double[] xyz, int[] corners, boolean block) {
     this.xyz = xyz;
     this.corners = corners;
-    this.block = block;
-  }
-
-  boolean isBlock() {
-    return block;
   }
 
   Bounds bounds() {
@@ -86,8 +74,7 @@ public final class Solid {
       builder.triangle(v[f[0]], v[f[1]], v[f[2]]);
       builder.triangle(v[f[0]], v[f[2]], v[f[3]]);
     }
-    Solid faceted = builder.build();
-    return new Solid(faceted.xyz, faceted.corners, true);
+    return builder.build();
   }
 
   public double volume() {
