@@ -22,6 +22,7 @@ public record UnitFormat(UnitSystem system, int finer) {
 
   private static final double INCH = 0.0254;
   private static final double GALLON = 231 * INCH * INCH * INCH;
+  private static final int OUNCES_IN_A_GALLON = 128;
   private static final double FOOT = 12 * INCH;
   private static final double LITRE = 0.001;
   private static final double GRAVITY = 9.80665;
@@ -174,6 +175,13 @@ public record UnitFormat(UnitSystem system, int finer) {
     return system.isMetric()
         ? Rounding.plain(cubicMetres / LITRE) + TIED + "litres"
         : Rounding.plain(tenths(cubicMetres / GALLON)) + TIED + "US gallons";
+  }
+
+  /** Water that leaked in, rounded up: tenths of a litre, or whole US fluid ounces. */
+  public String leaked(double cubicMetres) {
+    return system.isMetric()
+        ? Rounding.up(cubicMetres / LITRE, 1) + TIED + "l"
+        : Rounding.up(cubicMetres / GALLON * OUNCES_IN_A_GALLON, 0) + TIED + "US fl oz";
   }
 
   private static double tenths(double value) {

@@ -13,9 +13,7 @@ final class LeakWords {
 
   static String of(TakesWater leak, UnitFormat units) {
     return "takes "
-        + units.either(
-            Rounding.up(leak.litresIn(), 1) + UnitFormat.TIED + "l",
-            () -> units.jug(leak.litresIn() / 1000))
+        + units.leaked(leak.litresIn() / 1000)
         + " in "
         + minutes(Rounding.down(leak.minutes(), 0))
         + ": swamped, "
@@ -39,6 +37,6 @@ final class LeakWords {
     double percent = Rounding.wholeDown(100 * leak.left());
     return percent < 1
         ? "next to nothing is left" + after
-        : String.format(Locale.ROOT, "%.0f %% of its litres are left%s", percent, after);
+        : String.format(Locale.ROOT, "%.0f %% of its air is left%s", percent, after);
   }
 }

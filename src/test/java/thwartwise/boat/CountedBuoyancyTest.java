@@ -66,13 +66,13 @@ class CountedBuoyancyTest {
         0.985,
         0.985,
         "proven 2026-11-25 by owner; takes 0.5 l in 20 min: swamped, half its lift is still there"
-            + " after a day; 98 % of its litres are left after 60 min");
+            + " after a day; 98 % of its air is left after 60 min");
     counts(
         air(Seal.PROVEN, test(TODAY, 10, 1)),
         0.94,
         0.94,
         "proven 2026-11-25 by owner; takes 1.0 l in 10 min: swamped, half its lift is gone after"
-            + " 8 h 20 min; 94 % of its litres are left after 60 min");
+            + " 8 h 20 min; 94 % of its air is left after 60 min");
   }
 
   @Test
