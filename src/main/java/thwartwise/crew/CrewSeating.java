@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
 import thwartwise.rules.RuleBook;
@@ -40,19 +41,27 @@ public final class CrewSeating {
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, RuleBook.of(rules)), members, false);
+    return of(model, new AppliedRules(model, RuleBook.of(rules)), Map.of(), members, false);
   }
 
   /**
    * Under our own limits and every rule set that applies and takes part, and never above the load
    * limit of the boat: somebody who reads that number must be able to rely on it.
+   *
+   * @param widenings of seatings that are not sure enough under one allowance: how many are taken
+   *     off instead
    */
-  public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, book), members, true);
+  public static CrewAnswer of(
+      BoatModel model, RuleBook book, Map<Seating, Double> widenings, List<NamedPerson> members) {
+    return of(model, new AppliedRules(model, book), widenings, members, true);
   }
 
   private static CrewAnswer of(
-      BoatModel model, AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
+      BoatModel model,
+      AppliedRules applied,
+      Map<Seating, Double> widenings,
+      List<NamedPerson> members,
+      boolean withinLoad) {
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
@@ -65,7 +74,7 @@ public final class CrewSeating {
       return CrewAnswer.refused(members, List.of(new Refusal.ByLimit(tooMany.get())));
     }
     RuleSet rules = applied.inForce();
-    CrewAssessment assessment = new CrewAssessment(model, rules);
+    CrewAssessment assessment = new CrewAssessment(model, rules, new BalanceCache(), widenings);
     Limits limits = new Limits(assessment, rules, applied.caps());
     List<Refusal> nobody = applied.crewRefusals(limits);
     if (!nobody.isEmpty()) {

@@ -39,9 +39,12 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.crew.AppliedRules;
 import thwartwise.crew.Capacity;
+import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.CrewSeating;
 import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
+import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Refusal;
 import thwartwise.crew.Seating;
@@ -183,11 +186,14 @@ public final class Inspection implements InspectedBoat {
   public static Report judged(
       Boat boat, RuleBook book, RuleSet spreads, LocalDate today, InspectionProgress progress) {
     SpreadJudgement judgement = judgement(boat, book, spreads, Set.of(), today, progress);
-    progress.answered(judgement.report());
-    return judgement
-        .ofEveryFinding()
-        .report()
-        .with(AdviceSearch.of(judgement.inspection(), progress));
+    progress.answered(judgement.judgedByCrew());
+    return judgement.report().with(AdviceSearch.of(judgement.inspection(), progress));
+  }
+
+  /** The same judgement for whoever looks for no advice. */
+  public static JudgedBoat judgedWithoutAdvice(
+      Boat boat, RuleBook book, RuleSet spreads, LocalDate today, Progress progress) {
+    return judgement(boat, book, spreads, Set.of(), today, progress);
   }
 
   /**
@@ -225,6 +231,11 @@ public final class Inspection implements InspectedBoat {
 
   SpreadAssessment spread(Boat measured, RuleSet spreads, Set<InputKind> better) {
     return new SpreadAssessment(measured, assessment, limits, rules, spreads, better);
+  }
+
+  /** Which of these people may go, with as much taken off their seatings as here. */
+  CrewAnswer seats(List<NamedPerson> members) {
+    return CrewSeating.of(model, book, assessment.widenings(), members);
   }
 
   /** How many allowances must be taken off a seating for nobody so heavy to be allowed in it. */

@@ -12,6 +12,8 @@ import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.rules.RuleSet;
@@ -33,7 +35,8 @@ import thwartwise.spread.SpreadAssessment.Judged;
  * @param everyFinding judges those findings, too, that decide nothing
  */
 record SpreadJudgement(
-    Inspection inspection, Optional<BoatSpread> spread, UnaryOperator<BoatSpread> everyFinding) {
+    Inspection inspection, Optional<BoatSpread> spread, UnaryOperator<BoatSpread> everyFinding)
+    implements JudgedBoat {
 
   /** Searches in which only seatings looked at are refused; then all of their number. */
   private static final int BY_SEATING = 5;
@@ -84,12 +87,22 @@ record SpreadJudgement(
   }
 
   /** The same with every finding judged, which takes longer. */
-  SpreadJudgement ofEveryFinding() {
+  private SpreadJudgement ofEveryFinding() {
     return new SpreadJudgement(inspection, spread.map(everyFinding), everyFinding);
   }
 
-  /** Without advice. */
-  Report report() {
+  @Override
+  public Report report() {
+    return ofEveryFinding().judgedByCrew();
+  }
+
+  @Override
+  public CrewAnswer seats(List<NamedPerson> members) {
+    return inspection.seats(members);
+  }
+
+  /** Without advice; what decides nothing is as the screen has it. */
+  Report judgedByCrew() {
     Report screened = inspection.report();
     return spread
         .map(judged -> screened.judged(byShare(screened.findings(), judged), judged))

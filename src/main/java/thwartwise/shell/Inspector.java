@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import thwartwise.advice.Progress;
 import thwartwise.archive.NewRecord;
 import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.Inspection;
 import thwartwise.inspection.InspectionProgress;
+import thwartwise.inspection.JudgedBoat;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
@@ -26,6 +30,12 @@ final class Inspector {
   /** The run over a boat; a seam, so that tests can see what a failing one does. */
   interface Run {
     Report of(Boat boat, RuleBook rules, LocalDate today, InspectionProgress progress);
+
+    /** For whoever keeps nothing and looks for no advice. */
+    default JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
+      return Inspection.judgedWithoutAdvice(
+          boat, rules, RuleSetFile.measuringSpreads(), today, progress);
+    }
   }
 
   /** Makes the pages of a record; a seam, since a PDF takes longer than a test should. */
@@ -112,6 +122,11 @@ final class Inspector {
     public void answered(Report withoutAdvice) {
       line.printBetween(() -> reader.accept(withoutAdvice));
     }
+  }
+
+  /** The same judgement by the spread of what was measured, for whoever keeps nothing. */
+  JudgedBoat judged(Boat boat, RuleBook rules, Progress progress) {
+    return run.judged(boat, rules, today(), progress);
   }
 
   /** A report that is compared and never kept. */

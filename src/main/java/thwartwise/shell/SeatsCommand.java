@@ -6,9 +6,7 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.boat.Boat;
-import thwartwise.boat.BoatModel;
 import thwartwise.crew.CrewAnswer;
-import thwartwise.crew.CrewSeating;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
@@ -89,6 +87,6 @@ final class SeatsCommand implements ShellCommand {
         () ->
             InterruptibleWork.of(
                 "Trying who may sit where",
-                () -> CrewSeating.of(BoatModel.of(boat, inspector.today()), book, members)));
+                progress -> inspector.judged(boat, book, progress).seats(members)));
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import thwartwise.advice.Progress;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
@@ -17,7 +18,6 @@ import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
@@ -125,19 +125,26 @@ final class SupposeCommand implements ShellCommand {
 
   private Reading<Tried> tried(Path file, Boat boat, RuleBook book, List<Supposition> supposed) {
     return BoatChoice.consistent(
-        file, () -> InterruptibleWork.of("Trying it", () -> tried(boat, book, supposed)));
+        file,
+        () -> InterruptibleWork.of("Trying it", progress -> tried(boat, book, supposed, progress)));
   }
 
-  private Reading<Tried> tried(Boat boat, RuleBook book, List<Supposition> supposed) {
-    return SupposedBoat.of(boat, supposed, book, inspector.today())
-        .as(after -> tried(boat, book, after));
+  private Reading<Tried> tried(
+      Boat boat, RuleBook book, List<Supposition> supposed, Progress progress) {
+    return SupposedBoat.of(
+            boat,
+            supposed,
+            (fitted, people) -> inspector.judged(fitted, book, progress).seats(people),
+            inspector.today())
+        .as(after -> tried(boat, book, after, progress));
   }
 
-  private Tried tried(Boat boat, RuleBook book, SupposedBoat after) {
+  private Tried tried(Boat boat, RuleBook book, SupposedBoat after, Progress progress) {
+    Report with = inspector.judged(after.boat(), book, progress).report();
     Comparison comparison =
         Comparison.of(
-            inspector.unsavedRecord(boat, asItIs(boat, book)),
-            inspector.unsavedRecord(after.boat(), withoutAdvice(after.boat(), book)));
+            inspector.unsavedRecord(boat, asItIs(boat, book, progress)),
+            inspector.unsavedRecord(after.boat(), with));
     UnitFormat units = new UnitFormat(boat.units());
     String page =
         SupposePage.of(
@@ -151,17 +158,12 @@ final class SupposeCommand implements ShellCommand {
   }
 
   /** Mostly several changes are tried on the same boat. */
-  private Report asItIs(Boat boat, RuleBook book) {
+  private Report asItIs(Boat boat, RuleBook book, Progress progress) {
     AsItIs asked = new AsItIs(boat, book, inspector.today());
     Optional<Report> before = Optional.ofNullable(known.get(asked));
-    Report report = before.orElseGet(() -> withoutAdvice(boat, book));
+    Report report = before.orElseGet(() -> inspector.judged(boat, book, progress).report());
     known = Map.of(asked, report);
     return report;
-  }
-
-  /** Advice is looked for by whoever inspects. */
-  private Report withoutAdvice(Boat boat, RuleBook book) {
-    return Inspection.withoutAdvice(boat, book, inspector.today());
   }
 
   /** The next word of a name that was begun; else what a name or the grammar begins with. */

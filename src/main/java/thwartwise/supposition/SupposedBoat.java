@@ -5,18 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
-import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.remedy.Change;
 import thwartwise.remedy.NamedChanges;
-import thwartwise.rules.RuleBook;
 
 /**
  * A boat with everything done to it that was to be tried.
@@ -33,16 +33,20 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
   /**
    * Does one after the other; refused where there is no room for one of them.
    *
+   * @param seats says which of some people may go in a boat, and where they sit
    * @throws thwartwise.hull.UnusableBoat when the boat contradicts itself, before or after
    */
   public static Reading<SupposedBoat> of(
-      Boat boat, List<Supposition> supposed, RuleBook book, LocalDate today) {
+      Boat boat,
+      List<Supposition> supposed,
+      BiFunction<Boat, List<NamedPerson>, CrewAnswer> seats,
+      LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
     List<Change> deeds = new ArrayList<>();
     Optional<CrewAnswer> crew = Optional.empty();
     for (Supposition one : supposed) {
       if (one instanceof Supposition.PeopleAboard people) {
-        crew = Optional.of(CrewSeating.of(model, book, people.people()));
+        crew = Optional.of(seats.apply(model.boat(), people.people()));
         model = model.fittedOut(seated(model.boat(), crew.get()), today);
       } else {
         Reading<Change> deed = deed(model, one);

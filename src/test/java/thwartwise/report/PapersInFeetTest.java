@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -224,7 +225,8 @@ class PapersInFeetTest {
             NamedPerson.youth("Una", Sex.GIRL, 9));
 
     isInFeet(
-        SeatsPage.of(record.boat(), CrewSeating.of(model, RuleSetFile.bundledRuleBook(), wanted)));
+        SeatsPage.of(
+            record.boat(), CrewSeating.of(model, RuleSetFile.bundledRuleBook(), Map.of(), wanted)));
   }
 
   @Test

@@ -104,6 +104,21 @@ class SupposeCommandTest {
                 + " of them, or a boat file.\n");
   }
 
+  /** The record of the canoe says one adult, see {@link SeatsCommandTest}. */
+  @Test
+  void the_boat_as_it_is_and_the_people_tried_are_judged_as_in_a_record() throws IOException {
+    Path canoe = SeatsCommandTest.laden(temp);
+    TestShell judged = TestShell.judged();
+
+    int code = judged.run("suppose", "two adults", "--boat", canoe.toString());
+
+    assertThat(judged.err()).isEmpty();
+    assertThat(code).isEqualTo(1);
+    assertThat(judged.out())
+        .contains(
+            "* Not all of these people may go: ", "As many people as before: one adult of 95 kg.");
+  }
+
   private List<Path> files() throws IOException {
     try (Stream<Path> all = Files.walk(temp)) {
       return all.filter(Files::isRegularFile).toList();

@@ -9,12 +9,20 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
+import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
 import thwartwise.inspection.Inspection;
+import thwartwise.inspection.InspectionProgress;
+import thwartwise.inspection.JudgedBoat;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
@@ -37,7 +45,32 @@ final class TestShell {
     Report of(Boat boat, RuleBook rules, LocalDate today);
 
     private Inspector.Run unheard() {
-      return (boat, rules, today, progress) -> of(boat, rules, today);
+      return new ByScreen((boat, rules, today, progress) -> of(boat, rules, today));
+    }
+  }
+
+  /** Crews judged by the search alone: moving every measurement takes the longest of all. */
+  private record ByScreen(Inspector.Run run) implements Inspector.Run {
+    @Override
+    public Report of(Boat boat, RuleBook rules, LocalDate today, InspectionProgress progress) {
+      return run.of(boat, rules, today, progress);
+    }
+
+    @Override
+    public JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
+      return new ScreenedBoat(boat, rules, today);
+    }
+  }
+
+  private record ScreenedBoat(Boat boat, RuleBook rules, LocalDate today) implements JudgedBoat {
+    @Override
+    public Report report() {
+      return Inspection.withoutAdvice(boat, rules, today);
+    }
+
+    @Override
+    public CrewAnswer seats(List<NamedPerson> members) {
+      return CrewSeating.of(BoatModel.of(boat, today), rules, Map.of(), members);
     }
   }
 
@@ -70,6 +103,11 @@ final class TestShell {
   }
 
   static TestShell open() {
+    return new TestShell(new ByScreen(Inspection::of), TestShell::papers);
+  }
+
+  /** As whoever starts the program has it: crews are judged by the spread of what was measured. */
+  static TestShell judged() {
     return new TestShell(Inspection::of, TestShell::papers);
   }
 

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Person;
 import thwartwise.boat.Space;
+import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.CrewSeating;
+import thwartwise.crew.NamedPerson;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
@@ -28,7 +32,11 @@ class SupposedBoatTest {
   private static Reading<SupposedBoat> read(String typed) {
     return new SuppositionText(BOAT, PlannedMasses.of(BOOK.base()))
         .read(typed)
-        .then(all -> SupposedBoat.of(BOAT, all, BOOK, TODAY));
+        .then(all -> SupposedBoat.of(BOAT, all, SupposedBoatTest::seats, TODAY));
+  }
+
+  private static CrewAnswer seats(Boat boat, List<NamedPerson> people) {
+    return CrewSeating.of(BoatModel.of(boat, TODAY), BOOK, Map.of(), people);
   }
 
   private static SupposedBoat tried(String typed) {
