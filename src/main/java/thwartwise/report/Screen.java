@@ -39,7 +39,9 @@ public final class Screen {
           new ScreenDetail(3, 1, 3, false, false, 2, 4),
           new ScreenDetail(3, 1, 3, false, false, 1, 3),
           new ScreenDetail(3, 1, 2, false, false, 1, 3),
-          new ScreenDetail(2, 1, 2, false, false, 1, 2),
+          new ScreenDetail(3, 1, 2, false, false, 1, 1),
+          new ScreenDetail(2, 1, 2, false, false, 1, 1),
+          new ScreenDetail(2, 1, 1, false, false, 1, 1),
           new ScreenDetail(2, 0, 1, false, false, 1, 1));
 
   private final InspectionRecord inspection;

@@ -37,8 +37,7 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
       return "in fewer than 1 of 100 boats measured like this it would be fewer";
     }
     double beyond = people == 1 ? 0 : 1 - spread.share(people - 1);
-    String then =
-        people == 1 ? "none" : FigureText.count(people - 1) + (beyond > 0 ? " or fewer" : "");
+    String then = people == 1 ? "none" : beyond > 0 ? "fewer" : FigureText.count(people - 1);
     return "in " + lost(spread.share(people)) + " it would be " + then;
   }
 
