@@ -101,7 +101,7 @@ class SeatsCommandTest {
         .contains("Not all of them may go: somebody stays ashore, or the boat makes two trips.");
   }
 
-  static Path laden(Path folder) throws IOException {
+  private static Path laden(Path folder) throws IOException {
     Path file = folder.resolve("canoe.json");
     String canoe = BoatFile.write(SampleBoats.withKit(PlainHulls.canoe(), "chest", 40.5));
     // Its chambers were tested shortly before the day of the test.

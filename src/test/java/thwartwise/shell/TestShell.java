@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.function.Consumer;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
 import thwartwise.advice.Progress;
@@ -45,12 +46,12 @@ final class TestShell {
     Report of(Boat boat, RuleBook rules, LocalDate today);
 
     private Inspector.Run unheard() {
-      return new ByScreen((boat, rules, today, progress) -> of(boat, rules, today));
+      return new ByScreen((boat, rules, today, progress) -> of(boat, rules, today), boat -> {});
     }
   }
 
   /** Crews judged by the search alone: moving every measurement takes the longest of all. */
-  private record ByScreen(Inspector.Run run) implements Inspector.Run {
+  private record ByScreen(Inspector.Run run, Consumer<Boat> judged) implements Inspector.Run {
     @Override
     public Report of(Boat boat, RuleBook rules, LocalDate today, InspectionProgress progress) {
       return run.of(boat, rules, today, progress);
@@ -58,6 +59,7 @@ final class TestShell {
 
     @Override
     public JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
+      judged.accept(boat);
       return new ScreenedBoat(boat, rules, today);
     }
   }
@@ -103,7 +105,14 @@ final class TestShell {
   }
 
   static TestShell open() {
-    return new TestShell(new ByScreen(Inspection::of), TestShell::papers);
+    return new TestShell(new ByScreen(Inspection::of, boat -> {}), TestShell::papers);
+  }
+
+  /**
+   * @param judged hears of every boat whose crews are judged
+   */
+  static TestShell hearing(Consumer<Boat> judged) {
+    return new TestShell(new ByScreen(Inspection::of, judged), TestShell::papers);
   }
 
   /** As whoever starts the program has it: crews are judged by the spread of what was measured. */
