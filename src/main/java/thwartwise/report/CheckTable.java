@@ -75,8 +75,8 @@ final class CheckTable {
         ofRole.stream().noneMatch(f -> ranges.of(f).isPresent())
             ? columns(head, 34, 14, 22, 7)
             : role == Role.INFORMATION
-                ? columns(head, 34, 14, 18, 11)
-                : columns(head, 24, 25, 17, 11);
+                ? columns(head, 40, 11, 17, 12)
+                : columns(head, 25, 24, 15, 13);
     return Optional.of(new Table(columns, rows(ofRole).stream().map(this::row).toList(), true));
   }
 
