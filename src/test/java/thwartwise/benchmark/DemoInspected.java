@@ -1,5 +1,6 @@
 package thwartwise.benchmark;
 
+import thwartwise.advice.Progress;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
@@ -15,5 +16,16 @@ final class DemoInspected {
   static Report withoutAdvice() {
     return Inspection.withoutAdvice(
         SampleBoat.boat(), RuleSetFile.bundledRuleBook(), SampleBoat.TODAY);
+  }
+
+  /** With the spread of every finding, and without advice. */
+  static Report judged() {
+    return Inspection.judgedWithoutAdvice(
+            SampleBoat.boat(),
+            RuleSetFile.bundledRuleBook(),
+            RuleSetFile.measuringSpreads(),
+            SampleBoat.TODAY,
+            Progress.UNHEARD)
+        .report();
   }
 }

@@ -23,4 +23,9 @@ public class InspectionBenchmark {
   public Report withoutAdvice() {
     return DemoInspected.withoutAdvice();
   }
+
+  @Benchmark
+  public Report judged() {
+    return DemoInspected.judged();
+  }
 }

@@ -49,6 +49,10 @@ public final class Ratios {
           Spread.of(rounds, r -> r.inspected(how)),
           "");
     }
+    print(
+        "demo boat with the spread of every finding / inspected plainly",
+        Spread.of(rounds, r -> r.inspected("judged") / r.inspected("withoutAdvice")),
+        "at most 80");
     for (String who : List.of("adults", "young")) {
       print(
           "eight people on eight places, " + who + ", seconds by the clock",
