@@ -98,6 +98,16 @@ public record AfloatProof(
     return empty.isPresent() || seated.isPresent() || moved.isPresent();
   }
 
+  /**
+   * Whether nothing that the other one read, and nothing that was aboard for it, is missing here.
+   */
+  public boolean readsAsMuchAs(AfloatProof other) {
+    return (empty.isPresent() || other.empty.isEmpty())
+        && (seated.isPresent() || other.seated.isEmpty())
+        && (moved.isPresent() || other.moved.isEmpty())
+        && (withKit || !other.withKit);
+  }
+
   /** The station nearest the middle of the length, by its number from aft. */
   public static int amidships(HullMeasurements hull) {
     List<Station> stations = hull.stations();

@@ -129,7 +129,7 @@ public final class ProofPage {
   }
 
   private static final String NOBODY_GOES =
-      "Nobody goes until it is measured again, or a later proof agrees";
+      "Nobody goes until it is measured again, or a later proof that reads as much agrees";
   private static final String TELL =
       "Records and pages made before still show the old answer, so tell all who use it";
   private static final String KEPT = "It is kept with the boat";

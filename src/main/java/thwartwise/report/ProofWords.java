@@ -29,7 +29,7 @@ final class ProofWords {
         + " by "
         + by
         + ", the boat did not float as it was measured, so nothing is recommended until it is"
-        + " measured again and agrees, or a later proof does"
+        + " measured again and agrees, or a later proof that reads as much does"
         + suspect.map(s -> "; most likely wrong is " + slip(s, units)).orElse("");
   }
 

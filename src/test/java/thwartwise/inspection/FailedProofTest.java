@@ -81,6 +81,42 @@ class FailedProofTest {
     assertThat(inspected(proof(2, false), proof(1, true)).recommendation().withheld()).isTrue();
   }
 
+  /** A weight moved across alone says nothing of how heavy the boat is. */
+  @Test
+  void a_later_proof_that_reads_less_does_not_lift_it() {
+    KeptProof all = proof(1, false);
+    KeptProof less = reading(proof(2, true), Optional.empty(), false);
+
+    assertThat(KeptProof.holding(List.of(all, less))).contains(all);
+    assertThat(KeptProof.holding(List.of(all, less, proof(3, true)))).isEmpty();
+  }
+
+  /** What was wrong may lie with what was aboard. */
+  @Test
+  void one_without_the_kit_does_not_lift_one_with_it() {
+    Optional<RailHeights> rails = proof(1, false).readings().empty();
+    KeptProof laden = reading(proof(1, false), rails, true);
+
+    assertThat(KeptProof.holding(List.of(laden, proof(2, true)))).contains(laden);
+    assertThat(KeptProof.holding(List.of(laden, reading(proof(2, true), rails, true)))).isEmpty();
+  }
+
+  private static KeptProof reading(KeptProof proof, Optional<RailHeights> empty, boolean withKit) {
+    return new KeptProof(
+        new AfloatProof(
+            proof.day(),
+            "Bea",
+            withKit,
+            empty,
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        proof.outcome(),
+        proof.mark(),
+        proof.current());
+  }
+
   @Test
   void nobody_is_given_a_seat() {
     var answer =
@@ -98,7 +134,7 @@ class FailedProofTest {
     assertThat(RefusalWords.of(REFUSAL, UnitFormat.METRIC))
         .isEqualTo(
             "read afloat on 2026-06-01 by Bea, the boat did not float as it was measured, so"
-                + " nothing is recommended until it is measured again and agrees, or a later proof does; most likely"
+                + " nothing is recommended until it is measured again and agrees, or a later proof that reads as much does; most likely"
                 + " wrong is the hull's weight: about 30\u00a0kg more than stated");
   }
 }

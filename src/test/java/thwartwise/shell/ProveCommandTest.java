@@ -130,9 +130,9 @@ class ProveCommandTest {
 
             All together off by 27.2, of which the hull's weight explains 26.2; 95 of 100
             boats measured like this stay under 23.3 and 5.0.
-            Nobody goes until it is measured again, or a later proof agrees. It is kept with
-            the boat. Records and pages made before still show the old answer, so tell all
-            who use it.
+            Nobody goes until it is measured again, or a later proof that reads as much
+            agrees. It is kept with the boat. Records and pages made before still show the
+            old answer, so tell all who use it.
             """);
     assertThat(kept().outcome().agrees()).isFalse();
     assertThat(kept().outcome().suspect().orElseThrow().kind())
