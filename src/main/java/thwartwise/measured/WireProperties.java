@@ -3,6 +3,8 @@ package thwartwise.measured;
 import static thwartwise.measured.ElectricalProperties.number;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import thwartwise.electrics.Circuit;
 import thwartwise.electrics.MainWire;
 
@@ -54,24 +56,9 @@ public final class WireProperties {
               List.of("Current flows there and back: twice this length loses voltage."))
           .withChangeLabel("length");
 
-  public static final Property<Circuit, Double> AREA =
-      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, Circuit::area, COPPER)
-          .withQuestion(
-              "copper",
-              List.of(
-                  "It is printed on the wire. Where degrees are printed, too, as in 105 C, type",
-                  "them behind it: 10 mm2 105 C. Left out, they count as 60."),
-              List.of("What a wire may carry and what it loses follow from its copper."))
-          .withChangeLabel("copper");
+  public static final Property<Circuit, Double> AREA = copper(Circuit::area);
 
-  public static final Property<Circuit, Integer> GAUGE =
-      Property.of(
-              "awg",
-              ValueType.whole(BoatQuantity.GAUGE),
-              Circuit::gauge,
-              "Read the gauge printed on the wire, as in 10 AWG; it stands instead of mm2.")
-          .whenOmitted("mm2")
-          .withChangeLabel("American gauge");
+  public static final Property<Circuit, Integer> GAUGE = gauge(Circuit::gauge);
 
   public static final Property<Circuit, String> SWITCH =
       Property.of(
@@ -209,24 +196,9 @@ public final class WireProperties {
           .whenOmitted("as none")
           .withChangeLabel("length");
 
-  public static final Property<MainWire, Double> MAIN_AREA =
-      number("mm2", BoatQuantity.SQUARE_MILLIMETRES, MainWire::area, COPPER)
-          .withQuestion(
-              "copper",
-              List.of(
-                  "It is printed on the wire. Where degrees are printed, too, as in 105 C, type",
-                  "them behind it: 10 mm2 105 C. Left out, they count as 60."),
-              List.of("What a wire may carry and what it loses follow from its copper."))
-          .withChangeLabel("copper");
+  public static final Property<MainWire, Double> MAIN_AREA = copper(MainWire::area);
 
-  public static final Property<MainWire, Integer> MAIN_GAUGE =
-      Property.of(
-              "awg",
-              ValueType.whole(BoatQuantity.GAUGE),
-              MainWire::gauge,
-              "Read the gauge printed on the wire, as in 10 AWG; it stands instead of mm2.")
-          .whenOmitted("mm2")
-          .withChangeLabel("American gauge");
+  public static final Property<MainWire, Integer> MAIN_GAUGE = gauge(MainWire::gauge);
 
   public static final Property<MainWire, Double> MAIN_INSULATION =
       number("insulation", BoatQuantity.INSULATION, MainWire::insulation, DEGREES)
@@ -264,4 +236,25 @@ public final class WireProperties {
           MAIN_ALONE,
           MAIN_SHEATHED,
           MAIN_GAUGE);
+
+  private static <O> Property<O, Double> copper(Function<O, Optional<Double>> area) {
+    return number("mm2", BoatQuantity.SQUARE_MILLIMETRES, area, COPPER)
+        .withQuestion(
+            "copper",
+            List.of(
+                "It is printed on the wire. Where degrees are printed, too, as in 105 C, type",
+                "them behind it: 10 mm2 105 C. Left out, they count as 60."),
+            List.of("What a wire may carry and what it loses follow from its copper."))
+        .withChangeLabel("copper");
+  }
+
+  private static <O> Property<O, Integer> gauge(Function<O, Optional<Integer>> gauge) {
+    return Property.of(
+            "awg",
+            ValueType.whole(BoatQuantity.GAUGE),
+            gauge,
+            "Read the gauge printed on the wire, as in 10 AWG; it stands instead of mm2.")
+        .whenOmitted("mm2")
+        .withChangeLabel("American gauge");
+  }
 }
