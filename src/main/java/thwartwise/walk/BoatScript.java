@@ -57,43 +57,45 @@ final class BoatScript {
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.name();
     Optional<String> measuredBy = basics.measuredBy();
-    QuantityQuestions tape = new QuantityQuestions(basics.units());
+    QuantityQuestions quantities = new QuantityQuestions(basics.units());
     Water water = basics.water();
-    Propulsion propulsion = basics.propulsion(tape);
-    MeasuredHull measured = new HullQuestions(replay, tape, limits, shape).hull();
+    Propulsion propulsion = basics.propulsion(quantities);
+    MeasuredHull measured = new HullQuestions(replay, quantities, limits, shape).hull();
     HullMeasurements hull = measured.hull();
     Outline outline = new Outline(hull.stations());
     BoatInProgress known =
         new BoatInProgress(
-            replay, tape.system(), Boat.bare(name, water, hull, propulsion).in(tape.system()));
+            replay,
+            quantities.system(),
+            Boat.bare(name, water, hull, propulsion).in(quantities.system()));
     replay.begin(FullWalkSections.CHAMBERS);
     List<Chamber> chambers =
-        new ChamberQuestions(replay, tape, outline, today)
+        new ChamberQuestions(replay, quantities, outline, today)
             .chambers(
                 (poured, box) -> drawn.comparison(poured, hull, box),
                 some -> known.with(b -> b.withChambers(some)));
     replay.begin(FullWalkSections.OPENINGS);
     List<Opening> openings =
-        new OpeningQuestions(replay, tape, outline, limits, chambers)
+        new OpeningQuestions(replay, quantities, outline, limits, chambers)
             .openings(some -> known.with(b -> b.withOpenings(some)));
     replay.begin(FullWalkSections.PLACES);
     List<Place> places =
         new PlaceQuestions(
                 replay,
-                tape,
+                quantities,
                 outline,
-                new SeatHeightWarnings(tape, outline, hull.floor(), chambers, limits))
+                new SeatHeightWarnings(quantities, outline, hull.floor(), chambers, limits))
             .places(some -> known.with(b -> b.withPlaces(some)));
     replay.begin(FullWalkSections.KIT);
     KitQuestions carried =
-        new KitQuestions(replay, tape, outline, chambers, places, limits, propulsion);
+        new KitQuestions(replay, quantities, outline, chambers, places, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
-    known.with(new OutfitQuestions(replay, tape)::asked);
+    known.with(new OutfitQuestions(replay, quantities)::asked);
     known.with(carried::equipped);
-    Boat fitted = known.with(new ElectricalQuestions(replay, tape, today, carried)::asked);
+    Boat fitted = known.with(new ElectricalQuestions(replay, quantities, today, carried)::asked);
     replay.begin(FullWalkSections.PEOPLE);
-    List<Person> aboard = new PeopleQuestions(replay, tape, places, fitted.kit()).aboard();
-    Waters waters = new WatersQuestions(replay, tape).waters();
+    List<Person> aboard = new PeopleQuestions(replay, quantities, places, fitted.kit()).aboard();
+    Waters waters = new WatersQuestions(replay, quantities).waters();
     Boat boat =
         known.with(
             b ->

@@ -65,7 +65,7 @@ final class ChangedScript {
     replay.begin(CHANGES);
     Boat boat = kept.bound(known.named(which(replay)));
     UnitSystem units = new BasicQuestions(replay).units(boat.units());
-    QuantityQuestions tape = new QuantityQuestions(units);
+    QuantityQuestions quantities = new QuantityQuestions(units);
     boat = boat.in(units);
     for (int number = 1; number <= MOST; number++) {
       replay.known(boat, units);
@@ -74,10 +74,10 @@ final class ChangedScript {
       if (what == What.NOTHING) {
         break;
       }
-      boat = what.change.to(new At(replay, tape, today, swamped, limits, key), boat);
+      boat = what.change.to(new At(replay, quantities, today, swamped, limits, key), boat);
     }
     replay.begin(OLD);
-    boat = new GrownOld(replay, tape, today).asked(boat);
+    boat = new GrownOld(replay, quantities, today).asked(boat);
     replay.begin(END);
     boat = kept.confirmed(replay, boat);
     BasicQuestions.finish(replay, boat.withAssumptions(replay.guesses()));
@@ -94,7 +94,7 @@ final class ChangedScript {
   /** Where a change is asked for. */
   record At(
       Replay replay,
-      QuantityQuestions tape,
+      QuantityQuestions quantities,
       LocalDate today,
       SwampedQuestion swamped,
       PlausibleLimits limits,
@@ -105,7 +105,13 @@ final class ChangedScript {
 
     KitQuestions kit(Boat boat) {
       return new KitQuestions(
-          replay, tape, outline(boat), boat.chambers(), boat.places(), limits, boat.propulsion());
+          replay,
+          quantities,
+          outline(boat),
+          boat.chambers(),
+          boat.places(),
+          limits,
+          boat.propulsion());
     }
 
     /** The item of a list that is meant. */
@@ -181,7 +187,7 @@ final class ChangedScript {
   }
 
   private static Boat outfit(At at, Boat boat) {
-    return new OutfitQuestions(at.replay(), at.tape()).item(at.key(), boat).apply(boat);
+    return new OutfitQuestions(at.replay(), at.quantities()).item(at.key(), boat).apply(boat);
   }
 
   private static Boat kitAdded(At at, Boat boat) {
@@ -206,7 +212,7 @@ final class ChangedScript {
     ChamberPart changed = at.one("Which chamber", parts(boat), ChamberPart::name);
     String subject = ChamberQuestions.subject(changed);
     Filling filling =
-        new FillingQuestions(at.replay(), at.tape(), at.today()).filling(at.key(), subject);
+        new FillingQuestions(at.replay(), at.quantities(), at.today()).filling(at.key(), subject);
     return filled(boat, changed, filling);
   }
 
@@ -225,7 +231,8 @@ final class ChangedScript {
   private static Boat cut(At at, Boat boat) {
     List<Opening> openings = new ArrayList<>(boat.openings());
     Opening made =
-        new OpeningQuestions(at.replay(), at.tape(), at.outline(boat), at.limits(), boat.chambers())
+        new OpeningQuestions(
+                at.replay(), at.quantities(), at.outline(boat), at.limits(), boat.chambers())
             .opening(at.key(), boat.openings());
     openings.add(made);
     return cutInto(boat.withOpenings(openings), made, at.today());
@@ -255,12 +262,12 @@ final class ChangedScript {
     double mass =
         at.replay()
             .ask(
-                at.tape()
+                at.quantities()
                     .mass(at.key() + ".mass", "Mass of the bare hull, weighed again")
                     .how("Emptied of all that is not built in: a bathroom scale under each end.")
                     .why("Paint, mending and soaked wood weigh more than they look.")
-                    .within(at.tape().usual(BoatQuantity.HULL_MASS))
-                    .within(SkinWarnings.of(at.tape(), at.limits(), boat.hull())::of));
+                    .within(at.quantities().usual(BoatQuantity.HULL_MASS))
+                    .within(SkinWarnings.of(at.quantities(), at.limits(), boat.hull())::of));
     return GuessedMasses.weighedAgain(at.replay(), at.key() + ".mass", boat.withHullMass(mass));
   }
 
@@ -270,17 +277,17 @@ final class ChangedScript {
 
   private static Boat people(At at, Boat boat) {
     return boat.withAboard(
-        new PeopleQuestions(at.replay(), at.tape(), boat.places(), boat.kit())
+        new PeopleQuestions(at.replay(), at.quantities(), boat.places(), boat.kit())
             .aboard(at.key() + ".person"));
   }
 
   private static Boat electrics(At at, Boat boat) {
-    return new ElectricalQuestions(at.replay(), at.tape(), at.today(), at.kit(boat))
+    return new ElectricalQuestions(at.replay(), at.quantities(), at.today(), at.kit(boat))
         .changed(at.key(), boat);
   }
 
   /** Tests that have gone stale are asked for again. */
-  private record GrownOld(Replay replay, QuantityQuestions tape, LocalDate today) {
+  private record GrownOld(Replay replay, QuantityQuestions quantities, LocalDate today) {
     Boat asked(Boat boat) {
       Boat asked = boat;
       for (Chamber chamber : boat.chambers()) {
@@ -317,7 +324,8 @@ final class ChangedScript {
                   .why("Lids warp and seams open; only a fresh test counts.")
                   .orElse(false, "no"));
       return tested
-          ? filled(boat, part, new FillingQuestions(replay, tape, today).filling(key, subject))
+          ? filled(
+              boat, part, new FillingQuestions(replay, quantities, today).filling(key, subject))
           : boat;
     }
   }

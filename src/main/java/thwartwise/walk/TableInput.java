@@ -43,9 +43,9 @@ record TableInput(Walk walk) {
           "A table of stations is taken where it is asked how many stations there are.");
     }
     Replay given = new Replay(answers);
-    QuantityQuestions tape = new QuantityQuestions(new BasicQuestions(given).units());
+    QuantityQuestions quantities = new QuantityQuestions(new BasicQuestions(given).units());
     Reading<StationTable> read =
-        StationTable.of(text, given.ask(HullQuestions.length(tape)), tape::show);
+        StationTable.of(text, given.ask(HullQuestions.length(quantities)), quantities::show);
     return read instanceof Reading.Understood<StationTable> understood
         ? proposed(answers, understood.value())
         : new Reply.Refused(read.refusal().orElseThrow() + NOTHING);

@@ -79,11 +79,11 @@ public final class Walk {
 
   /** What was seen today of a boat full of water, and nothing else; it ends in the boat with it. */
   public static Walk ofTrial(LocalDate today, Boat boat) {
-    QuantityQuestions tape = new QuantityQuestions(boat.units());
+    QuantityQuestions quantities = new QuantityQuestions(boat.units());
     return new Walk(
         replay ->
             boat.withObservedTrial(
-                new TrialQuestions(replay, tape, today, boat.places()).observedTrial()));
+                new TrialQuestions(replay, quantities, today, boat.places()).observedTrial()));
   }
 
   /**
@@ -91,14 +91,14 @@ public final class Walk {
    * with that.
    */
   public static Walk ofProof(LocalDate today, Boat boat) {
-    QuantityQuestions tape = new QuantityQuestions(boat.units());
+    QuantityQuestions quantities = new QuantityQuestions(boat.units());
     return new Walk(
         replay -> {
           new ProofQuestions(replay, today, boat).proof();
           boolean wentBadly = boat.observedTrial().filter(ObservedTrial::failed).isPresent();
           return boat.places().isEmpty() || wentBadly
               ? boat
-              : new TrialQuestions(replay, tape, today, boat.places())
+              : new TrialQuestions(replay, quantities, today, boat.places())
                   .observedTrial()
                   .map(seen -> boat.withObservedTrial(Optional.of(seen)))
                   .orElse(boat);

@@ -22,7 +22,7 @@ import thwartwise.walk.questions.Outline;
 /** One chamber of a borrowed boat, and only when a written leak test of it is shown. */
 record BorrowedChamber(
     Replay replay,
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     Outline outline,
     List<Place> places,
     LocalDate today,
@@ -91,10 +91,12 @@ record BorrowedChamber(
 
   private double length(String where) {
     return replay.ask(
-        tape.length("short.chamber.length", "Its length, fore and aft")
+        quantities
+            .length("short.chamber.length", "Its length, fore and aft")
             .how("Along the middle, outside to outside of its walls; the shorter if it slants.")
             .why("With the shape of the hull it gives the litres that count.")
-            .within(tape.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
+            .within(
+                quantities.length(0.05, (outline.fore() - outline.aft()) / 2, "half of the boat")));
   }
 
   private Span along(String where, double length) {
@@ -123,15 +125,16 @@ record BorrowedChamber(
             .findFirst()
             .orElse(outline.highest());
     return replay.ask(
-        tape.length("short.chamber.top", "Height of its lid")
+        quantities
+            .length("short.chamber.top", "Height of its lid")
             .how("From the lowest point of the bottom straight up to the underside of its top.")
             .why("With the shape of the hull it gives the litres that count.")
-            .within(tape.length(0.05, most, "height of what it lies under")));
+            .within(quantities.length(0.05, most, "height of what it lies under")));
   }
 
   /** Of what the question asks the paper to show, the poor end is kept. */
   private SealTest test() {
-    FillingQuestions asked = new FillingQuestions(replay, tape, today);
+    FillingQuestions asked = new FillingQuestions(replay, quantities, today);
     LocalDate day = asked.day("short.test", "The paper");
     return new SealTest(
         day,

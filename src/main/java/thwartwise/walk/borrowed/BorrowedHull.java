@@ -18,7 +18,7 @@ import thwartwise.walk.questions.MaterialChoices;
 import thwartwise.walk.questions.Sketches;
 
 /** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
-record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assumed) {
+record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption> assumed) {
   /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
   private static final double HEAVY = 22;
 
@@ -34,13 +34,14 @@ record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assu
 
   private double length() {
     return replay.ask(
-        tape.length("short.length", "Length overall")
+        quantities
+            .length("short.length", "Length overall")
             .how(
                 "Along the middle, from the aft end to the tip of the bow. In a row with ;",
                 "between: length; form; breadth over the rails; of a flat bottom; depth;",
                 "breadth at the stern; lowest notch or hole in it, or no. Or the length alone.")
             .why("Everything else is laid out along it.")
-            .within(tape.length(2.0, 6.1, "length of boats this is for"))
+            .within(quantities.length(2.0, 6.1, "length of boats this is for"))
             .row(
                 "Hull",
                 List.of(
@@ -70,12 +71,14 @@ record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assu
 
   private double beam(double length) {
     return replay.ask(
-        tape.length("short.beam", "Breadth over the rails, where it is widest")
+        quantities
+            .length("short.beam", "Breadth over the rails, where it is widest")
             .how("A stick laid across both rails, from outside to outside.")
             .show(Sketches.SHORT)
             .why("Breadth is what keeps it from tipping.")
             .within(
-                tape.length(
+                quantities
+                    .length(
                         Math.max(0.6, length / 8),
                         Math.min(2.6, length),
                         "breadth of a boat so long")
@@ -84,43 +87,48 @@ record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assu
 
   private double bottom(double beam) {
     return replay.ask(
-        tape.length("short.bottom", "Breadth of the bottom at that place")
+        quantities
+            .length("short.bottom", "Breadth of the bottom at that place")
             .how("Between the two corners of bottom and side; reach under, or tape inside.")
             .show(Sketches.SHORT)
             .why("A narrow bottom sinks deeper and tips sooner.")
-            .within(tape.length(0.2 * beam, beam, "breadth of a bottom under such rails")));
+            .within(quantities.length(0.2 * beam, beam, "breadth of a bottom under such rails")));
   }
 
   private double depth(double beam) {
     return replay.ask(
-        tape.length("short.depth", "Depth from rail to bottom, where the rail is lowest")
+        quantities
+            .length("short.depth", "Depth from rail to bottom, where the rail is lowest")
             .how("A stick across the rails; from its underside straight down to the bottom.")
             .show(Sketches.SHORT)
             .why("What is left of it above the water is all that keeps the water out.")
             .within(
-                tape.length(0.15, Math.min(0.9, beam), "depth of a boat so broad")
+                quantities
+                    .length(0.15, Math.min(0.9, beam), "depth of a boat so broad")
                     .unlessInsisted()));
   }
 
   private double stern(double beam) {
     return replay.ask(
-        tape.length("short.stern", "Breadth over the rails at the stern")
+        quantities
+            .length("short.stern", "Breadth over the rails at the stern")
             .how("From outside to outside at the aft end; 0 when the stern is pointed.")
             .why("A broad stern carries a motor and a helm, a pointed one sinks under them.")
-            .within(tape.length(0, beam, "breadth where it is widest")));
+            .within(quantities.length(0, beam, "breadth where it is widest")));
   }
 
   /** A motor notch or any other dip in the edge. */
   List<Opening> lowestEdge(EstimatedLines lines) {
     Optional<Double> notch =
         replay.ask(
-            tape.length("short.notch", "Height of the lowest notch or hole in the stern")
+            quantities
+                .length("short.notch", "Height of the lowest notch or hole in the stern")
                 .how(
                     "Up from the lowest point of the bottom to the lowest edge of a cut for a motor",
                     "or an open drain; no when there is none.")
                 .show(Sketches.EDGE)
                 .why("Water comes in there long before it reaches the rail.")
-                .within(tape.length(0.02, lines.depth(), "height of the rail"))
+                .within(quantities.length(0.02, lines.depth(), "height of the rail"))
                 .orWord("no", "none"));
     double width = Math.max(0.02, Math.min(0.4, lines.stern()));
     return notch
@@ -150,19 +158,20 @@ record BorrowedHull(Replay replay, QuantityQuestions tape, List<Assumption> assu
 
   double mass(EstimatedLines lines) {
     double heavy = HEAVY * lines.length() * lines.beam();
-    UnitFormat units = new UnitFormat(tape.system());
+    UnitFormat units = new UnitFormat(quantities.system());
     Optional<Double> weighed =
         replay.ask(
-            tape.mass("short.mass", "Mass of the empty boat")
+            quantities
+                .mass("short.mass", "Mass of the empty boat")
                 .how(
                     "A bathroom scale under each end in turn, the other end on a block of the same",
                     "height: add the two readings. Or as stamped on it. Enter: a heavy guess. In a",
                     "row: what it is made of, too.")
                 .why("The heavier the boat, the fewer people.")
-                .within(tape.usual(BoatQuantity.HULL_MASS))
+                .within(quantities.usual(BoatQuantity.HULL_MASS))
                 .optional(
                     units.mass(heavy, Side.UP).replace(UnitFormat.TIED, " ") + ", a heavy guess")
-                .row("Empty, it weighs", List.of(tape.either("kg", "lb"), "made of")));
+                .row("Empty, it weighs", List.of(quantities.either("kg", "lb"), "made of")));
     if (weighed.isEmpty()) {
       assumed.add(new Assumption.HullByArea(HEAVY));
     }

@@ -16,19 +16,20 @@ import thwartwise.walk.questions.Outline;
 
 /** What a borrowed boat carries: a motor by its power, everything else by one weight. */
 record BorrowedKit(
-    Replay replay, QuantityQuestions tape, Outline outline, List<Assumption> assumed) {
+    Replay replay, QuantityQuestions quantities, Outline outline, List<Assumption> assumed) {
   /** The middle of what lies about on the floor, up from the bottom, m (judgement). */
   private static final double LIES_HIGH = 0.15;
 
   Propulsion propulsion() {
     Optional<Double> power =
         replay.ask(
-            tape.power("short.motor", "Motor on the stern, its power")
+            quantities
+                .power("short.motor", "Motor on the stern, its power")
                 .how(
                     "As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none. Then what all",
                     "else weighs that is carried, in one bag on the scales; 0 for nothing.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
-                .within(tape.usual(BoatQuantity.KILOWATTS))
+                .within(quantities.usual(BoatQuantity.KILOWATTS))
                 .orNone("none")
                 .withoutDefault()
                 .row("Motor and kit", List.of("its power or no", "all else together")));
@@ -59,9 +60,10 @@ record BorrowedKit(
 
   private double other() {
     return replay.ask(
-        tape.mass("short.kit", "All else that is carried, together")
+        quantities
+            .mass("short.kit", "All else that is carried, together")
             .how("Oars, anchor, line, bags, bottles: on the scales in one bag; 0 for nothing.")
             .why("The heavier the kit, the fewer people.")
-            .within(tape.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
+            .within(quantities.mass(0, 200, "mass of what such a boat carries").unlessInsisted()));
   }
 }

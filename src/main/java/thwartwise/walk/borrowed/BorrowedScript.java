@@ -56,11 +56,11 @@ public final class BorrowedScript {
     replay.begin(BOAT);
     BasicQuestions basics = new BasicQuestions(replay);
     String name = basics.nameOfBorrowed();
-    QuantityQuestions tape = new QuantityQuestions(basics.units());
+    QuantityQuestions quantities = new QuantityQuestions(basics.units());
     List<Assumption> assumed =
         new ArrayList<>(List.of(new Assumption.Simplified(Simplification.SHORT_WALK)));
     replay.begin(HULL);
-    BorrowedHull hull = new BorrowedHull(replay, tape, assumed);
+    BorrowedHull hull = new BorrowedHull(replay, quantities, assumed);
     EstimatedLines lines = hull.lines();
     List<Station> stations = lines.stations();
     Outline outline = new Outline(stations);
@@ -81,28 +81,30 @@ public final class BorrowedScript {
     BoatInProgress known =
         new BoatInProgress(
             replay,
-            tape.system(),
+            quantities.system(),
             Boat.bare(name, Water.FRESH, measured, new Propulsion.NotStated())
                 .withOpenings(openings)
-                .in(tape.system()));
+                .in(quantities.system()));
     replay.begin(SEATS);
-    List<Place> places = new BorrowedSeats(replay, tape, outline, assumed).places();
+    List<Place> places = new BorrowedSeats(replay, quantities, outline, assumed).places();
     known.with(b -> b.withPlaces(places));
-    BorrowedKit carried = new BorrowedKit(replay, tape, outline, assumed);
+    BorrowedKit carried = new BorrowedKit(replay, quantities, outline, assumed);
     Propulsion propulsion = carried.propulsion();
     var kit = carried.kit(propulsion);
     known.with(b -> b.withKit(kit));
     replay.begin(PEOPLE);
     BorrowedPeople people =
-        new BorrowedPeople(replay, kept.plannedMasses(), tape.system(), outline, places, assumed);
+        new BorrowedPeople(
+            replay, kept.plannedMasses(), quantities.system(), outline, places, assumed);
     List<Person> aboard = people.aboard();
     replay.begin(PROOF);
-    BorrowedChamber shown = new BorrowedChamber(replay, tape, outline, places, today, assumed);
+    BorrowedChamber shown =
+        new BorrowedChamber(replay, quantities, outline, places, today, assumed);
     BorrowedChamber.Shown what = shown.asked();
     List<Chamber> chambers = shown.chambers(what);
     known.with(b -> b.withChambers(chambers));
     replay.begin(WATERS);
-    Waters waters = new WatersQuestions(replay, tape).waters();
+    Waters waters = new WatersQuestions(replay, quantities).waters();
     Boat boat =
         new Boat(
                 name,
@@ -119,11 +121,11 @@ public final class BorrowedScript {
                 waters,
                 Optional.empty(),
                 assumed)
-            .in(tape.system());
+            .in(quantities.system());
     Boat tried =
         what == BorrowedChamber.Shown.TRIAL
             ? boat.withObservedTrial(
-                Optional.of(new TrialQuestions(replay, tape, today, places).trialDetails()))
+                Optional.of(new TrialQuestions(replay, quantities, today, places).trialDetails()))
             : boat;
     Boat seated =
         tried

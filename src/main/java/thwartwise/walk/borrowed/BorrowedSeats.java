@@ -19,7 +19,7 @@ import thwartwise.walk.questions.Sketches;
 
 /** The seats of a borrowed boat: the foremost, the aftmost, and any between, all as high. */
 record BorrowedSeats(
-    Replay replay, QuantityQuestions tape, Outline outline, List<Assumption> assumed) {
+    Replay replay, QuantityQuestions quantities, Outline outline, List<Assumption> assumed) {
   /** What a person takes of a seat, across. */
   private static final double EACH = 0.45;
 
@@ -98,23 +98,27 @@ record BorrowedSeats(
   private double along(String key, String subject, double aft) {
     return replay.ask(
         entry(key, subject)
-            .unless(x -> OrderedLengths.backward("The foremost seat", aft, x, tape)));
+            .unless(x -> OrderedLengths.backward("The foremost seat", aft, x, quantities)));
   }
 
   private QuestionDefinition<Double> entry(String key, String subject) {
-    return tape.length("short.seat." + key, subject + ", forward of the aft end")
+    return quantities
+        .length("short.seat." + key, subject + ", forward of the aft end")
         .how("Tape from the aft end, level, to the middle of the seat.")
         .why("Weight at the ends sinks that end.")
-        .within(tape.length(outline.aft(), outline.fore(), "length of the hull"));
+        .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"));
   }
 
   private double high() {
     return replay.ask(
-        tape.length("short.seat.high", "Height of the highest seat")
+        quantities
+            .length("short.seat.high", "Height of the highest seat")
             .how("From the lowest point of the bottom, inside, straight up to the top of it.")
             .show(Sketches.SEAT)
             .why("The higher people sit the sooner it tips.")
-            .within(tape.length(0.05, outline.highest() + 0.1, "height of seats in such a boat")));
+            .within(
+                quantities.length(
+                    0.05, outline.highest() + 0.1, "height of seats in such a boat")));
   }
 
   private Place place(int i, int seats, double x, double high) {

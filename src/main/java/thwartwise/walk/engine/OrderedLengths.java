@@ -9,11 +9,11 @@ public final class OrderedLengths {
 
   /** A stretch that ends where it begins or before. */
   public static Optional<String> backward(
-      String what, double from, double to, QuantityQuestions tape) {
+      String what, double from, double to, QuantityQuestions quantities) {
     return to > from
         ? Optional.empty()
         : Optional.of(
             "%s: it would run from %s to %s. The second must be the greater: type it again, or back."
-                .formatted(what, tape.show(from), tape.show(to)));
+                .formatted(what, quantities.show(from), quantities.show(to)));
   }
 }

@@ -15,7 +15,8 @@ import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Where the centre of the bare hull lies, as far as the way of weighing has not told it. */
-record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, SkinWarnings skin) {
+record BalanceQuestions(
+    Replay replay, QuantityQuestions quantities, Outline outline, SkinWarnings skin) {
   private static final String TILT = "tilt";
 
   /** Nearer to where it balances level, the trestle was hardly moved, m (judgement). */
@@ -43,10 +44,11 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
 
   private double balance() {
     return replay.ask(
-        tape.length("hull.centre.x", "Balance point, forward of the aft end")
+        quantities
+            .length("hull.centre.x", "Balance point, forward of the aft end")
             .how("Tape from the aft end, level, to where it balances.")
             .why("It sets how the boat trims.")
-            .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+            .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 
   private Vector3 at(double x, WeighingQuestions.Weighed weighed) {
@@ -57,18 +59,20 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
   /** Empty: it is found by tilting the hull. */
   private QuestionDefinition<Optional<Double>> high(double mass) {
     QuestionDefinition<Optional<Double>> asked =
-        tape.length("hull.centre.z", "Height of its centre")
+        quantities
+            .length("hull.centre.z", "Height of its centre")
             .how(
                 "Enter takes the centre of its skin, with what it weighs beyond that, at least",
                 "a quarter, at the rail. tilt: you measured it, tilting it on one trestle.")
             .show(Sketches.TILT)
             .why("Too low a figure flatters the boat; the one of Enter is on the cautious side.")
-            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"))
+            .within(quantities.length(outline.lowest(), outline.highest(), "height of the hull"))
             .orWord(TILT, "by its tilt on a trestle");
     return skin.highCentre(mass)
         .map(
             z ->
-                asked.orElse(Optional.of(z), tape.show(z) + ", from its skin", AnswerBasis.GUESSED))
+                asked.orElse(
+                    Optional.of(z), quantities.show(z) + ", from its skin", AnswerBasis.GUESSED))
         .orElse(asked);
   }
 
@@ -83,13 +87,14 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
   }
 
   private QuestionDefinition<Double> moved(double balance) {
-    return tape.length("hull.tilt.x", "Trestle moved to, forward of the aft end")
+    return quantities
+        .length("hull.tilt.x", "Trestle moved to, forward of the aft end")
         .how(
             "The bare hull lies across a trestle with a narrow edge and balances level; now",
-            "shift the trestle by " + tape.either("10 cm", "4 in") + " toward either end.")
+            "shift the trestle by " + quantities.either("10 cm", "4 in") + " toward either end.")
         .show(Sketches.TILT)
         .why("How far it must then be tilted to balance again tells how high its centre is.")
-        .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+        .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"))
         .unless(x -> hardlyMoved(balance, x));
   }
 
@@ -98,14 +103,17 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
         ? Optional.empty()
         : Optional.of(
             "%s is where it balances level (%s). Shift the trestle by %s and tape again."
-                .formatted(tape.show(x), tape.show(balance), tape.either("10 cm", "4 in")));
+                .formatted(
+                    quantities.show(x),
+                    quantities.show(balance),
+                    quantities.either("10 cm", "4 in")));
   }
 
   private QuestionDefinition<Double> angle(double balance, double moved) {
     return board("hull.tilt.rise", "Tilted until it balances, the board's end is up by")
         .how(
             "Lift the heavy end until the hull balances again. A board of "
-                + tape.either("1 m", "3 ft")
+                + quantities.either("1 m", "3 ft")
                 + " in it,",
             "level when the boat was: how much higher is one end of it now than the other?",
             "Or degrees, as a phone shows them: 14 deg.")
@@ -116,27 +124,27 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
             angle ->
                 Optional.of(
                     "so its centre is "
-                        + tape.show(trestle(balance, moved, angle).centreHeight())
+                        + quantities.show(trestle(balance, moved, angle).centreHeight())
                         + " up"));
   }
 
   /** An angle, told by how much one end of a board of known length is up, or in degrees. */
   private QuestionDefinition<Double> board(String key, String subject) {
-    double board = tape.system().isMetric() ? 1 : 36 * 0.0254;
-    QuestionDefinition<Double> rise = tape.length(key, subject);
+    double board = quantities.system().isMetric() ? 1 : 36 * 0.0254;
+    QuestionDefinition<Double> rise = quantities.length(key, subject);
     Function<Double, Reading<Double>> angle =
         up ->
             up > 0 && up < board
-                ? Reading.understood(Math.asin(up / board), tape.show(up))
+                ? Reading.understood(Math.asin(up / board), quantities.show(up))
                 : Reading.refused(
-                    tape.show(up)
+                    quantities.show(up)
                         + " is no rise of such a board. Type how much higher one end is, such as "
-                        + tape.either("25 cm.", "9 in."));
+                        + quantities.either("25 cm.", "9 in."));
     return QuestionDefinition.<Double>of(
             key,
             subject,
-            tape.system().isMetric() ? "m" : "inches",
-            tape.either(
+            quantities.system().isMetric() ? "m" : "inches",
+            quantities.either(
                 "a length such as 25 cm, or degrees such as 14 deg",
                 "a length such as 9 in, or degrees such as 14 deg"),
             typed -> rise.read(typed).then(angle))
@@ -163,7 +171,7 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
       return Optional.of(
           new Warning(
               "By that its centre would be %s up, outside the hull. Balance and tape it again."
-                  .formatted(tape.show(z)),
+                  .formatted(quantities.show(z)),
               Optional.empty(),
               false));
     }
@@ -173,7 +181,7 @@ record BalanceQuestions(Replay replay, QuantityQuestions tape, Outline outline, 
             low ->
                 new Warning(
                     "By that its centre is %s up, lower than that of its bare skin (%s)."
-                            .formatted(tape.show(z), tape.show(low))
+                            .formatted(quantities.show(z), quantities.show(low))
                         + " Balance and tape it again.",
                     Optional.empty(),
                     true));

@@ -113,14 +113,14 @@ public final class BasicQuestions {
             .ifUnknown(Water.FRESH, "fresh"));
   }
 
-  public Propulsion propulsion(QuantityQuestions tape) {
+  public Propulsion propulsion(QuantityQuestions quantities) {
     Drive drive =
         replay.ask(
             WordQuestions.choice("propulsion", PartProperties.DRIVE.subject(), drives())
                 .worded(PartProperties.DRIVE));
     return switch (drive) {
       case MANUAL -> new Propulsion.Manual();
-      case OUTBOARD -> new Propulsion.Outboard(power(tape));
+      case OUTBOARD -> new Propulsion.Outboard(power(quantities));
       case SAIL -> new Propulsion.Sail();
       case TOW -> new Propulsion.Tow();
     };
@@ -158,9 +158,9 @@ public final class BasicQuestions {
         .or(Drive.TOW, "tow", "towing", "towed");
   }
 
-  private double power(QuantityQuestions tape) {
+  private double power(QuantityQuestions quantities) {
     return replay.ask(
-        tape.asked(
+        quantities.asked(
             PartProperties.KILOWATTS, "propulsion.power", PartProperties.KILOWATTS.subject()));
   }
 

@@ -17,7 +17,7 @@ import thwartwise.walk.engine.Warning;
  * @param last whether it belongs to the last station, where every line may run out to nothing
  */
 record BreadthWarnings(
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     PlausibleLimits limits,
     double length,
     List<Station> before,
@@ -72,10 +72,14 @@ record BreadthWarnings(
         " %s Did you mean %s?"
             .formatted(
                 half ? "Was the full breadth taped?" : "Did the decimal point slip?",
-                tape.show(meant));
+                quantities.show(meant));
     return new Warning(
         "%s %s (%s).%s"
-            .formatted(tape.show(read), why, tape.show(led), fits ? offer : " Measure it again."),
+            .formatted(
+                quantities.show(read),
+                why,
+                quantities.show(led),
+                fits ? offer : " Measure it again."),
         fits ? Optional.of(Rounding.metres(meant)) : Optional.empty(),
         true);
   }

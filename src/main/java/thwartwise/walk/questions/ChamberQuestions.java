@@ -25,15 +25,16 @@ public final class ChamberQuestions {
   private static final Filling OPEN = new Filling.Air(Seal.OPEN, Optional.empty());
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final Outline outline;
   private final FillingQuestions fillings;
 
-  public ChamberQuestions(Replay replay, QuantityQuestions tape, Outline outline, LocalDate today) {
+  public ChamberQuestions(
+      Replay replay, QuantityQuestions quantities, Outline outline, LocalDate today) {
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.outline = outline;
-    this.fillings = new FillingQuestions(replay, tape, today);
+    this.fillings = new FillingQuestions(replay, quantities, today);
   }
 
   /** Sets litres poured in, m³, beside what the box holds. */
@@ -91,7 +92,7 @@ public final class ChamberQuestions {
   private Box box(String key, String subject, ChamberKind kind, ChamberSlips slips, Lies lies) {
     return new LimitQuestions(
             replay,
-            tape,
+            quantities,
             outline,
             key,
             subject,
@@ -182,7 +183,8 @@ public final class ChamberQuestions {
   private Optional<Double> litres(
       String key, String subject, Function<Double, Optional<String>> beside) {
     return replay.ask(
-        tape.asked(PartProperties.CHAMBER_LITRES, new QuestionTopic(key, subject))
+        quantities
+            .asked(PartProperties.CHAMBER_LITRES, new QuestionTopic(key, subject))
             .remark(beside)
             .optional("not measured"));
   }

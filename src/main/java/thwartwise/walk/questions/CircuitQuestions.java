@@ -16,7 +16,7 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /** Wires from the battery to what draws or charges: length, copper, fuse and switch. */
-record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem electrics) {
+record CircuitQuestions(Replay replay, QuantityQuestions quantities, ElectricalSystem electrics) {
   /** How the wires of a circuit lie, which says what they may carry and where a fuse may be. */
   private enum Lie {
     OPEN(true, false),
@@ -52,7 +52,7 @@ record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem 
     String name = name(key, use, before);
     QuestionTopic topic = new QuestionTopic(key, "Wires " + WordQuestions.quoted(name));
     double current = current(topic, use);
-    double length = replay.ask(tape.asked(WireProperties.LENGTH, topic));
+    double length = replay.ask(quantities.asked(WireProperties.LENGTH, topic));
     Optional<WireText> wire = wire(topic);
     Lie lie = lie(topic);
     Optional<Double> fuse =
@@ -108,7 +108,7 @@ record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem 
 
   private Optional<Double> partsAfter(QuestionTopic topic) {
     return replay.ask(
-        tape.asked(WireProperties.MAIN_LENGTH, topic).optional(WireProperties.MAIN_LENGTH));
+        quantities.asked(WireProperties.MAIN_LENGTH, topic).optional(WireProperties.MAIN_LENGTH));
   }
 
   private Use use(String key) {
@@ -154,9 +154,9 @@ record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem 
         QuestionDefinition.of(
                 topic.key() + ".wire",
                 topic.subject(WireProperties.AREA),
-                tape.either("mm2, or AWG 10", "AWG, or 4 mm2"),
+                quantities.either("mm2, or AWG 10", "AWG, or 4 mm2"),
                 "a size such as 4 mm2, AWG 10, or 10 mm2 105 C",
-                typed -> WireText.read(typed, tape.system().isMetric()))
+                typed -> WireText.read(typed, quantities.system().isMetric()))
             .worded(WireProperties.AREA)
             .orNone("not known"));
   }
@@ -174,7 +174,8 @@ record CircuitQuestions(Replay replay, QuantityQuestions tape, ElectricalSystem 
 
   private Optional<Double> fuseDistance(QuestionTopic topic) {
     return replay.ask(
-        tape.asked(WireProperties.FUSE_DISTANCE, topic)
+        quantities
+            .asked(WireProperties.FUSE_DISTANCE, topic)
             .optional(WireProperties.FUSE_DISTANCE.whenOmitted()));
   }
 

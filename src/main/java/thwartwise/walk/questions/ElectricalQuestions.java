@@ -26,7 +26,7 @@ import thwartwise.walk.engine.WordQuestions;
  * @param kit asks for a piece that was forgotten there
  */
 public record ElectricalQuestions(
-    Replay replay, QuantityQuestions tape, LocalDate today, KitQuestions kit) {
+    Replay replay, QuantityQuestions quantities, LocalDate today, KitQuestions kit) {
 
   /** In the walk of a whole boat. */
   public Boat asked(Boat boat) {
@@ -108,7 +108,7 @@ public record ElectricalQuestions(
   }
 
   private MotorQuestions questions(ElectricalSystem electrics) {
-    return new MotorQuestions(replay, tape, electrics.volts());
+    return new MotorQuestions(replay, quantities, electrics.volts());
   }
 
   private Boat runs(String key, Boat boat) {
@@ -133,7 +133,7 @@ public record ElectricalQuestions(
 
   private Boat wires(String key, Boat boat) {
     ElectricalSystem electrics = boat.electrics();
-    CircuitQuestions questions = new CircuitQuestions(replay, tape, electrics);
+    CircuitQuestions questions = new CircuitQuestions(replay, quantities, electrics);
     List<Circuit> circuits = questions.circuits(key + ".circuit");
     return circuits.isEmpty()
         ? boat

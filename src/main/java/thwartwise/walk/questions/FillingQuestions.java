@@ -16,7 +16,7 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /** What fills a chamber, and what is known of its seal. */
-public record FillingQuestions(Replay replay, QuantityQuestions tape, LocalDate today) {
+public record FillingQuestions(Replay replay, QuantityQuestions quantities, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
   /**
@@ -124,11 +124,12 @@ public record FillingQuestions(Replay replay, QuantityQuestions tape, LocalDate 
   /** Asked only of a chamber that let water in: the deeper it was tried, the less it fills. */
   private double head(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".head", subject + ", depth of water")
+        quantities
+            .length(key + ".head", subject + ", depth of water")
             .how("From its lowest point up to the water that leaked, inside or outside it.")
             .why("Under a hand of water a leak runs slower than when the boat is swamped.")
-            .within(tape.usual(BoatQuantity.TEST_HEAD))
-            .orElse(LEAST_HEAD, tape.show(LEAST_HEAD)));
+            .within(quantities.usual(BoatQuantity.TEST_HEAD))
+            .orElse(LEAST_HEAD, quantities.show(LEAST_HEAD)));
   }
 
   public LocalDate day(String key, String subject) {
@@ -169,20 +170,22 @@ public record FillingQuestions(Replay replay, QuantityQuestions tape, LocalDate 
   private double minutes(String key, String subject) {
     double seconds =
         replay.ask(
-            tape.time(key + ".minutes", subject + ", test lasted")
+            quantities
+                .time(key + ".minutes", subject + ", test lasted")
                 .how("From filling or puffing to reading off.")
                 .why("A seal tried for a moment says little.")
-                .within(tape.usual(BoatQuantity.MINUTES)));
+                .within(quantities.usual(BoatQuantity.MINUTES)));
     return seconds / 60;
   }
 
   private double litresIn(String key, String subject) {
     double cubicMetres =
         replay.ask(
-            tape.leaked(key + ".litresIn", subject + ", water that got through")
+            quantities
+                .leaked(key + ".litresIn", subject + ", water that got through")
                 .how("What leaked in or out in that time, measured with the jug; none is 0.")
                 .why("A chamber that leaks is not proven by having been tried.")
-                .within(tape.usual(BoatQuantity.LEAKED_LITRES)));
+                .within(quantities.usual(BoatQuantity.LEAKED_LITRES)));
     return cubicMetres * 1000;
   }
 

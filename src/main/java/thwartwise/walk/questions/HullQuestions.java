@@ -30,15 +30,15 @@ public final class HullQuestions {
   private static final int USUAL_POINTS = 3;
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final PlausibleLimits limits;
   private final ShapeQuestions shape;
 
   public HullQuestions(
-      Replay replay, QuantityQuestions tape, PlausibleLimits limits, ShapeQuestions shape) {
+      Replay replay, QuantityQuestions quantities, PlausibleLimits limits, ShapeQuestions shape) {
     this.shape = shape;
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.limits = limits;
   }
 
@@ -50,14 +50,15 @@ public final class HullQuestions {
         material.map(known -> thickness(known, assumed)).orElseGet(() -> replay.ask(thickness()));
     replay.begin(FullWalkSections.SHAPE);
     List<Station> stations = stations(length());
-    shape.ask(replay, stations, tape.system());
+    shape.ask(replay, stations, quantities.system());
     replay.ask(looks(stations));
     replay.begin(FullWalkSections.WEIGHT);
     Outline outline = new Outline(stations);
-    SkinWarnings skin = new SkinWarnings(tape, limits, stations, shell, density, material);
+    SkinWarnings skin = new SkinWarnings(quantities, limits, stations, shell, density, material);
     WeighingQuestions.Weighed weighed =
-        new WeighingQuestions(replay, tape, outline, skin).weighed();
-    Optional<Vector3> centre = new BalanceQuestions(replay, tape, outline, skin).centre(weighed);
+        new WeighingQuestions(replay, quantities, outline, skin).weighed();
+    Optional<Vector3> centre =
+        new BalanceQuestions(replay, quantities, outline, skin).centre(weighed);
     double floor = floor(outline);
     return new MeasuredHull(
         new HullMeasurements(
@@ -128,8 +129,8 @@ public final class HullQuestions {
   }
 
   private QuestionDefinition<ShellThickness> thickness() {
-    return tape.asked(
-            BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
+    return quantities
+        .asked(BoatProperties.THICKNESS, "hull.thickness", BoatProperties.THICKNESS.subject())
         .how(
             "With a calliper or a rule at a cut edge: top of the transom, oar notch,",
             "hatch. Where bottom and sides differ, both with ; between: bottom; sides.")
@@ -143,8 +144,8 @@ public final class HullQuestions {
     if (two.length != 2) {
       return Optional.empty();
     }
-    Reading<Double> bottom = tape.length("", "").read(two[0]);
-    Reading<Double> sides = tape.length("", "").read(two[1]);
+    Reading<Double> bottom = quantities.length("", "").read(two[0]);
+    Reading<Double> sides = quantities.length("", "").read(two[1]);
     return Optional.of(
         bottom.then(
             b ->
@@ -153,13 +154,13 @@ public final class HullQuestions {
                         Reading.understood(
                             new ShellThickness(b, s),
                             "bottom %s, sides %s, the thicker counts"
-                                .formatted(tape.show(b), tape.show(s))))));
+                                .formatted(quantities.show(b), quantities.show(s))))));
   }
 
   private ShellThickness thickness(Material material, List<Assumption> assumed) {
     double thick = material.unmeasuredThickness();
     Optional<ShellThickness> measured =
-        replay.ask(thickness().optional(tape.show(thick) + ", thick for it, not measured"));
+        replay.ask(thickness().optional(quantities.show(thick) + ", thick for it, not measured"));
     return orAssumed(
         measured, ShellThickness.everywhere(thick), Assumption.thickShell(material), assumed);
   }
@@ -174,17 +175,18 @@ public final class HullQuestions {
   }
 
   private double length() {
-    return replay.ask(length(tape));
+    return replay.ask(length(quantities));
   }
 
-  public static QuestionDefinition<Double> length(QuantityQuestions tape) {
-    return tape.length("hull.length", "Length overall")
+  public static QuestionDefinition<Double> length(QuantityQuestions quantities) {
+    return quantities
+        .length("hull.length", "Length overall")
         .how(
             "Plumb both ends down to the ground and tape between the marks. In a row with ;",
             "between; the length alone: the rest is asked, or comes as a table of stations.")
         .show(Sketches.LENGTHS)
         .why("Only used to catch slips of the tape in the answers that follow.")
-        .within(tape.length(1.5, 8.0, "length of any boat this is for").unlessInsisted())
+        .within(quantities.length(1.5, 8.0, "length of any boat this is for").unlessInsisted())
         .row(
             "The hull",
             List.of("length", "stations, 5", "points at each, 3", "sides alike: yes or no"));
@@ -210,7 +212,8 @@ public final class HullQuestions {
                 .orElse(USUAL_POINTS, Integer.toString(USUAL_POINTS)));
     boolean alike = alike();
     replay.expect(OF_EVERY_SHAPE + stations * (1 + (alike ? 2 : 4) * points - 1));
-    return new StationQuestions(replay, tape, length, stations, points, alike, limits).stations();
+    return new StationQuestions(replay, quantities, length, stations, points, alike, limits)
+        .stations();
   }
 
   private static QuestionDefinition<Boolean> looks(List<Station> stations) {
@@ -239,9 +242,10 @@ public final class HullQuestions {
 
   private double floor(Outline outline) {
     QuestionDefinition<Double> floor =
-        tape.length("hull.floor", BoatProperties.FLOOR.subject())
+        quantities
+            .length("hull.floor", BoatProperties.FLOOR.subject())
             .worded(BoatProperties.FLOOR)
-            .within(tape.length(outline.lowest(), outline.highest(), "height of the hull"));
+            .within(quantities.length(outline.lowest(), outline.highest(), "height of the hull"));
     return replay.ask(floor);
   }
 
@@ -265,7 +269,7 @@ public final class HullQuestions {
         ? Optional.of(
             new Warning(
                 "That deck is %s long, more than half of the boat (%s). Is it the deck, and not the"
-                        .formatted(tape.show(to - from), tape.show(length))
+                        .formatted(quantities.show(to - from), quantities.show(length))
                     + " open part?",
                 Optional.empty(),
                 true))
@@ -277,20 +281,22 @@ public final class HullQuestions {
   private Span deck(String key, int number, Outline outline) {
     double from =
         replay.ask(
-            tape.length(key + ".from", "Decked from, forward of the aft end")
+            quantities
+                .length(key + ".from", "Decked from, forward of the aft end")
                 .how("Tape from the aft end to where the deck begins.")
                 .why("Only within this length is the rail no edge that floods.")
                 .row("Decked length " + number, List.of(DECKED))
-                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+                .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+                .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
     double to =
         replay.ask(
-            tape.length(key + ".to", "Decked to, forward of the aft end")
+            quantities
+                .length(key + ".to", "Decked to, forward of the aft end")
                 .how("Tape from the aft end to where the deck ends.")
                 .why("Only within this length is the rail no edge that floods.")
-                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-                .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
-                .unless(end -> OrderedLengths.backward("Decked length", from, end, tape))
+                .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+                .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"))
+                .unless(end -> OrderedLengths.backward("Decked length", from, end, quantities))
                 .within(end -> longDeck(from, end, outline)));
     return new Span(from, to);
   }

@@ -61,7 +61,7 @@ public final class KitQuestions {
           .toArray(String[]::new);
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final Outline outline;
   private final List<ChamberPart> chambers;
   private final List<Place> places;
@@ -70,7 +70,7 @@ public final class KitQuestions {
 
   public KitQuestions(
       Replay replay,
-      QuantityQuestions tape,
+      QuantityQuestions quantities,
       Outline outline,
       List<Chamber> chambers,
       List<Place> places,
@@ -79,7 +79,7 @@ public final class KitQuestions {
     this.limits = limits;
     this.driven = driven;
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.outline = outline;
     this.places = places;
     this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
@@ -113,7 +113,8 @@ public final class KitQuestions {
     Property<Boat, Double> property = row.property();
     return replay
         .ask(
-            tape.asked(property, property.key(), property.subject())
+            quantities
+                .asked(property, property.key(), property.subject())
                 .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
                 .orNone(property.whenOmitted()))
         .map(said -> row.setter().apply(boat, said))
@@ -124,7 +125,9 @@ public final class KitQuestions {
   private Optional<Reading<Double>> bucket(String typed) {
     return typed.strip().equalsIgnoreCase("bucket") || typed.strip().equalsIgnoreCase("a bucket")
         ? Optional.of(
-            tape.litres(BoatProperties.BAILER.key(), "").read("about " + BUCKET_LITRES + " l"))
+            quantities
+                .litres(BoatProperties.BAILER.key(), "")
+                .read("about " + BUCKET_LITRES + " l"))
         : Optional.empty();
   }
 
@@ -144,11 +147,11 @@ public final class KitQuestions {
     Optional<Double> volume =
         fastened || in.isPresent() ? litres(key, subject, mass) : Optional.empty();
     Kit item = new Kit(name, mass, at, volume, fastened, in);
-    return new WorkingPlaces(replay, tape, places).asked(key, subject, item);
+    return new WorkingPlaces(replay, quantities, places).asked(key, subject, item);
   }
 
   private String[] order() {
-    String mass = tape.either("kg", "lb");
+    String mass = quantities.either("kg", "lb");
     return chambers.isEmpty()
         ? new String[] {"name", mass, "forward", "to port", "height", "fastened", "litres"}
         : new String[] {"name", mass, "forward", "to port", "height", "fastened", "in", "litres"};
@@ -164,11 +167,12 @@ public final class KitQuestions {
   private double mass(String key, String subject, String name) {
     Optional<UsualKit> usual = UsualKit.named(name);
     QuestionDefinition<Double> weighed =
-        tape.asked(BoatProperties.KIT_MASS, new QuestionTopic(key, subject))
+        quantities
+            .asked(BoatProperties.KIT_MASS, new QuestionTopic(key, subject))
             .within(kg -> unusual(kg, limits.kitMass(name, driven)));
     return replay.ask(
         usual
-            .map(u -> weighed.orElse(heavy(u), tape.heavy(heavy(u)), AnswerBasis.GUESSED))
+            .map(u -> weighed.orElse(heavy(u), quantities.heavy(heavy(u)), AnswerBasis.GUESSED))
             .orElse(weighed));
   }
 
@@ -177,16 +181,19 @@ public final class KitQuestions {
       return Optional.empty();
     }
     Optional<Double> meant =
-        tape.otherMass(mass).filter(usual::contains).or(() -> UsualKit.withPointMoved(mass, usual));
+        quantities
+            .otherMass(mass)
+            .filter(usual::contains)
+            .or(() -> UsualKit.withPointMoved(mass, usual));
     return Optional.of(
         new Warning(
             "%s is not what such a thing weighs (%s to %s).%s"
                 .formatted(
-                    tape.mass(mass),
-                    tape.mass(usual.from()),
-                    tape.mass(usual.to()),
+                    quantities.mass(mass),
+                    quantities.mass(usual.from()),
+                    quantities.mass(usual.to()),
                     meant
-                        .map(kg -> " Did you mean " + tape.mass(kg) + "?")
+                        .map(kg -> " Did you mean " + quantities.mass(kg) + "?")
                         .orElse(" Weigh it again.")),
             meant.map(kg -> Rounding.plain(kg) + " kg"),
             true));
@@ -205,12 +212,13 @@ public final class KitQuestions {
 
   private double along(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".x", subject + ", forward of the aft end")
+        quantities
+            .length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
             .why("It trims the boat.")
-            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
+            .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
             .within(
-                tape.length(
+                quantities.length(
                     outline.aft() - BEYOND,
                     outline.fore() + BEYOND,
                     "length of the hull and a pace"))
@@ -223,7 +231,7 @@ public final class KitQuestions {
         ? Optional.of(
             new Warning(
                 "That is %s outside the hull, where nothing is carried. Measure it again."
-                    .formatted(tape.show(beyond)),
+                    .formatted(quantities.show(beyond)),
                 Optional.empty(),
                 true))
         : Optional.empty();
@@ -232,19 +240,22 @@ public final class KitQuestions {
   private double across(String key, String subject, double x) {
     double most = outline.halfBeam() + BEYOND / 2;
     return replay.ask(
-        tape.length(key + ".y", subject + ", port of the middle")
+        quantities
+            .length(key + ".y", subject + ", port of the middle")
             .how("From the middle line to its middle, to port; to starboard with a minus.")
             .why("It heels the boat.")
-            .within(tape.length(-most, most, "breadth of the hull and half a pace"))
+            .within(quantities.length(-most, most, "breadth of the hull and half a pace"))
             .within(y -> outside(Math.abs(y) - outline.railAt(x))));
   }
 
   private double up(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".z", subject + ", height of its middle")
+        quantities
+            .length(key + ".z", subject + ", height of its middle")
             .how("From the baseline straight up to its middle.")
             .why("High kit makes the boat tender.")
-            .within(tape.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
+            .within(
+                quantities.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
             .within(this::underTheKeel)
             .within(
                 z -> outside(z - outline.highest() - limits.kitAboveRail() + limits.kitOutside())));
@@ -258,7 +269,7 @@ public final class KitQuestions {
     return Optional.of(
         new Warning(
             "%s is under the keel, where nothing is carried. Did you mean %s?"
-                .formatted(tape.show(z), tape.show(-z)),
+                .formatted(quantities.show(z), quantities.show(-z)),
             Optional.of(Rounding.metres(-z)),
             true));
   }
@@ -298,7 +309,8 @@ public final class KitQuestions {
    */
   private Optional<Double> litres(String key, String subject, double mass) {
     return replay.ask(
-        tape.asked(BoatProperties.KIT_LITRES, new QuestionTopic(key, subject))
+        quantities
+            .asked(BoatProperties.KIT_LITRES, new QuestionTopic(key, subject))
             .how(
                 "Length times breadth times height in cm, by 1000; what it pushes out of a full",
                 "bucket; or what it is: battery, motor, steel, aluminium, wood, water.")
@@ -354,7 +366,7 @@ public final class KitQuestions {
   private static final String NOWHERE = "none";
 
   private String lost(double cubicMetres) {
-    return tape.system().show(cubicMetres, Dimension.VOLUME);
+    return quantities.system().show(cubicMetres, Dimension.VOLUME);
   }
 
   private static boolean isProven(ChamberPart part) {

@@ -11,7 +11,7 @@ import thwartwise.walk.engine.WordQuestions;
 /** How far forward of the aft end the points of one station lie. */
 record LengthwiseQuestions(
     Replay replay,
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     String key,
     String subject,
     StationSlips slips,
@@ -74,11 +74,12 @@ record LengthwiseQuestions(
   }
 
   private QuestionDefinition<Double> entry(String entryKey, String entrySubject) {
-    return tape.length(entryKey, entrySubject)
+    return quantities
+        .length(entryKey, entrySubject)
         .how("Tape from the aft end along the baseline, level, not along the curved side.")
         .show(Sketches.LENGTHS)
         .why("Where the shape lies along the boat sets how it trims.")
-        .unlessAmbiguous(tape.feetOrInches(0, slips.length()))
+        .unlessAmbiguous(quantities.feetOrInches(0, slips.length()))
         .within(slips.alongTheBoat());
   }
 }

@@ -19,7 +19,7 @@ import thwartwise.walk.engine.Replay;
  */
 record LimitQuestions(
     Replay replay,
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     Outline outline,
     String key,
     String subject,
@@ -167,7 +167,8 @@ record LimitQuestions(
   }
 
   private Optional<String> backward(Optional<Double> from, Optional<Double> to, double[] within) {
-    return OrderedLengths.backward(subject, from.orElse(within[0]), to.orElse(within[1]), tape);
+    return OrderedLengths.backward(
+        subject, from.orElse(within[0]), to.orElse(within[1]), quantities);
   }
 
   private QuestionDefinition<Optional<Double>> limit(String ofKey, Limit limit, double[] within) {
@@ -190,9 +191,12 @@ record LimitQuestions(
   }
 
   private QuestionDefinition<Double> length(String ofKey, Limit limit, double[] within) {
-    return tape.length(ofKey, subject + ", " + limit.name())
+    return quantities
+        .length(ofKey, subject + ", " + limit.name())
         .unlessAmbiguous(
-            within[1] > LONG ? tape.feetOrInches(within[0], within[1]) : x -> Optional.empty())
+            within[1] > LONG
+                ? quantities.feetOrInches(within[0], within[1])
+                : x -> Optional.empty())
         .how(
             limit.word().filter(word -> !word.equals(HULL)).isPresent()
                 ? new String[] {limit.how(), "rail: a deck from rail to rail closes it at the top."}
@@ -202,7 +206,7 @@ record LimitQuestions(
             kind == ChamberKind.BLOCK
                 ? "The chamber is what lies inside the hull between its limits; hull: no limit."
                 : "The chamber is what lies inside the hull up to there.")
-        .within(tape.length(within[0], within[1], "hull in that direction"));
+        .within(quantities.length(within[0], within[1], "hull in that direction"));
   }
 
   private Optional<String> whole(boolean mustLimit, Optional<Double> end) {

@@ -22,7 +22,7 @@ import thwartwise.walk.engine.WordQuestions;
  *
  * @param volts of the battery
  */
-record MotorQuestions(Replay replay, QuantityQuestions tape, double volts) {
+record MotorQuestions(Replay replay, QuantityQuestions quantities, double volts) {
   /** Distances over water are paced in metres, whatever the tape is marked in. */
   private static final QuantityQuestions METRIC = new QuantityQuestions(UnitSystem.METRIC);
 
@@ -62,7 +62,8 @@ record MotorQuestions(Replay replay, QuantityQuestions tape, double volts) {
   /** One of the motor as it hangs. */
   private Optional<Double> length(String key, Property<ElectricMotor, Double> property) {
     return replay.ask(
-        tape.asked(property, key, MOTOR + ", " + property.subject())
+        quantities
+            .asked(property, key, MOTOR + ", " + property.subject())
             .optional(property.whenOmitted()));
   }
 

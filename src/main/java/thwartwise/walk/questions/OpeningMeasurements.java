@@ -25,7 +25,7 @@ import thwartwise.walk.engine.WordQuestions;
  */
 record OpeningMeasurements(
     Replay replay,
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     Outline outline,
     PlausibleLimits limits,
     String key,
@@ -155,10 +155,10 @@ record OpeningMeasurements(
                 new Warning(
                     "%s is not at the %s, which lies from %s to %s. Measure it again, or back."
                         .formatted(
-                            tape.show(x),
+                            quantities.show(x),
                             chamber().orElseThrow(),
-                            tape.show(Math.max(l.from(), outline.aft())),
-                            tape.show(Math.min(l.to(), outline.fore()))),
+                            quantities.show(Math.max(l.from(), outline.aft())),
+                            quantities.show(Math.min(l.to(), outline.fore()))),
                     Optional.empty(),
                     true));
   }
@@ -173,29 +173,32 @@ record OpeningMeasurements(
   }
 
   private QuestionDefinition<Double> along() {
-    return tape.length(key + ".x", subject + ", forward of the aft end")
+    return quantities
+        .length(key + ".x", subject + ", forward of the aft end")
         .how("Tape from the aft end, level, to " + point() + ".")
         .show(kind.sketch())
         .why("Water reaches it when that place goes under.")
-        .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-        .within(tape.length(outline.aft(), outline.fore(), "length of the hull"));
+        .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+        .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"));
   }
 
   private double across() {
     double beam = outline.halfBeam();
     return replay.ask(
-        tape.length(key + ".y", subject + ", port of the middle")
+        quantities
+            .length(key + ".y", subject + ", port of the middle")
             .how(
                 "From the middle line to " + point() + "; starboard",
                 "with a minus; 0 on the middle line.")
             .show(kind.sketch())
             .why("An opening far out goes under first when the boat heels.")
-            .within(tape.length(-beam, beam, "breadth of the hull")));
+            .within(quantities.length(-beam, beam, "breadth of the hull")));
   }
 
   private double up(double highest) {
     return replay.ask(
-        tape.length(
+        quantities
+            .length(
                 key + ".z",
                 subject
                     + (kind.isRound()
@@ -211,13 +214,14 @@ record OpeningMeasurements(
                         : "From the baseline straight up to its lowest edge.")
             .show(kind.sketch())
             .why("This height is where flooding begins.")
-            .within(tape.length(outline.lowest(), highest, "height of the hull")));
+            .within(quantities.length(outline.lowest(), highest, "height of the hull")));
   }
 
   private double width() {
     double widest = Math.max(2 * outline.halfBeam(), outline.fore() - outline.aft());
     return replay.ask(
-        tape.length(
+        quantities
+            .length(
                 key + ".width",
                 subject + (kind.isHatch() ? ", width of its opening" : ", length of that edge"))
             .how(
@@ -226,19 +230,20 @@ record OpeningMeasurements(
                     : "Tape along the lowest edge.")
             .show(kind.sketch())
             .why(PartProperties.OPENING_WIDTH.why().toArray(String[]::new))
-            .within(tape.length(0, widest, "size of the hull")));
+            .within(quantities.length(0, widest, "size of the hull")));
   }
 
   private double diameter() {
     return replay.ask(
-        tape.length(key + ".diameter", subject + ", " + PartProperties.OPENING_DIAMETER.subject())
+        quantities
+            .length(key + ".diameter", subject + ", " + PartProperties.OPENING_DIAMETER.subject())
             .worded(PartProperties.OPENING_DIAMETER)
-            .how("Clear across the hole, such as " + tape.either("22 mm.", "7/8 in."))
+            .how("Clear across the hole, such as " + quantities.either("22 mm.", "7/8 in."))
             .show(kind.sketch())
             .within(
                 new PlausibleRange(
                     Dimension.LENGTH,
-                    tape.system(),
+                    quantities.system(),
                     BoatQuantity.DIAMETER.least(),
                     Opening.SMALL_HOLE,
                     "diameter of such a hole",
@@ -277,7 +282,10 @@ record OpeningMeasurements(
         ? Optional.of(
             new Warning(
                 "A hole %s wide, %s up, lies under water; nobody relies on a lid wider than %s there."
-                        .formatted(tape.show(width), tape.show(z), tape.show(limits.lidMost()))
+                        .formatted(
+                            quantities.show(width),
+                            quantities.show(z),
+                            quantities.show(limits.lidMost()))
                     + " Measure its edge again, or say no.",
                 Optional.of("no"),
                 true))

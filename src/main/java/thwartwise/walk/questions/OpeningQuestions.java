@@ -27,20 +27,20 @@ public final class OpeningQuestions {
   private static final int LONGEST_NAME = 27;
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final Outline outline;
   private final PlausibleLimits limits;
   private final List<ChamberPart> chambers;
 
   public OpeningQuestions(
       Replay replay,
-      QuantityQuestions tape,
+      QuantityQuestions quantities,
       Outline outline,
       PlausibleLimits limits,
       List<Chamber> chambers) {
     this.limits = limits;
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.outline = outline;
     this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
   }
@@ -70,7 +70,7 @@ public final class OpeningQuestions {
     Optional<ChamberPart> into = into(key, kind);
     String name = name(key, kind, into, before);
     String subject = "Opening " + WordQuestions.quoted(name);
-    return new OpeningMeasurements(replay, tape, outline, limits, key, subject, kind, into)
+    return new OpeningMeasurements(replay, quantities, outline, limits, key, subject, kind, into)
         .named(name);
   }
 

@@ -24,7 +24,7 @@ import thwartwise.walk.engine.WordQuestions;
  * line, leaks. One question, and no more where there is none. Hatches and pockets are asked for
  * among the openings, which know their chamber.
  */
-public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
+public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
   private static final double BEYOND_END = 0.3;
   private static final double ABOVE_RAIL = 0.15;
 
@@ -106,11 +106,12 @@ public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
     Outline outline = new Outline(boat.hull().stations());
     double x =
         replay.ask(
-            tape.length(key + ".pins", "Rowlocks, forward of the aft end")
+            quantities
+                .length(key + ".pins", "Rowlocks, forward of the aft end")
                 .how("Tape from the aft end to where the pins of the pair stand.")
                 .why("Too near or too far from a seat nobody rows home from it.")
-                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+                .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+                .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
     return before -> before.withOutfit(before.outfit().with(new Rowlocks(x)));
   }
 
@@ -127,29 +128,33 @@ public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
     String subject = "Cleat " + WordQuestions.quoted(name);
     double x =
         replay.ask(
-            tape.length(key + ".x", subject + ", forward of the aft end")
+            quantities
+                .length(key + ".x", subject + ", forward of the aft end")
                 .how("Tape from the aft end to where the line is made fast.")
                 .why("At an end it pulls that end down.")
-                .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
+                .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
                 .within(
-                    tape.length(
+                    quantities.length(
                         outline.aft() - BEYOND_END,
                         outline.fore() + BEYOND_END,
                         "length of the hull and a hand")));
     double y =
         replay.ask(
-            tape.length(key + ".y", subject + ", port of the middle")
+            quantities
+                .length(key + ".y", subject + ", port of the middle")
                 .how("From the middle line, to port; to starboard with a minus.")
                 .why("Off the middle it heels the boat as well.")
                 .within(
-                    tape.length(-outline.halfBeam(), outline.halfBeam(), "breadth of the hull")));
+                    quantities.length(
+                        -outline.halfBeam(), outline.halfBeam(), "breadth of the hull")));
     double z =
         replay.ask(
-            tape.length(key + ".z", subject + ", height")
+            quantities
+                .length(key + ".z", subject + ", height")
                 .how("From the baseline straight up to where the line is made fast.")
                 .why("The higher it pulls, the more it heels and trims.")
                 .within(
-                    tape.length(
+                    quantities.length(
                         outline.lowest(), outline.highest() + ABOVE_RAIL, "height of the hull")));
     Cleat cleat = new Cleat(name, Vector3.of(x, y, z));
     return before -> before.withCleats(added(before.cleats(), cleat));
@@ -158,13 +163,13 @@ public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
   private UnaryOperator<Boat> anchor(String key) {
     double line =
         replay.ask(
-            tape.asked(
+            quantities.asked(
                 OutfitProperties.ANCHOR_LINE,
                 key + ".line",
                 "Anchor line, " + OutfitProperties.ANCHOR_LINE.subject()));
     double depth =
         replay.ask(
-            tape.asked(
+            quantities.asked(
                 OutfitProperties.ANCHOR_DEPTH,
                 key + ".depth",
                 "Anchor, " + OutfitProperties.ANCHOR_DEPTH.subject()));
@@ -198,8 +203,8 @@ public record OutfitQuestions(Replay replay, QuantityQuestions tape) {
                 .how("Where it comes in at the mooring, such as port chine; each by itself.")
                 .why("The page names the worst first."));
     QuestionTopic leaks = new QuestionTopic(key, "Leak " + WordQuestions.quoted(seam));
-    double litres = replay.ask(tape.asked(OutfitProperties.LEAK_LITRES, leaks));
-    double seconds = replay.ask(tape.asked(OutfitProperties.LEAK_TIME, leaks));
+    double litres = replay.ask(quantities.asked(OutfitProperties.LEAK_LITRES, leaks));
+    double seconds = replay.ask(quantities.asked(OutfitProperties.LEAK_TIME, leaks));
     SeamLeak leak = new SeamLeak(seam, litres, seconds);
     return before -> before.withOutfit(before.outfit().with(leak));
   }

@@ -15,14 +15,15 @@ import thwartwise.walk.engine.WordQuestions;
 /** Who is aboard today, and where they sit. */
 public final class PeopleQuestions {
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final List<Place> places;
   private final List<Kit> kit;
 
-  public PeopleQuestions(Replay replay, QuantityQuestions tape, List<Place> places, List<Kit> kit) {
+  public PeopleQuestions(
+      Replay replay, QuantityQuestions quantities, List<Place> places, List<Kit> kit) {
     this.kit = kit;
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.places = places;
   }
 
@@ -45,7 +46,7 @@ public final class PeopleQuestions {
   }
 
   private String[] order() {
-    return new String[] {"name", tape.either("kg", "lb"), "place", "to port"};
+    return new String[] {"name", quantities.either("kg", "lb"), "place", "to port"};
   }
 
   private Person person(String key, List<Person> before) {
@@ -66,7 +67,8 @@ public final class PeopleQuestions {
   }
 
   private double mass(String key, String subject) {
-    return replay.ask(tape.asked(BoatProperties.PERSON_MASS, new QuestionTopic(key, subject)));
+    return replay.ask(
+        quantities.asked(BoatProperties.PERSON_MASS, new QuestionTopic(key, subject)));
   }
 
   private Place place(String key, String subject, List<Person> before) {
@@ -99,12 +101,14 @@ public final class PeopleQuestions {
       return Optional.empty();
     }
     return replay.ask(
-        tape.length(key + ".x", subject + ", from aft")
+        quantities
+            .length(key + ".x", subject + ", from aft")
             .how(
                 "From the aft end of the hull to the middle of the person; Enter: where they",
                 "trim the boat more.")
             .why("People at one end of a bench trim the boat.")
-            .within(tape.length(place.along().from(), place.along().to(), "length of that place"))
+            .within(
+                quantities.length(place.along().from(), place.along().to(), "length of that place"))
             .optional("far end"));
   }
 
@@ -121,10 +125,13 @@ public final class PeopleQuestions {
   private double across(String key, String subject, Place place, List<Person> before) {
     double farthest = farthest(place, before);
     return replay.ask(
-        tape.length(key + ".y", subject + ", to port")
+        quantities
+            .length(key + ".y", subject + ", to port")
             .how("From the middle line to the middle of the person; starboard with a minus.")
             .why("Off the middle heels the boat; Enter takes the spot that heels it most.")
-            .within(tape.length(place.across().from(), place.across().to(), "reach of that place"))
+            .within(
+                quantities.length(
+                    place.across().from(), place.across().to(), "reach of that place"))
             .orElse(farthest, farthest < 0 ? "out to starboard" : "out to port"));
   }
 }

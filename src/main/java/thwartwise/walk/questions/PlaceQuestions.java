@@ -36,14 +36,14 @@ public final class PlaceQuestions {
       Pattern.compile("stand|kneel|knelt|deck|platform", Pattern.CASE_INSENSITIVE);
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final Outline outline;
   private final SeatHeightWarnings heights;
 
   public PlaceQuestions(
-      Replay replay, QuantityQuestions tape, Outline outline, SeatHeightWarnings heights) {
+      Replay replay, QuantityQuestions quantities, Outline outline, SeatHeightWarnings heights) {
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.outline = outline;
     this.heights = heights;
   }
@@ -155,18 +155,22 @@ public final class PlaceQuestions {
             key + ".x.to",
             subject + ", foremost person",
             "foremost",
-            x -> x < from ? OrderedLengths.backward(subject, from, x, tape) : Optional.empty()));
+            x ->
+                x < from
+                    ? OrderedLengths.backward(subject, from, x, quantities)
+                    : Optional.empty()));
   }
 
   private double end(
       String key, String subject, String which, Function<Double, Optional<String>> slip) {
     return replay.ask(
-        tape.length(key, subject)
+        quantities
+            .length(key, subject)
             .how("Tape from the aft end of the hull to the middle of whoever sits " + which + ".")
             .show(Sketches.PLACES)
             .why("People who all sit at one end of it trim the boat.")
-            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-            .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+            .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+            .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"))
             .unless(slip));
   }
 
@@ -174,20 +178,25 @@ public final class PlaceQuestions {
     double rail = Math.min(outline.railAt(along.from()), outline.railAt(along.to()));
     double in =
         replay.ask(
-            tape.length(key + ".y.in", subject + ", how far in")
+            quantities
+                .length(key + ".y.in", subject + ", how far in")
                 .how("From the middle line to the middle of whoever sits as far in as it allows.")
                 .show(Sketches.PLACES)
                 .why("When all lean to the other side, those here can come no farther.")
-                .within(tape.length(0, outline.halfBeam(), "half-breadth of the hull")));
+                .within(quantities.length(0, outline.halfBeam(), "half-breadth of the hull")));
     double out =
         replay.ask(
-            tape.length(key + ".y.out", subject + ", how far out")
+            quantities
+                .length(key + ".y.out", subject + ", how far out")
                 .how("From the middle line to the middle of whoever sits as far out as it allows.")
                 .show(Sketches.PLACES)
                 .why("People lean back on a side seat, and there they heel the boat most.")
-                .within(tape.length(0, outline.halfBeam(), "half-breadth of the hull"))
+                .within(quantities.length(0, outline.halfBeam(), "half-breadth of the hull"))
                 .unless(
-                    y -> y < in ? OrderedLengths.backward(subject, in, y, tape) : Optional.empty())
+                    y ->
+                        y < in
+                            ? OrderedLengths.backward(subject, in, y, quantities)
+                            : Optional.empty())
                 .unless(y -> outside(subject, rail, y)));
     return new Span(in, out);
   }
@@ -224,22 +233,25 @@ public final class PlaceQuestions {
 
   private double along(String key, String subject) {
     return replay.ask(
-        tape.length(key + ".x", subject + ", forward of the aft end")
+        quantities
+            .length(key + ".x", subject + ", forward of the aft end")
             .how("Tape from the aft end to the middle of the seat.")
             .why("People forward or aft trim the boat.")
-            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-            .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+            .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+            .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
   }
 
   private double up(String key, String subject, String name, Span along, boolean middle) {
     return replay.ask(
-        tape.length(key + ".z", subject + ", height of the seat")
+        quantities
+            .length(key + ".z", subject + ", height of the seat")
             .how(
                 "From the baseline straight up to the top of the seat; kneeling or standing: to",
                 "what people kneel or stand on.")
             .show(Sketches.SEAT)
             .why("High seats make a boat tender.")
-            .within(tape.length(heights.floor(), 1.5, "heights between the floor and any seat"))
+            .within(
+                quantities.length(heights.floor(), 1.5, "heights between the floor and any seat"))
             .within(
                 z ->
                     FOOTING.matcher(name).find()
@@ -249,10 +261,11 @@ public final class PlaceQuestions {
 
   private double out(String key, String subject, double rail) {
     return replay.ask(
-        tape.length(key + ".halfWidth", subject + ", " + PartProperties.HALF_WIDTH.subject())
+        quantities
+            .length(key + ".halfWidth", subject + ", " + PartProperties.HALF_WIDTH.subject())
             .worded(PartProperties.HALF_WIDTH)
             .show(Sketches.SEAT)
-            .within(tape.length(0, outline.halfBeam(), "half-breadth of the hull"))
+            .within(quantities.length(0, outline.halfBeam(), "half-breadth of the hull"))
             .unless(y -> outside(subject, rail, y)));
   }
 
@@ -263,8 +276,8 @@ public final class PlaceQuestions {
             "%s: %s out is outside the boat; the rail there is %s out. %s"
                 .formatted(
                     subject,
-                    tape.show(y),
-                    tape.show(rail),
+                    quantities.show(y),
+                    quantities.show(rail),
                     "Measure to the middle of the person, or go back and mend the place."));
   }
 
@@ -275,7 +288,7 @@ public final class PlaceQuestions {
             .worded(PartProperties.PLACE_PEOPLE)
             .how(
                 "As many as sit there at once; "
-                    + tape.either("0.45 m", "1 ft 6 in")
+                    + quantities.either("0.45 m", "1 ft 6 in")
                     + " of seat for each."));
   }
 }

@@ -60,7 +60,7 @@ public final class ProofQuestions {
   private final Replay replay;
   private final LocalDate today;
   private final Boat boat;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final List<Station> stations;
   private final Station middle;
 
@@ -68,7 +68,7 @@ public final class ProofQuestions {
     this.replay = replay;
     this.today = today;
     this.boat = boat;
-    this.tape = new QuantityQuestions(boat.units());
+    this.quantities = new QuantityQuestions(boat.units());
     this.stations = boat.hull().stations();
     this.middle = stations.get(AfloatProof.amidships(boat.hull()));
   }
@@ -141,11 +141,13 @@ public final class ProofQuestions {
   }
 
   private QuestionDefinition<Double> rail(String key, String subject, Vector3 rail) {
-    return measured(tape.length(key, subject))
+    return measured(quantities.length(key, subject))
         .how("Plumb from the top of the rail to the water, the mean of a few readings.")
         .why("How the boat floats tells what it weighs and where.")
         .within(
-            tape.length(LEAST, rail.z() + LIFTED, "rail above the water there").unlessInsisted());
+            quantities
+                .length(LEAST, rail.z() + LIFTED, "rail above the water there")
+                .unlessInsisted());
   }
 
   /** A guess proves nothing. */
@@ -181,7 +183,7 @@ public final class ProofQuestions {
   }
 
   private String[] order() {
-    return new String[] {"name", tape.either("kg", "lb"), "place", "to port", "from aft"};
+    return new String[] {"name", quantities.either("kg", "lb"), "place", "to port", "from aft"};
   }
 
   private Person person(String key, List<Person> before) {
@@ -195,27 +197,29 @@ public final class ProofQuestions {
     String subject = "Person " + WordQuestions.quoted(name);
     double mass =
         replay.ask(
-            measured(tape.asked(BoatProperties.PERSON_MASS, key + ".mass", subject + ", mass")));
+            measured(
+                quantities.asked(BoatProperties.PERSON_MASS, key + ".mass", subject + ", mass")));
     Place place = place(key, subject, before);
     double y =
         replay.ask(
-            measured(tape.length(key + ".y", subject + ", to port"))
+            measured(quantities.length(key + ".y", subject + ", to port"))
                 .how("From the middle line to the middle of the person; starboard with a minus.")
                 .why("Off the middle heels the boat.")
                 .within(
-                    tape.length(place.across().from(), place.across().to(), "reach of that place"))
-                .orElse(place.usualY(), tape.show(place.usualY())));
+                    quantities.length(
+                        place.across().from(), place.across().to(), "reach of that place"))
+                .orElse(place.usualY(), quantities.show(place.usualY())));
     Optional<Double> x =
         place.hasLength()
             ? Optional.of(
                 replay.ask(
-                    measured(tape.length(key + ".x", subject + ", from aft"))
+                    measured(quantities.length(key + ".x", subject + ", from aft"))
                         .how("From the aft end of the hull to the middle of the person.")
                         .why("People at one end of a bench trim the boat.")
                         .within(
-                            tape.length(
+                            quantities.length(
                                 place.along().from(), place.along().to(), "length of that place"))
-                        .orElse(place.x(), tape.show(place.x()))))
+                        .orElse(place.x(), quantities.show(place.x()))))
             : Optional.empty();
     return new Person(name, mass, place.name(), y, x);
   }
@@ -247,7 +251,7 @@ public final class ProofQuestions {
   }
 
   private Optional<MovedWeight> moved() {
-    List<String> order = List.of(tape.either("kg", "lb"), "from aft", "up");
+    List<String> order = List.of(quantities.either("kg", "lb"), "from aft", "up");
     boolean done =
         replay.ask(
             WordQuestions.yesNo("proof.weight.any", "Was a weight moved across, nobody aboard?")
@@ -263,19 +267,22 @@ public final class ProofQuestions {
     }
     double length = stations.get(stations.size() - 1).portRail().x();
     double mass =
-        replay.ask(measured(tape.asked(BoatProperties.KIT_MASS, "proof.weight.mass", "Weight")));
+        replay.ask(
+            measured(quantities.asked(BoatProperties.KIT_MASS, "proof.weight.mass", "Weight")));
     double along =
         replay.ask(
-            measured(tape.length("proof.weight.x", "Weight, its middle from aft"))
+            measured(quantities.length("proof.weight.x", "Weight, its middle from aft"))
                 .how("From the aft end of the hull to the middle of the weight.")
                 .why("It trims the boat, too.")
-                .within(tape.length(0, length, "length of the hull")));
+                .within(quantities.length(0, length, "length of the hull")));
     double height =
         replay.ask(
-            measured(tape.length("proof.weight.z", "Weight, its middle up from the bottom"))
+            measured(quantities.length("proof.weight.z", "Weight, its middle up from the bottom"))
                 .how("From the lowest point of the bottom up to the middle of the weight.")
                 .why("Weight up high heels a boat more.")
-                .within(tape.length(0, middle.portRail().z() + 0.5, "height of a weight aboard")));
+                .within(
+                    quantities.length(
+                        0, middle.portRail().z() + 0.5, "height of a weight aboard")));
     HeelInstrument instrument = instrument();
     Function<Side, HeelMeasurement> heel = heel(instrument);
     return Optional.of(
@@ -320,11 +327,11 @@ public final class ProofQuestions {
     if (instrument == HeelInstrument.PLUMB_LINE) {
       double length =
           replay.ask(
-              measured(tape.length("proof.pendulum", "Plumb line, its length"))
+              measured(quantities.length("proof.pendulum", "Plumb line, its length"))
                   .how("From where it hangs to the rule it is read on.")
                   .why("Swing over length is the heel.")
                   .within(
-                      tape.length(
+                      quantities.length(
                           SHORTEST_LINE, BoatQuantity.PENDULUM.most(), "length of such a line")));
       return side -> new HeelMeasurement.ByPendulum(length, swing(side, length));
     }
@@ -341,11 +348,14 @@ public final class ProofQuestions {
 
   private double swing(Side side, double length) {
     return replay.ask(
-        measured(tape.length(key(side) + ".swing", subject(side) + ", swing of the plumb line"))
+        measured(
+                quantities.length(
+                    key(side) + ".swing", subject(side) + ", swing of the plumb line"))
             .how("To the side of the weight, from where it hung with the weight in the middle.")
             .why("Swing over length is the heel.")
             .within(
-                tape.length(LEAST_SWING, length * Math.tan(MOST_HEEL), "swing of such a line")));
+                quantities.length(
+                    LEAST_SWING, length * Math.tan(MOST_HEEL), "swing of such a line")));
   }
 
   private HeelMeasurement level(Side side) {
@@ -395,11 +405,11 @@ public final class ProofQuestions {
     double out =
         replay.ask(
             measured(
-                    tape.length(
+                    quantities.length(
                         key(side) + ".out", subject(side) + ", its middle from the middle line"))
                 .how("From the middle line of the boat out to the middle of the weight.")
                 .why("Weight times distance is what heels the boat.")
-                .within(tape.length(0.05, half, "half breadth there"))
+                .within(quantities.length(0.05, half, "half breadth there"))
                 .row(subject(side), instrument.order));
     return new WeightToSide(out, heel.apply(side));
   }

@@ -13,7 +13,7 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** What is unlikely about the height of a seat, given the floor, the rail and the boxes. */
 public record SeatHeightWarnings(
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     Outline outline,
     double floor,
     List<Chamber> chambers,
@@ -36,10 +36,12 @@ public record SeatHeightWarnings(
             new Warning(
                 "%s is too high to sit on (%s).%s"
                     .formatted(
-                        tape.show(z),
-                        tape.show(most),
+                        quantities.show(z),
+                        quantities.show(most),
                         fits
-                            ? " Centimetres for inches? Did you mean " + tape.show(inches) + "?"
+                            ? " Centimetres for inches? Did you mean "
+                                + quantities.show(inches)
+                                + "?"
                             : " Measure it again, from the baseline."),
                 fits ? Optional.of(Rounding.metres(inches)) : Optional.empty(),
                 true))
@@ -56,7 +58,10 @@ public record SeatHeightWarnings(
             c ->
                 new Warning(
                     "%s is inside the chamber %s, whose top is %s up. Is that the seat?"
-                        .formatted(tape.show(z), WordQuestions.quoted(c.name()), tape.show(top(c))),
+                        .formatted(
+                            quantities.show(z),
+                            WordQuestions.quoted(c.name()),
+                            quantities.show(top(c))),
                     Optional.of(Rounding.metres(top(c))),
                     true));
   }

@@ -16,7 +16,7 @@ import thwartwise.walk.engine.Warning;
 
 /** What is unlikely about the mass of a bare hull, given the skin that its stations make. */
 public record SkinWarnings(
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     PlausibleLimits limits,
     List<Station> stations,
     ShellThickness shell,
@@ -24,9 +24,9 @@ public record SkinWarnings(
     Optional<Material> material) {
 
   public static SkinWarnings of(
-      QuantityQuestions tape, PlausibleLimits limits, HullMeasurements hull) {
+      QuantityQuestions quantities, PlausibleLimits limits, HullMeasurements hull) {
     return new SkinWarnings(
-        tape,
+        quantities,
         limits,
         hull.stations(),
         ShellThickness.everywhere(hull.thickness()),
@@ -44,7 +44,7 @@ public record SkinWarnings(
       return Optional.empty();
     }
     Optional<Double> meant =
-        tape.otherMass(mass).filter(usual::contains).or(() -> tenTimes(mass, usual));
+        quantities.otherMass(mass).filter(usual::contains).or(() -> tenTimes(mass, usual));
     String offer = meant.map(kg -> " Did you mean " + show(kg) + "?").orElse(" Weigh it again.");
     return Optional.of(
         new Warning(
@@ -66,7 +66,7 @@ public record SkinWarnings(
   }
 
   private String show(double mass) {
-    return tape.system().show(mass, Dimension.MASS);
+    return quantities.system().show(mass, Dimension.MASS);
   }
 
   /**

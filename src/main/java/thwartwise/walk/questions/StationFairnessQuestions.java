@@ -24,15 +24,15 @@ import thwartwise.walk.engine.WordQuestions;
  */
 final class StationFairnessQuestions {
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final PlausibleLimits limits;
   private final boolean alike;
   private final Set<String> asked = new HashSet<>();
 
   StationFairnessQuestions(
-      Replay replay, QuantityQuestions tape, PlausibleLimits limits, boolean alike) {
+      Replay replay, QuantityQuestions quantities, PlausibleLimits limits, boolean alike) {
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.limits = limits;
     this.alike = alike;
   }
@@ -75,11 +75,11 @@ final class StationFairnessQuestions {
         "Station %d, %s%s, %s".formatted(out.station() + 1, side, point, out.direction().word());
     return replay.ask(
         WordQuestions.choice(
-                WordQuestions.bound(key(out), tape.show(out.value())),
+                WordQuestions.bound(key(out), quantities.show(out.value())),
                 subject,
                 ChoiceReader.of(true, "mend", "yes", "y").or(false, "keep", "no", "n"))
             .how(
-                "%s is %s".formatted(tape.show(out.value()), TapeSlipWords.of(out.slip())),
+                "%s is %s".formatted(quantities.show(out.value()), TapeSlipWords.of(out.slip())),
                 mended(out),
                 "keep: it stays as typed, and its reason is asked for at the end.")
             .why("A reading out of line makes another boat of it, most often a larger one."));
@@ -88,8 +88,8 @@ final class StationFairnessQuestions {
   private String mended(FairnessOutlier out) {
     return out.slip() == TapeSlip.UNKNOWN || out.slip() == TapeSlip.REPEATED
         ? "mend: %s is taken, the nearest in line; better go back and measure it again."
-            .formatted(tape.show(out.meant()))
-        : "mend: %s is taken.".formatted(tape.show(out.meant()));
+            .formatted(quantities.show(out.meant()))
+        : "mend: %s is taken.".formatted(quantities.show(out.meant()));
   }
 
   private List<Station> putRight(FairnessOutlier out, List<Station> stations) {

@@ -18,7 +18,7 @@ import thwartwise.walk.engine.WordQuestions;
  */
 final class StationQuestions {
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
   private final double length;
   private final int stations;
   private final int points;
@@ -27,7 +27,7 @@ final class StationQuestions {
 
   StationQuestions(
       Replay replay,
-      QuantityQuestions tape,
+      QuantityQuestions quantities,
       double length,
       int stations,
       int points,
@@ -35,7 +35,7 @@ final class StationQuestions {
       PlausibleLimits limits) {
     this.limits = limits;
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
     this.length = length;
     this.stations = stations;
     this.points = points;
@@ -43,7 +43,8 @@ final class StationQuestions {
   }
 
   List<Station> stations() {
-    StationFairnessQuestions outOfLine = new StationFairnessQuestions(replay, tape, limits, alike);
+    StationFairnessQuestions outOfLine =
+        new StationFairnessQuestions(replay, quantities, limits, alike);
     List<Station> done = new ArrayList<>();
     for (int number = 1; number <= stations; number++) {
       done.add(station(number, List.copyOf(done)));
@@ -58,13 +59,14 @@ final class StationQuestions {
     String name = name(key, number, before, row);
     String subject = "Station " + number + " " + WordQuestions.quoted(name);
     StationSlips slips =
-        new StationSlips(tape, "Station " + number + " \"" + name + "\"", length, points, before);
+        new StationSlips(
+            quantities, "Station " + number + " \"" + name + "\"", length, points, before);
     boolean last = number == stations;
     LengthwiseQuestions along =
-        new LengthwiseQuestions(replay, tape, key, subject, slips, last, row);
-    BreadthWarnings breadths = new BreadthWarnings(tape, limits, length, before, last);
+        new LengthwiseQuestions(replay, quantities, key, subject, slips, last, row);
+    BreadthWarnings breadths = new BreadthWarnings(quantities, limits, length, before, last);
     TransverseQuestions across =
-        new TransverseQuestions(replay, tape, length, subject, slips, breadths, row);
+        new TransverseQuestions(replay, quantities, length, subject, slips, breadths, row);
     boolean upright = along.upright();
     List<Vector3> port = new ArrayList<>();
     for (int point = 1; point <= points; point++) {

@@ -18,7 +18,7 @@ import thwartwise.walk.engine.QuantityQuestions;
  * @param before the stations aft of it
  */
 record StationSlips(
-    QuantityQuestions tape, String where, double length, int points, List<Station> before) {
+    QuantityQuestions quantities, String where, double length, int points, List<Station> before) {
   /** How far stations may reach beyond or stay short of the length overall: rub rail, tape. */
   private static final double LEEWAY = 0.10;
 
@@ -26,7 +26,7 @@ record StationSlips(
   private static final double AT_THE_END = 0.005;
 
   StationSlips starboard() {
-    return new StationSlips(tape, where + ", starboard", length, points, before);
+    return new StationSlips(quantities, where + ", starboard", length, points, before);
   }
 
   boolean isFirst() {
@@ -42,7 +42,7 @@ record StationSlips(
   }
 
   PlausibleRange alongTheBoat() {
-    return tape.length(0, length + LEEWAY, "length overall and a hand's breadth");
+    return quantities.length(0, length + LEEWAY, "length overall and a hand's breadth");
   }
 
   /** Every line must run forward from station to station. */
@@ -55,11 +55,11 @@ record StationSlips(
             .formatted(
                 where,
                 pointName(point),
-                tape.show(x),
+                quantities.show(x),
                 pointName(point),
                 before.size(),
                 previous().name(),
-                tape.show(previous().port().get(point - 1).x()),
+                quantities.show(previous().port().get(point - 1).x()),
                 "Measure both from the aft end, or go back."));
   }
 
@@ -79,7 +79,8 @@ record StationSlips(
     }
     return Optional.of(
         "%s: no point of it lies at the aft end; the aftmost is %s forward. %s"
-            .formatted(where, tape.show(least), "Measure from the aftmost point, or go back."));
+            .formatted(
+                where, quantities.show(least), "Measure from the aftmost point, or go back."));
   }
 
   /** The last station stands at the fore end, or the bow would be cut off. */
@@ -95,8 +96,8 @@ record StationSlips(
         "%s: it ends at %s, but the length overall is %s. %s"
             .formatted(
                 where,
-                tape.show(most),
-                tape.show(length),
+                quantities.show(most),
+                quantities.show(length),
                 "The last station stands at the fore end; if the length is wrong, type list,"
                     + " then change and its number."));
   }
@@ -115,9 +116,9 @@ record StationSlips(
                 "%s: the rail (%s) is lower than the %s (%s). %s"
                     .formatted(
                         where,
-                        tape.show(z),
+                        quantities.show(z),
                         pointName(i + 1),
-                        tape.show(sofar.get(i).z()),
+                        quantities.show(sofar.get(i).z()),
                         "Measure both up from the baseline, or go back and swap them."));
   }
 

@@ -14,7 +14,7 @@ import thwartwise.walk.engine.Warning;
 /** How far out and how high the points of one station lie. */
 record TransverseQuestions(
     Replay replay,
-    QuantityQuestions tape,
+    QuantityQuestions quantities,
     double length,
     String subject,
     StationSlips slips,
@@ -38,7 +38,8 @@ record TransverseQuestions(
   /** The other side of the same station: as far forward as port, the keel shared. */
   List<Vector3> starboard(String key, List<Vector3> port) {
     TransverseQuestions otherSide =
-        new TransverseQuestions(replay, tape, length, subject, slips.starboard(), breadths, row);
+        new TransverseQuestions(
+            replay, quantities, length, subject, slips.starboard(), breadths, row);
     List<Vector3> points = new ArrayList<>(List.of(port.get(0).mirrored()));
     for (int point = 2; point <= port.size(); point++) {
       String at = subject + ", starboard " + slips.pointName(point);
@@ -73,24 +74,26 @@ record TransverseQuestions(
 
   private QuestionDefinition<Double> out(
       String key, String at, List<Vector3> before, Function<Double, Optional<Warning>> unlikely) {
-    return tape.length(key + ".y", at + ", half-breadth")
+    return quantities
+        .length(key + ".y", at + ", half-breadth")
         .how("From the middle line straight out to the outside of the hull, level.")
         .show(sketch(Sketches.ACROSS, before))
         .why("Breadth is what keeps a boat upright. The keel is on the middle line: 0.")
-        .within(tape.length(0, length / 2, "half-breadths up to half the length"))
+        .within(quantities.length(0, length / 2, "half-breadths up to half the length"))
         .within(unlikely);
   }
 
   private double up(String key, String at, int point, List<Vector3> before) {
     return replay.ask(
-        tape.length(key + ".z", at + ", height")
+        quantities
+            .length(key + ".z", at + ", height")
             .how(
                 "From the baseline (the lowest point of the bottom) straight up, with the boat",
                 "level: a spirit level across, a batten along, a rule standing on it. With no",
                 "thwart to lay them on: upside down, down from a string; show draws it.")
             .show(sketch(HEIGHTS, before))
             .why("The rail's height is the freeboard you have to lose.")
-            .within(tape.length(0, HIGHEST, "height of anything on such a hull"))
+            .within(quantities.length(0, HIGHEST, "height of anything on such a hull"))
             .unless(z -> slips.railBelow(point, z, before)));
   }
 }

@@ -23,7 +23,7 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
 public record TrialQuestions(
-    Replay replay, QuantityQuestions tape, LocalDate today, List<Place> places) {
+    Replay replay, QuantityQuestions quantities, LocalDate today, List<Place> places) {
   /** Whoever is older is no child here. */
   private static final int OLDEST_CHILD = 17;
 
@@ -132,7 +132,8 @@ public record TrialQuestions(
 
   private double mass(int people, List<Integer> children) {
     return replay.ask(
-        tape.carried("trial.mass", "All of them together, as they were dressed")
+        quantities
+            .carried("trial.mass", "All of them together, as they were dressed")
             .how("Each on the bathroom scales, dressed and with the jacket; add it up.")
             .why("More weight than was seen may not go.")
             .within(usual(people, children))
@@ -148,7 +149,7 @@ public record TrialQuestions(
     double most = grown + children.stream().mapToDouble(TrialQuestions::heavyChild).sum();
     return new PlausibleRange(
         Dimension.MASS,
-        tape.system(),
+        quantities.system(),
         LIGHT * people,
         most,
         "mass of so many people",
@@ -159,17 +160,19 @@ public record TrialQuestions(
   /** So that pounds for kilograms are seen where no range can tell. */
   private Optional<String> each(double mass, int people) {
     return people > 1
-        ? Optional.of("that is " + tape.system().show(mass / people, Dimension.MASS) + " each")
+        ? Optional.of(
+            "that is " + quantities.system().show(mass / people, Dimension.MASS) + " each")
         : Optional.empty();
   }
 
   private double minutes() {
     double seconds =
         replay.ask(
-            tape.time("trial.minutes", "How long they sat in it full of water")
+            quantities
+                .time("trial.minutes", "How long they sat in it full of water")
                 .how("By the clock, from full to the brim until the first got up.")
                 .why("Under ten minutes it counts for nothing.")
-                .within(tape.usual(BoatQuantity.SEEN_MINUTES)));
+                .within(quantities.usual(BoatQuantity.SEEN_MINUTES)));
     return seconds / 60;
   }
 

@@ -27,11 +27,11 @@ public final class WatersQuestions {
   private static final double STICK_SECONDS = 10;
 
   private final Replay replay;
-  private final QuantityQuestions tape;
+  private final QuantityQuestions quantities;
 
-  public WatersQuestions(Replay replay, QuantityQuestions tape) {
+  public WatersQuestions(Replay replay, QuantityQuestions quantities) {
     this.replay = replay;
-    this.tape = tape;
+    this.quantities = quantities;
   }
 
   public Waters waters() {
@@ -41,7 +41,7 @@ public final class WatersQuestions {
                     "waters.sheltered", "Only sheltered, warm water close to the shore?")
                 .how(
                     "yes: ripples, no weir, no wash, wind up to force 4, water of "
-                        + tape.either("15 °C", "59 °F")
+                        + quantities.either("15 °C", "59 °F")
                         + " or warmer.",
                     "no: a few questions on what can be seen there. In doubt: no.")
                 .why("The limits follow from the waters; rougher ones make them stricter.")
@@ -56,7 +56,8 @@ public final class WatersQuestions {
 
   private Optional<Double> waves() {
     return replay.ask(
-        tape.asked(BoatProperties.WAVES, key(BoatProperties.WAVES), BoatProperties.WAVES.subject())
+        quantities
+            .asked(BoatProperties.WAVES, key(BoatProperties.WAVES), BoatProperties.WAVES.subject())
             .orWord(SHELTERED, BoatProperties.WAVES.whenOmitted()));
   }
 

@@ -15,7 +15,7 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** The mass of the bare hull and, as far as the way of weighing tells it, where its centre lies. */
 record WeighingQuestions(
-    Replay replay, QuantityQuestions tape, Outline outline, SkinWarnings skin) {
+    Replay replay, QuantityQuestions quantities, Outline outline, SkinWarnings skin) {
   /**
    * @param along forward of the aft end, when the weighing tells it
    * @param centre whole, when the weighing tells it
@@ -58,7 +58,8 @@ record WeighingQuestions(
 
   private double total() {
     return replay.ask(
-        tape.asked(BoatProperties.HULL_MASS, "hull.mass", BoatProperties.HULL_MASS.subject())
+        quantities
+            .asked(BoatProperties.HULL_MASS, "hull.mass", BoatProperties.HULL_MASS.subject())
             .show(Sketches.ENDS)
             .within(skin::of));
   }
@@ -78,19 +79,20 @@ record WeighingQuestions(
 
   private double place(String key, String subject, double least) {
     return replay.ask(
-        tape.length("hull.scale." + key + ".x", subject + ", forward of the aft end")
+        quantities
+            .length("hull.scale." + key + ".x", subject + ", forward of the aft end")
             .how(
                 "Tape from the aft end, level, to the narrow block under the hull; both blocks",
                 "stay where they are, and the scale goes under one and then the other.")
             .show(Sketches.ENDS)
             .why("Far apart they tell the balance best.")
-            .unlessAmbiguous(tape.feetOrInches(outline.aft(), outline.fore()))
-            .within(tape.length(outline.aft(), outline.fore(), "length of the hull"))
+            .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
+            .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"))
             .unless(
                 x ->
                     key.equals("aft")
                         ? Optional.empty()
-                        : OrderedLengths.backward(subject, least, x, tape)));
+                        : OrderedLengths.backward(subject, least, x, quantities)));
   }
 
   /** Both together are doubted as one figure is. */
@@ -113,13 +115,14 @@ record WeighingQuestions(
   }
 
   private QuestionDefinition<Double> scale(String key, String subject) {
-    return tape.mass("hull.scale." + key + ".mass", subject + ", the scale shows")
+    return quantities
+        .mass("hull.scale." + key + ".mass", subject + ", the scale shows")
         .how(
             "The scale under this block, as much height under the other one, the boat empty",
             "and level; take off what the block weighs.")
         .show(Sketches.ENDS)
         .why("The two together are the mass of the hull.")
-        .within(tape.mass(2, 400, "mass on one scale").unlessInsisted());
+        .within(quantities.mass(2, 400, "mass on one scale").unlessInsisted());
   }
 
   private Weighed parts() {
@@ -140,22 +143,26 @@ record WeighingQuestions(
     String subject = "Part " + WordQuestions.quoted(name);
     double mass =
         replay.ask(
-            tape.mass(key + ".mass", subject + ", mass")
+            quantities
+                .mass(key + ".mass", subject + ", mass")
                 .how("On the scales, glue and paint included.")
                 .why("The parts together are the mass of the hull.")
-                .within(tape.mass(0.1, 400, "mass of a part").unlessInsisted()));
+                .within(quantities.mass(0.1, 400, "mass of a part").unlessInsisted()));
     double x =
         replay.ask(
-            tape.length(key + ".x", subject + ", its middle forward of the aft end")
+            quantities
+                .length(key + ".x", subject + ", its middle forward of the aft end")
                 .how("Tape from the aft end, level, to where it balances.")
                 .why("It sets how the boat trims.")
-                .within(tape.length(outline.aft(), outline.fore(), "length of the hull")));
+                .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
     double z =
         replay.ask(
-            tape.length(key + ".z", subject + ", height of its middle")
+            quantities
+                .length(key + ".z", subject + ", height of its middle")
                 .how("From the baseline straight up to where it balances.")
                 .why("What lies high makes the boat tender.")
-                .within(tape.length(outline.lowest(), outline.highest(), "height of the hull")));
+                .within(
+                    quantities.length(outline.lowest(), outline.highest(), "height of the hull")));
     return new Part(name, mass, Vector3.of(x, 0, z));
   }
 }

@@ -16,7 +16,7 @@ import thwartwise.walk.engine.WordQuestions;
  * Which place a motor is steered from, and oars are rowed from. Only asked where there is a choice;
  * Enter leaves it at the nearest.
  */
-record WorkingPlaces(Replay replay, QuantityQuestions tape, List<Place> places) {
+record WorkingPlaces(Replay replay, QuantityQuestions quantities, List<Place> places) {
   private static final int ROOM_FOR_A_NAME = 18;
 
   Kit asked(String key, String subject, Kit item) {
@@ -85,8 +85,8 @@ record WorkingPlaces(Replay replay, QuantityQuestions tape, List<Place> places) 
     return new Warning(
         "The motor is %s from there: more than an arm and a tiller (%s), so only with an extension.%s"
             .formatted(
-                tape.show(distance),
-                tape.show(SteeringSeat.REACH),
+                quantities.show(distance),
+                quantities.show(SteeringSeat.REACH),
                 near.map(place -> " Did you mean the " + place + "?").orElse("")),
         near,
         true);

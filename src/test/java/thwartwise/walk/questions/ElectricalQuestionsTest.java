@@ -135,20 +135,20 @@ class ElectricalQuestionsTest {
     private Run run() {
       List<Answer> answers = new ArrayList<>();
       List<QuestionDefinition<?>> asked = new ArrayList<>();
-      QuantityQuestions tape = new QuantityQuestions(units);
+      QuantityQuestions quantities = new QuantityQuestions(units);
       while (true) {
         Replay replay = new Replay(answers);
         KitQuestions kit =
             new KitQuestions(
                 replay,
-                tape,
+                quantities,
                 new Outline(boat.hull().stations()),
                 boat.chambers(),
                 boat.places(),
                 LIMITS,
                 boat.propulsion());
         try {
-          return new Run(new ElectricalQuestions(replay, tape, TODAY, kit).asked(boat), asked);
+          return new Run(new ElectricalQuestions(replay, quantities, TODAY, kit).asked(boat), asked);
         } catch (UnansweredQuestion open) {
           String key = open.entry().key();
           if (open.misfit().isPresent()) {
