@@ -13,10 +13,10 @@ import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
 /**
- * {@code same}, or {@code same as 3}: the answers to this question and to those after it about the
- * same thing are those given of another one of its list. They become answers as if each had been
- * typed; what was measured of another chamber is asked, and so is where a thing lies, unless same
- * is typed there.
+ * The command {@code same} or {@code same as 3}. It copies the answers of another item of the same
+ * list to this question and the ones after it, as if each had been typed. Two kinds of question are
+ * asked again: what was measured of one chamber alone, and where a thing lies, unless {@code same}
+ * is typed there too.
  *
  * @param other the number of the other one
  */
@@ -24,7 +24,7 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
   private static final Pattern SAME =
       Pattern.compile("same(?: again)?(?: as(?: [a-z]+)?(?: (?:number )?(\\d{1,2}))?)?");
 
-  /** Where that was typed; the last one before it when no number was. */
+  /** The question at which the command was typed; without a number it copies the item before. */
   static Optional<AnswerCopy> parse(Walk walk, String question, String word) {
     Matcher same = SAME.matcher(word);
     if (!same.matches()) {

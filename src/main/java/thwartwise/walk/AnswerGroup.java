@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Questions about one thing, whose answers can be typed in a row: a station, a chamber, a piece of
- * kit.
+ * Questions about one thing, such as a station, a chamber or a piece of kit, whose answers can be
+ * typed in one row.
  *
  * @param list what there can be several of, such as {@code kit}; ends with a dot
  * @param number which of them; 0 where there is only one
@@ -18,7 +18,7 @@ record AnswerGroup(String list, int number) {
           "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.|proof\\.)?person|opening|chamber|place|kit"
               + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)(?:\\..*)?");
 
-  /** Questions about something there is only one of, by what it is. */
+  /** The things of which a boat has only one, by the keys of their questions. */
   private static final Map<String, Pattern> ALONE =
       Map.ofEntries(
           Map.entry("boat", Pattern.compile("name|measuredBy|units|water|propulsion(?:\\.power)?")),
@@ -45,11 +45,11 @@ record AnswerGroup(String list, int number) {
   /** The answer to these may hold a semicolon itself. */
   private static final Pattern FREE_WORDS = Pattern.compile("measuredBy|.*\\.(?:how|by|closedBy)");
 
-  /** Each is seen or poured of one chamber and says nothing of another. */
+  /** Measured or tested on one chamber; the answers say nothing about another chamber. */
   private static final Pattern OF_ITS_OWN =
       Pattern.compile("chamber\\.\\d+\\.(?:twin\\.)?(?:litres|test\\.(?:minutes|litresIn|head))");
 
-  /** Where a thing lies: two of them do not lie in one spot. */
+  /** The position of a thing; two things do not lie in one spot. */
   private static final Pattern WHERE_IT_LIES =
       Pattern.compile(
           "kit\\.\\d+\\.[xyz]|place\\.\\d+\\.x(?:\\.(?:from|to))?|(?:opening|person)\\.\\d+\\.[xy]");
@@ -85,7 +85,7 @@ record AnswerGroup(String list, int number) {
     return of(question).filter(this::equals).isPresent();
   }
 
-  /** The same question about another of them. */
+  /** The same question about another item of the list. */
   String of(int other, String question) {
     return list + other + question.substring((list + number).length());
   }

@@ -36,7 +36,7 @@ import thwartwise.walk.questions.ShapeQuestions;
 import thwartwise.walk.questions.SwampedQuestion;
 import thwartwise.walk.questions.WatersQuestions;
 
-/** Every question of a full measuring, in the order of a person with a tape. */
+/** All questions of the full walk, in the order in which a person with a tape measures. */
 final class BoatScript {
   private final LocalDate today;
   private final PlausibleLimits limits;

@@ -35,8 +35,8 @@ import thwartwise.walk.questions.SkinWarnings;
 import thwartwise.walk.questions.SwampedQuestion;
 
 /**
- * What has changed on a boat that was measured before: one change after another, then whatever has
- * grown old. All else is taken from the boat file as it stands.
+ * The walk of changes: one change after another to a boat measured before, then the tests that are
+ * out of date. Everything else is taken from the boat file.
  */
 final class ChangedScript {
   private static final int MOST = 40;
@@ -91,7 +91,7 @@ final class ChangedScript {
             .why("All that is not asked is taken from its boat file."));
   }
 
-  /** Where a change is asked for. */
+  /** The place in the walk at which a change is asked for. */
   record At(
       Replay replay,
       QuantityQuestions quantities,
@@ -114,7 +114,7 @@ final class ChangedScript {
           boat.propulsion());
     }
 
-    /** The item of a list that is meant. */
+    /** The item of a list that the person named. */
     <T> T one(String subject, List<T> items, Function<T, String> name) {
       String named =
           replay.ask(
@@ -125,7 +125,7 @@ final class ChangedScript {
     }
   }
 
-  /** One kind of change. */
+  /** A kind of change. */
   private interface Made {
     Boat to(At at, Boat boat);
   }
@@ -220,7 +220,7 @@ final class ChangedScript {
     return boat.chambers().stream().flatMap(chamber -> chamber.parts().stream()).toList();
   }
 
-  /** Of twins only the one that is meant; what is known of the other stays. */
+  /** Replaces the filling of one chamber. Of a pair of twins only the one named changes. */
   static Boat filled(Boat boat, ChamberPart changed, Filling filling) {
     return boat.withChambers(
         boat.chambers().stream()
@@ -238,7 +238,7 @@ final class ChangedScript {
     return cutInto(boat.withOpenings(openings), made, at.today());
   }
 
-  /** A chamber somebody cut a hole into is no longer the one that was tested. */
+  /** A chamber with a new hole in it is no longer the chamber that was tested. */
   private static Boat cutInto(Boat boat, Opening made, LocalDate today) {
     Boat cut = boat;
     for (ChamberPart part : parts(boat)) {
@@ -251,7 +251,7 @@ final class ChangedScript {
     return cut;
   }
 
-  /** The part is looked for again: its twin may have been changed a moment ago. */
+  /** Looks the chamber up again, because its twin may have been changed a moment ago. */
   private static Boat filled(Boat boat, String part, Filling filling) {
     ChamberPart now =
         parts(boat).stream().filter(p -> p.name().equals(part)).findFirst().orElseThrow();
@@ -286,7 +286,7 @@ final class ChangedScript {
         .changed(at.key(), boat);
   }
 
-  /** Tests that have gone stale are asked for again. */
+  /** Asks again for tests that are out of date. */
   private record GrownOld(Replay replay, QuantityQuestions quantities, LocalDate today) {
     Boat asked(Boat boat) {
       Boat asked = boat;
@@ -298,7 +298,7 @@ final class ChangedScript {
       return asked;
     }
 
-    /** The part is looked for again: its twin may have been tested a moment ago. */
+    /** Looks the chamber up again, because its twin may have been tested a moment ago. */
     private Boat again(Boat boat, String name, int i) {
       ChamberPart part =
           boat.chambers().stream()

@@ -17,8 +17,8 @@ import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
 import thwartwise.walk.engine.Reply;
 
 /**
- * The things of one list as rows, as they were typed: {@code list kit} shows them, and {@code again
- * kit 2} asks for the second one again.
+ * The rows of one list as they were typed. {@code list kit} shows them; {@code again kit 2} asks
+ * for the second one again.
  *
  * @param word what the list is called
  * @param list as in {@link AnswerGroup}
@@ -37,7 +37,7 @@ record EnteredRows(ReplayResult replay, String word, String list) {
   private static final Pattern SHOWN = Pattern.compile("list ([a-z]+?)s?");
   private static final Pattern AGAIN = Pattern.compile("again(?: ([a-z]+?)s?)?(?: (\\d{1,2}))?");
 
-  /** What becomes of such a line, when it is one. */
+  /** The reply to a typed line, or empty if the line is neither of these commands. */
   static Optional<Reply> reply(ReplayResult played, String word) {
     Matcher shown = SHOWN.matcher(word);
     if (shown.matches()) {
@@ -59,7 +59,7 @@ record EnteredRows(ReplayResult replay, String word, String list) {
           + LISTS.keySet().stream().sorted().collect(Collectors.joining(", "))
           + ". list kit shows the numbers.";
 
-  /** Once a list has come to its end. */
+  /** The rows of a list that the last answer finished, or empty. */
   static Optional<String> finishedList(ReplayResult played, String question) {
     return AnswerGroup.of(question)
         .filter(group -> question.endsWith(RepeatedQuestion.ANY) && group.number() > 2)
@@ -71,7 +71,7 @@ record EnteredRows(ReplayResult replay, String word, String list) {
     return Optional.ofNullable(LISTS.get(word)).map(list -> new EnteredRows(played, word, list));
   }
 
-  /** The list the open question belongs to. */
+  /** The list to which the open question belongs. */
   private static Optional<EnteredRows> open(ReplayResult played) {
     return played
         .open()
@@ -115,9 +115,9 @@ record EnteredRows(ReplayResult replay, String word, String list) {
                 "\nagain %s %d asks for one of them again.".formatted(word, rows.lastKey())));
   }
 
-  /** As it was typed, so that it can be typed again. */
+  /** One row in the form in which it can be typed again. */
   private static String row(List<Answer> these) {
-    // A station that was not named begins with its first figure.
+    // The row of a station without a name begins with its first figure.
     return these.stream()
         .map(Answer::typed)
         .dropWhile(String::isEmpty)

@@ -8,9 +8,9 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.rules.RuleSet;
 import thwartwise.walk.engine.ReplayResult.PartialBoat;
 
-/** The line that says, between two questions, what the boat can do as far as it is known. */
+/** The line between two questions that says what the boat can do as far as it is known. */
 public final class InterimSummary {
-  /** Said once, before the first of them. */
+  /** Printed once, before the first summary. */
   public static final String FIRST =
       "A line that begins with \"So far\" looks at a few limits of what is known by now and promises"
           + " nothing; the answer at the end looks at all of them, and may be fewer people.";
@@ -29,7 +29,7 @@ public final class InterimSummary {
 
   private InterimSummary() {}
 
-  /** Empty where nothing can be said. */
+  /** The summary, or empty if nothing can be said yet. */
   public static Optional<String> of(PartialBoat known, RuleSet rules, LocalDate today) {
     return QuickInspection.of(known.boat(), rules, today).map(look -> text(look, known.units()));
   }
@@ -49,7 +49,7 @@ public final class InterimSummary {
         : "its lowest edge is under the water, even with nobody aboard";
   }
 
-  /** What the boat has is rounded down, to whole centimetres or half inches. */
+  /** Rounds what the boat has down to whole centimetres or half inches. */
   private static double down(double freeboard, UnitSystem units) {
     double step = units.isMetric() ? 0.01 : 0.0127;
     return step * Math.floor(freeboard / step + 1e-9);
@@ -66,7 +66,10 @@ public final class InterimSummary {
         + " when swamped";
   }
 
-  /** The whole inspection asks more than this look. */
+  /**
+   * The upper bound for people. The whole inspection checks more than this summary and may allow
+   * fewer.
+   */
   private static String atMost(int adults) {
     return (adults == 0 ? "" : "at most ") + ADULTS[adults];
   }

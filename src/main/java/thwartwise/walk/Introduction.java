@@ -1,6 +1,6 @@
 package thwartwise.walk;
 
-/** What is said before question one, so that it helps even if no question is ever answered. */
+/** The text before question one. It helps even if no question is ever answered. */
 final class Introduction {
   static final String TEXT =
       """
@@ -11,7 +11,7 @@ final class Introduction {
       20" is a guess. Every answer is kept: stop at any time. These always work:
       back, list, change 12, why, show, skip, stop; help start tells of a trial.""";
 
-  /** What is behind "help start". */
+  /** The text of {@code help start}. */
   static final String REST =
       """
       A trial on the bank needs no program. In calm water that is knee-deep, jackets

@@ -3,7 +3,7 @@ package thwartwise.walk;
 import java.util.List;
 import thwartwise.boat.Boat;
 
-/** The boats that were measured before, as they stood when the walk was begun. */
+/** The boats that were measured before, as they were when the walk began. */
 public record PreviousBoats(List<Boat> boats) {
   public static final PreviousBoats NONE = new PreviousBoats(List.of());
 

@@ -15,15 +15,15 @@ import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
 /**
- * A row typed at once: a station, a piece of kit, a chamber. It becomes one answer a question, as
- * if each had been typed by itself, or nothing of it is taken.
+ * A row typed at once, for a station, a piece of kit or a chamber. Either the whole row becomes
+ * answers, one for each question, or none of it does.
  *
  * @param group whose questions it answers
  */
 record RowInput(Walk walk, AnswerGroup group) {
   private static final String BETWEEN = ";";
 
-  /** The row that begins at this question, or behind its yes, if a row was typed there. */
+  /** The row that begins at this question, or after its yes; empty if no row was typed. */
   static Optional<RowInput> at(Walk walk, List<Answer> answers, String question, String typed) {
     boolean isRow = typed.contains(BETWEEN) && !typed.replace(BETWEEN, "").isBlank();
     return isRow && !AnswerGroup.isFreeWords(question)
@@ -33,7 +33,7 @@ record RowInput(Walk walk, AnswerGroup group) {
         : Optional.empty();
   }
 
-  /** Where it is asked whether there is such a thing, its row says so. */
+  /** A row also answers yes to the question whether there is such a thing. */
   private static Optional<AnswerGroup> behindYes(Walk walk, List<Answer> answers, String question) {
     return question.endsWith(RepeatedQuestion.ANY)
             && walk.take(answers, "yes") instanceof Reply.Accepted yes
@@ -61,12 +61,18 @@ record RowInput(Walk walk, AnswerGroup group) {
     return new Reply.Accepted(sofar, String.join("\n  ", understood));
   }
 
-  /** Of some things less is asked than of others: what a row leaves empty need not be asked. */
+  /**
+   * Whether a row is empty from here on. Some things have fewer questions, so the end of a row may
+   * stay empty.
+   */
   private static boolean isBlankFrom(String[] values, int first) {
     return first > 0 && Arrays.stream(values).skip(first).allMatch(String::isBlank);
   }
 
-  /** A row says that there is another; a figure where a name may be left out leaves it out. */
+  /**
+   * The answers of one row. A row says that there is another thing; a figure in the place of an
+   * optional name means that there is no name.
+   */
   private List<Answer> toTheFirstValue(List<Answer> answers, String value) {
     String open = openKey(answers).orElse("");
     boolean another =
@@ -110,7 +116,7 @@ record RowInput(Walk walk, AnswerGroup group) {
         .formatted(number, PrintableText.excerpt(value.strip()), answering(sofar, reason));
   }
 
-  /** Behind the value, what it was taken for; nothing asks for one too many. */
+  /** Names the question that the value was read for; a value too many has none. */
   private String answering(List<Answer> sofar, String reason) {
     return isOpen(sofar) && walk.next(sofar) instanceof Step.Ask ask
         ? " for " + ask.question().repeat(reason)

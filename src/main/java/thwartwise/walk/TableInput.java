@@ -19,9 +19,8 @@ import thwartwise.walk.stations.StationTable.TypedCell;
 import thwartwise.walk.stations.TableSketch;
 
 /**
- * All stations typed at once, as a table. Each figure becomes one answer, so that one can be
- * changed later; the questions of the walk read it, and refuse or doubt it as they would when
- * typed.
+ * A table of all stations typed at once. Each figure becomes one answer that can be changed later;
+ * the questions of the walk check it as if it had been typed there.
  */
 record TableInput(Walk walk) {
   static final String WORD = "table";
@@ -30,7 +29,7 @@ record TableInput(Walk walk) {
 
   private static final String NOTHING = " Nothing of the table was taken.";
 
-  /** Whether a table begins with this line. */
+  /** Whether this line begins a table. */
   static boolean begins(String question, String typed) {
     return question.equals(WHERE)
         && (typed.strip().toLowerCase(Locale.ROOT).equals(WORD)
@@ -51,7 +50,10 @@ record TableInput(Walk walk) {
         : new Reply.Refused(read.refusal().orElseThrow() + NOTHING);
   }
 
-  /** Asked as if the sides were alike; should they not be, starboard is asked afterwards. */
+  /**
+   * The answers of the table, for a boat with equal sides. If the sides differ, starboard is asked
+   * for afterwards.
+   */
   private Reply proposed(List<Answer> answers, StationTable table) {
     Map<String, TypedCell> cells = table.answers();
     List<Answer> kept = new ArrayList<>(answers);
@@ -79,7 +81,7 @@ record TableInput(Walk walk) {
     return new Reply.Proposed(List.copyOf(kept), shown(table, doubts));
   }
 
-  /** Only of the ends it is asked whether they are plumb; of a station between it is heeded. */
+  /** Answers whether a station is plumb. The walk asks this of the two ends only. */
   private static List<Answer> raked(Map<String, TypedCell> cells) {
     return cells.entrySet().stream()
         .filter(cell -> cell.getKey().endsWith(".upright"))
@@ -88,7 +90,7 @@ record TableInput(Walk walk) {
         .toList();
   }
 
-  /** What is asked between the figures and has its own answer later. */
+  /** The provisional answer to a question between two figures; the person answers it later. */
   private static Optional<String> between(Question question) {
     if (question.key().equals("hull.alike")) {
       return Optional.of("yes");

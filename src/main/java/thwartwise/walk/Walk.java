@@ -36,29 +36,33 @@ import thwartwise.walk.questions.ProofQuestions;
 import thwartwise.walk.questions.TrialQuestions;
 
 /**
- * The conversation that measures a whole boat, as a pure function of the answers given so far. Keep
- * the list of answers and nothing is lost: the same list always leads to the same question or boat.
+ * The conversation that measures a whole boat: a pure function of the answers given so far. The
+ * same list of answers always leads to the same question or boat, so a list of answers is all that
+ * has to be saved.
  */
 public final class Walk {
-  /** Said before question one. */
+  /** The text before question one. */
   public static final String OPENING = Introduction.TEXT;
 
-  /** Words that work at every question. */
+  /** Commands that work at every question. */
   public static final List<String> WORDS = WordQuestions.OBEYED;
 
-  /** A line longer than this is no word of the walk. */
+  /** No command of the walk is longer than this. */
   private static final int LONGEST_WORD = 20;
 
   private static final Pattern CHANGE = Pattern.compile("change\\s*(\\d{0,4})");
 
   private final Function<Replay, Boat> script;
 
-  /** A row is taken value by value, and the answers before it are asked about again then. */
+  /**
+   * The number of replays to remember. A row is read value by value, and each value asks about the
+   * answers before it again.
+   */
   private static final int REMEMBERED = 8;
 
   /**
-   * The runs of the answers asked about last, newest first: every typed line asks for the same runs
-   * several times. Replaced as a whole, so that threads may share it.
+   * The latest replays, newest first; every typed line needs the same ones several times. The list
+   * is replaced as a whole, so threads may share it.
    */
   private volatile List<PastRun> past = List.of();
 
@@ -69,15 +73,17 @@ public final class Walk {
   }
 
   /**
-   * @param today what the word {@code today} means, and the day no test may lie after
-   * @param known boats whose changes alone may be asked for
-   * @param own our own rule set, which says what a measured boat can be
+   * The walk of changes to a boat.
+   *
+   * @param today the day that the word {@code today} means; no test may have a later date
+   * @param known the boats that may be chosen
+   * @param own our own rule set, which decides what a measured boat can be
    */
   public static Walk on(LocalDate today, PreviousBoats known, RuleSet own) {
     return new Walk(new WalkModes(today, known, new PlausibleLimits(own))::boat);
   }
 
-  /** What was seen today of a boat full of water, and nothing else; it ends in the boat with it. */
+  /** The walk that asks for a trial in the flooded boat today and for nothing else. */
   public static Walk ofTrial(LocalDate today, Boat boat) {
     QuantityQuestions quantities = new QuantityQuestions(boat.units());
     return new Walk(
@@ -86,10 +92,7 @@ public final class Walk {
                 new TrialQuestions(replay, quantities, today, boat.places()).observedTrial()));
   }
 
-  /**
-   * What is read of a boat afloat, and last what was seen of it full of water; it ends in the boat
-   * with that.
-   */
+  /** The walk that asks for readings of a boat afloat, and then for a trial in the flooded boat. */
   public static Walk ofProof(LocalDate today, Boat boat) {
     QuantityQuestions quantities = new QuantityQuestions(boat.units());
     return new Walk(
@@ -105,12 +108,12 @@ public final class Walk {
         });
   }
 
-  /** What the answers to all its questions come to. */
+  /** The proof that the answers make, once all questions are answered. */
   public static AfloatProof proof(LocalDate today, Boat boat, List<Answer> answers) {
     return new ProofQuestions(new Replay(answers), today, boat).proof();
   }
 
-  /** Questions whose answers change nothing about the boat. */
+  /** The questions of a script whose answers change nothing about the boat. */
   public static Walk asking(Boat boat, List<QuestionDefinition<?>> entries) {
     return new Walk(
         replay -> {
@@ -119,7 +122,7 @@ public final class Walk {
         });
   }
 
-  /** The question to ask now, or the boat. */
+  /** The next question, or the finished boat. */
   public Step next(List<Answer> answers) {
     ReplayResult played = play(answers);
     return played
@@ -128,12 +131,12 @@ public final class Walk {
         .orElseGet(() -> new Step.Done(played.boat().orElseThrow(), leftOver(played)));
   }
 
-  /** What is known of the boat after these answers; nothing before its hull is. */
+  /** The boat as far as these answers tell; empty before its hull is measured. */
   public Optional<PartialBoat> partialBoat(List<Answer> answers) {
     return play(answers).partialBoat();
   }
 
-  /** Takes one typed line: an answer to the question {@link #next} gives, or one of the words. */
+  /** Takes one typed line, which is an answer to the question of {@link #next} or a command. */
   public Reply take(List<Answer> answers, String typed) {
     ReplayResult played = play(answers);
     String word = typed.length() > LONGEST_WORD ? "" : typed.strip().toLowerCase(Locale.ROOT);
@@ -159,8 +162,9 @@ public final class Walk {
   }
 
   /**
-   * What the first value of a row says before itself: a name, that there is another one; a figure
-   * or yes or no of a station, that it has no name; a mass, that the hull was weighed as one.
+   * The answer that the first value of a row implies: a name implies that there is another thing, a
+   * figure or yes or no of a station that it has no name, and a mass that the hull was weighed in
+   * one piece.
    */
   private static Optional<List<Answer>> thing(ReplayResult played, String typed) {
     Optional<QuestionDefinition<?>> row =
@@ -192,20 +196,20 @@ public final class Walk {
         && !UnknownAnswer.matches(typed);
   }
 
-  /** Enter there means by one figure. */
+  /** Enter at this question means that the hull was weighed in one piece. */
   private static final String WEIGHED = "hull.weighed";
 
-  /** Whether a table of stations begins with this line: its first row, or the word for one. */
+  /** Whether this line begins a table of stations: its first row or its heading. */
   public boolean isTable(List<Answer> answers, String typed) {
     return next(answers) instanceof Step.Ask ask && TableInput.begins(ask.question().key(), typed);
   }
 
-  /** Whether a table of stations is taken now. */
+  /** Whether the open question takes a table of stations. */
   public boolean takesTable(List<Answer> answers) {
     return isTable(answers, TableInput.WORD);
   }
 
-  /** A whole table of stations, to be shown before its answers are kept. */
+  /** A table of stations, to be shown before its answers are saved. */
   public Reply table(List<Answer> answers, String text) {
     return new TableInput(this).proposed(answers, text);
   }
@@ -263,12 +267,12 @@ public final class Walk {
             .filter(insisted -> isUsable(entry, insisted)));
   }
 
-  /** What would be refused in its turn is not offered. */
+  /** Whether an answer that is offered to the person would be accepted in its turn. */
   private static boolean isUsable(QuestionDefinition<?> entry, String offered) {
     return entry.read(offered).refusal().isEmpty();
   }
 
-  /** A list that has come to its end is shown again, so that a slip in it is seen. */
+  /** The rows of a list that has just ended, so that a slip in them is seen. */
   private static String ended(ReplayResult played, QuestionDefinition<?> entry, Object value) {
     return value.equals(false)
         ? EnteredRows.finishedList(played, entry.key()).map(table -> "\n" + table).orElse("")

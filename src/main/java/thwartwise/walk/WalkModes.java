@@ -10,7 +10,7 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 
-/** The ways into a walk, chosen by one plain question; each ends in a boat. */
+/** The kinds of walk, chosen by one question; each ends in a boat. */
 final class WalkModes {
   private final Function<Replay, Boat> own;
   private final Function<Replay, Boat> borrowed;

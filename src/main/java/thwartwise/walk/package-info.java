@@ -1,5 +1,5 @@
 /**
- * The conversation with a person holding a tape: which question comes next, what was understood,
- * going back. A pure function of the answers given so far; it owns no terminal, file or clock.
+ * The conversation with a person who measures a boat: the next question, what was understood, going
+ * back. It is a pure function of the answers given so far and has no terminal, file or clock.
  */
 package thwartwise.walk;

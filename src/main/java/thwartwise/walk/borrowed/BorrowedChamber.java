@@ -19,7 +19,7 @@ import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.Outline;
 
-/** One chamber of a borrowed boat, and only when a written leak test of it is shown. */
+/** One chamber of a borrowed boat. It is asked for only if a written leak test of it is shown. */
 record BorrowedChamber(
     Replay replay,
     QuantityQuestions quantities,
@@ -31,7 +31,7 @@ record BorrowedChamber(
   private static final String BOW = "bow";
   private static final String STERN = "stern";
 
-  /** What there is to show that the boat holds people up when it is full of water. */
+  /** What is shown as evidence that the flooded boat holds people up. */
   enum Shown {
     NOTHING,
     PAPER,
@@ -70,7 +70,7 @@ record BorrowedChamber(
     return List.of(new Chamber("chamber at the " + where, box, tested, Optional.empty(), false));
   }
 
-  /** A chamber is taken to reach from side to side, which one under a side bench does not. */
+  /** The chamber is assumed to reach from side to side; one under a side bench does not. */
   private List<Place> across() {
     return places.stream().filter(p -> !p.isToOneSide()).toList();
   }
@@ -132,7 +132,7 @@ record BorrowedChamber(
             .within(quantities.length(0.05, most, "height of what it lies under")));
   }
 
-  /** Of what the question asks the paper to show, the poor end is kept. */
+  /** The test on the paper, taken at the poor end of what the question asks for. */
   private SealTest test() {
     FillingQuestions asked = new FillingQuestions(replay, quantities, today);
     LocalDate day = asked.day("short.test", "The paper");

@@ -17,9 +17,12 @@ import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.MaterialChoices;
 import thwartwise.walk.questions.Sketches;
 
-/** The hull of a borrowed boat: six dimensions, what it looks like across, and its mass. */
+/** The hull of a borrowed boat: six dimensions, the shape of its section, and its mass. */
 record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption> assumed) {
-  /** Heavier than such boats are, kg for each square metre of length times beam (judgement). */
+  /**
+   * Boats of this kind are lighter than this, kg for each square metre of length times beam
+   * (judgement).
+   */
   private static final double HEAVY = 22;
 
   EstimatedLines lines() {
@@ -117,7 +120,7 @@ record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption
             .within(quantities.length(0, beam, "breadth where it is widest")));
   }
 
-  /** A motor notch or any other dip in the edge. */
+  /** A motor notch or any other dip in the edge of the boat. */
   List<Opening> lowestEdge(EstimatedLines lines) {
     Optional<Double> notch =
         replay.ask(
@@ -137,7 +140,7 @@ record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption
         .orElse(List.of());
   }
 
-  /** Not known: it sinks as the heaviest does. */
+  /** The density of an unknown material is that of the heaviest, which sinks. */
   Optional<Material> material() {
     ChoiceReader<Optional<Material>> choices =
         MaterialChoices.known()

@@ -14,10 +14,10 @@ import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.questions.Outline;
 
-/** What a borrowed boat carries: a motor by its power, everything else by one weight. */
+/** The kit of a borrowed boat: a motor by its power, everything else by one weight. */
 record BorrowedKit(
     Replay replay, QuantityQuestions quantities, Outline outline, List<Assumption> assumed) {
-  /** The middle of what lies about on the floor, up from the bottom, m (judgement). */
+  /** The height above the bottom at which things on the floor have their middle, m (judgement). */
   private static final double LIES_HIGH = 0.15;
 
   Propulsion propulsion() {

@@ -22,8 +22,8 @@ import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.PeopleText;
 
 /**
- * Who goes in a borrowed boat, children by age and as heavy as they may be. The heaviest sit
- * nearest to the middle of the boat; where that is not well the advice says who changes seats.
+ * The people in a borrowed boat. Children are entered by age and count as heavy children of that
+ * age. The heaviest sit nearest to the middle of the boat; the advice says who should change seats.
  */
 record BorrowedPeople(
     Replay replay,
@@ -59,7 +59,7 @@ record BorrowedPeople(
     return seated;
   }
 
-  /** The same people on the seats of a trial that was seen, where it was of as many or more. */
+  /** The same people on the seats of an observed trial, if at least as many took part in it. */
   List<Person> seatedAsObserved(ObservedTrial seen, List<Person> aboard) {
     if (aboard.size() > seen.seats().size()) {
       return aboard;

@@ -30,8 +30,8 @@ import thwartwise.walk.questions.TrialQuestions;
 import thwartwise.walk.questions.WatersQuestions;
 
 /**
- * A borrowed boat on the bank: a dozen questions, twenty where a trial was seen. What is not asked
- * is taken at the end that flatters nobody and stands among what was taken for granted.
+ * The short walk: a dozen questions about a borrowed boat on the bank, twenty if there was a trial.
+ * Everything else is assumed at its unfavourable end and listed as an assumption.
  */
 public final class BorrowedScript {
   static final WalkSection BOAT = new WalkSection("the boat", 2);
@@ -137,13 +137,13 @@ public final class BorrowedScript {
     return settled;
   }
 
-  /** Twice what is usual for it, and never more than where nobody knows what it is. */
+  /** Twice the usual thickness of a material, at most the thickness assumed for an unknown one. */
   private static double thickness(Optional<Material> material) {
     double most = worst(Material::usualThickness);
     return material.map(m -> Math.min(m.unmeasuredThickness(), most)).orElse(most);
   }
 
-  /** Where nobody knows: it sinks as the heaviest and is as thick as the thickest. */
+  /** An unknown material is as heavy as the heaviest and as thick as the thickest. */
   private static double worst(ToDoubleFunction<Material> of) {
     return Arrays.stream(Material.values()).mapToDouble(of).max().orElseThrow();
   }

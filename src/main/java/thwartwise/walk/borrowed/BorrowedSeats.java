@@ -17,16 +17,16 @@ import thwartwise.walk.engine.WordQuestions;
 import thwartwise.walk.questions.Outline;
 import thwartwise.walk.questions.Sketches;
 
-/** The seats of a borrowed boat: the foremost, the aftmost, and any between, all as high. */
+/** The seats of a borrowed boat: the foremost, the aftmost and any between, all at one height. */
 record BorrowedSeats(
     Replay replay, QuantityQuestions quantities, Outline outline, List<Assumption> assumed) {
-  /** What a person takes of a seat, across. */
+  /** The width of a person on a seat. */
   private static final double EACH = 0.45;
 
-  /** From the middle of a person who sits right out to the outside of the rail. */
+  /** The distance from the middle of a person who sits right out to the outside of the rail. */
   private static final double NEAREST = 0.12;
 
-  /** How much farther in than right out people on a bench may lean, m (judgement). */
+  /** How much farther inboard than right out people on a bench may lean, m (judgement). */
   private static final double INWARD = 0.25;
 
   private static final double LEAST_REACH = 0.05;
@@ -58,7 +58,7 @@ record BorrowedSeats(
           .or(4, "4")
           .or(ALONG_THE_SIDES, "sides", "side", "along the sides");
 
-  /** A bench along either side, as far out as the rail lets people sit anywhere along it. */
+  /** A bench along either side, as far out as the rail allows anywhere along it. */
   private List<Place> sides() {
     double aft = along("aft", "Benches, aftmost person");
     double fore = along("fore", "Benches, foremost person", aft);

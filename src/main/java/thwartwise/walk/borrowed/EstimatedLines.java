@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 import thwartwise.hull.Station;
 
 /**
- * A hull from a few dimensions, leaner than boats of such dimensions are: the ends fine and rising,
- * no sheer, the bow a point. Every figure that is not a parameter is judgement. Metres.
+ * A hull estimated from a few dimensions. It has less volume than boats of these dimensions have:
+ * fine rising ends, no sheer, a pointed bow. Figures that are not parameters are judgement. Metres.
  *
  * @param beam over the rails where it is widest
  * @param bottom over the chines at the same place; only a flat bottom has it
@@ -16,15 +16,15 @@ import thwartwise.hull.Station;
 public record EstimatedLines(
     double length, double beam, double bottom, double depth, double stern, SectionForm form) {
 
-  /** Where it is widest, as a share of the length from aft. */
+  /** The widest place, as a share of the length from aft. */
   private static final double WIDEST = 0.45;
 
-  /** How much of the depth the bottom has risen at the ends. */
+  /** The rise of the bottom at the ends, as a share of the depth. */
   private static final double RISES_AFT = 0.10;
 
   private static final double RISES_FORWARD = 0.35;
 
-  /** Nothing is thinner than this, so that the skin stays a skin, m. */
+  /** The least breadth, so that the skin stays a skin, m. */
   private static final double STEM = 0.02;
 
   private static final List<Double> ALONG = List.of(0.0, 0.2, WIDEST, 0.65, 0.8, 0.92, 1.0);
@@ -45,7 +45,10 @@ public record EstimatedLines(
         .toList();
   }
 
-  /** Half over the rails at a share of the length; parabolas that meet where it is widest. */
+  /**
+   * The half-breadth over the rails at a share of the length: parabolas that meet at the widest
+   * place.
+   */
   public double half(double share) {
     double end = share <= WIDEST ? Math.max(STEM, stern / 2) : STEM;
     return end + (beam / 2 - end) * (1 - square(share));
@@ -59,7 +62,7 @@ public record EstimatedLines(
     return depth * (share <= WIDEST ? RISES_AFT : RISES_FORWARD) * square(share);
   }
 
-  /** From 0 where it is widest to 1 at either end. */
+  /** A square law from 0 at the widest place to 1 at either end. */
   private static double square(double share) {
     double toEnd = share <= WIDEST ? (WIDEST - share) / WIDEST : (share - WIDEST) / (1 - WIDEST);
     return toEnd * toEnd;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import thwartwise.geometry.Vector3;
 
-/** The shape across a boat as the eye sees it, for a boat nobody has time to measure. */
+/** The shape of a section by eye, for a boat that nobody has time to measure. */
 public enum SectionForm {
   FLAT("flat") {
     @Override
@@ -32,12 +32,12 @@ public enum SectionForm {
     }
   };
 
-  /** Judgement, on the lean side: the bottom of a V rises a quarter of the depth to its chine. */
+  /** The rise of a V bottom to its chine, as a share of the depth (judgement, on the lean side). */
   private static final double CHINE_UP = 0.25;
 
   private static final double CHINE_OUT = 0.85;
 
-  /** Straight pieces that a quarter of an ellipse is made of. */
+  /** The number of straight pieces for a quarter of an ellipse. */
   private static final int ARCS = 6;
 
   private final String word;
@@ -50,7 +50,11 @@ public enum SectionForm {
     return word;
   }
 
-  /** Keel to rail on the port side; {@code bottom} is the half-breadth of a flat bottom. */
+  /**
+   * The section on the port side, keel to rail.
+   *
+   * @param bottom half-breadth of a flat bottom
+   */
   public abstract List<Vector3> points(
       double x, double keel, double rail, double half, double bottom);
 

@@ -3,14 +3,14 @@ package thwartwise.walk.engine;
 import java.util.Objects;
 
 /**
- * What a person typed at one question. A list of these is all there is to keep of a walk.
+ * What a person typed at one question. A list of answers is the whole state of a walk.
  *
  * @param question key of the question, such as {@code hull.station.2.point.1.z}
  * @param typed as typed; empty when the person only pressed Enter
  */
 public record Answer(String question, String typed) {
 
-  /** A hand-edited draft may lack either; it is then an answer that does not fit. */
+  /** A draft edited by hand may lack either; the answer then fits no question. */
   public Answer {
     question = Objects.requireNonNullElse(question, "");
     typed = Objects.requireNonNullElse(typed, "");

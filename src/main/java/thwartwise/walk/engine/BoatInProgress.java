@@ -4,13 +4,13 @@ import java.util.function.UnaryOperator;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
 
-/** The boat by now: each kind of thing is added to what was there before it. */
+/** The boat so far; each kind of thing is added to what is there already. */
 public final class BoatInProgress {
   private final Replay replay;
   private final UnitSystem units;
   private Boat boat;
 
-  /** Begins with the hull, as soon as that is measured. */
+  /** The boat as soon as its hull is measured. */
   public BoatInProgress(Replay replay, UnitSystem units, Boat hull) {
     this.replay = replay;
     this.units = units;

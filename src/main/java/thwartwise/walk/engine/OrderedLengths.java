@@ -2,12 +2,12 @@ package thwartwise.walk.engine;
 
 import java.util.Optional;
 
-/** Slips of the tape that more than one question can have. */
+/** Mistakes with two distances that more than one question can have. */
 public final class OrderedLengths {
 
   private OrderedLengths() {}
 
-  /** A stretch that ends where it begins or before. */
+  /** Refuses a stretch that does not end farther than it begins. */
   public static Optional<String> backward(
       String what, double from, double to, QuantityQuestions quantities) {
     return to > from

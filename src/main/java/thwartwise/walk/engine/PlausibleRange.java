@@ -11,8 +11,8 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
 
 /**
- * Between what bounds an answer can be true, in SI, both included. An answer outside is most often
- * the right figure in another unit, so the message offers the one that would fit.
+ * The bounds within which an answer can be true, in SI, both included. An answer outside is most
+ * often the right figure in another unit, so the message offers the unit that would fit.
  *
  * @param noun completes "not between … and …, the"
  * @param insistedLeast the least that is taken when the person insists
@@ -28,17 +28,17 @@ public record PlausibleRange(
     double insistedMost)
     implements Function<Double, Optional<Warning>> {
 
-  /** However firmly somebody insists: not this many times more or less. */
+  /** The factor beyond which an answer is refused however firmly the person insists. */
   private static final double BEYOND = 1.25;
 
   private static final double BELOW = 0.25;
 
   private static final double CRUMB = 0.03;
 
-  /** Under a hand's breadth people think in millimetres first, m. */
+  /** A length below a hand's breadth is first tried in millimetres, m. */
   private static final double THIN = 0.1;
 
-  /** The usual range of a quantity; what a boat file can hold is taken when the person insists. */
+  /** The usual range of a quantity; a person who insists may go as far as a boat file can. */
   static PlausibleRange of(BoatQuantity quantity, UnitSystem system) {
     return new PlausibleRange(
         quantity.dimension(),
@@ -50,7 +50,7 @@ public record PlausibleRange(
         quantity.most());
   }
 
-  /** The same, but a value a little outside is taken when the person insists. */
+  /** The same range, but a value a little outside is accepted when the person insists. */
   public PlausibleRange unlessInsisted() {
     return new PlausibleRange(dimension, system, least, most, noun, BELOW * least, BEYOND * most);
   }
@@ -68,7 +68,7 @@ public record PlausibleRange(
     return si >= insistedLeast && si <= insistedMost;
   }
 
-  /** As it could be typed, to more places than anybody measures. */
+  /** A bound as it could be typed, to more decimals than anybody measures. */
   private String typed(double si) {
     double shown =
         switch (dimension) {
@@ -105,17 +105,20 @@ public record PlausibleRange(
     return likely().stream().map(unit -> read(si, unit)).filter(this::isLikely).findFirst();
   }
 
-  /** Within the bounds, and not a crumb of what is asked for: 1.6 m of height was never 16 mm. */
+  /**
+   * Whether a value is within the bounds and not tiny compared with them: a height of 1.6 m was
+   * never meant as 16 mm.
+   */
   private boolean isLikely(double meant) {
     return holds(meant) && Math.abs(meant) >= CRUMB * most;
   }
 
-  /** The same figure, had it been written in that unit. */
+  /** The same figure read in that unit. */
   private double read(double si, TypedUnit unit) {
     return si / system.bare(dimension).size().doubleValue() * unit.size().doubleValue();
   }
 
-  /** Units people think in when they forget to say so; zero is the same in all of them. */
+  /** Units that people have in mind when they do not name one; zero is the same in all of them. */
   private List<TypedUnit> likely() {
     return switch (dimension) {
       case LENGTH -> likelyLengths();

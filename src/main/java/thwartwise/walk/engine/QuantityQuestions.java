@@ -14,29 +14,27 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 
-/** Questions whose answer is measured, in the units in force; values come out in SI. */
+/** Questions for a measured quantity, in the units of the walk; values are SI. */
 public record QuantityQuestions(UnitSystem system) {
-  /**
-   * The same figure, had it been written in pounds where kilograms are in force, or the other way.
-   */
+  /** The same figure read in pounds instead of kilograms, or the other way round. */
   public Optional<Double> otherMass(double mass) {
     double pound = TypedUnit.POUND.size().doubleValue();
     return Optional.of(system.isMetric() ? mass * pound : mass / pound);
   }
 
-  /** People guess weights too light and volumes too large (judgement). */
+  /** The factor for a guess: people guess weights too low and volumes too high (judgement). */
   public static final double HEAVIER = 1.25;
 
   private static final double SMALLER = 0.75;
 
-  /** Metres. */
+  /** A length, m. */
   public QuestionDefinition<Double> length(String key, String subject) {
     return quantity(key, subject, Dimension.LENGTH, system.isMetric() ? "m" : "inches");
   }
 
   /**
-   * Asks whether feet or inches are meant, where a bare figure with decimals can be either: a tape
-   * is read in inches and eighths, plans and people say 12.5 of feet.
+   * Asks whether feet or inches are meant, if a bare figure with decimals can be either: a tape
+   * shows inches and eighths, but plans and people say 12.5 for feet.
    */
   public Function<String, Optional<Warning>> feetOrInches(double least, double most) {
     return typed -> {
@@ -51,7 +49,7 @@ public record QuantityQuestions(UnitSystem system) {
     };
   }
 
-  /** A hand's breadth: figures were rounded. */
+  /** A hand's breadth, the allowance for rounded figures. */
   private static final double HAND = 0.1;
 
   private static Optional<List<Double>> both(Reading<Quantity> one, Reading<Quantity> other) {
@@ -69,19 +67,19 @@ public record QuantityQuestions(UnitSystem system) {
             show(inchesAndFeet.get(0)));
   }
 
-  /** A number of the table, asked in its own words, with its usual range. */
+  /** A question for a value of the table, with its wording and its usual range. */
   public QuestionDefinition<Double> asked(
       Property<?, Double> property, String key, String subject) {
     BoatQuantity of = property.type().quantity().orElseThrow();
     return quantity(of, key, subject).worded(property).within(usual(of));
   }
 
-  /** The same, one of several about a topic. */
+  /** A question for a value of the table that belongs to a topic. */
   public QuestionDefinition<Double> asked(Property<?, Double> property, QuestionTopic topic) {
     return asked(property, topic.key(property), topic.subject(property));
   }
 
-  /** A guess of what got in where none should counts as more. */
+  /** A guess of leaked water counts as more. */
   private QuestionDefinition<Double> quantity(BoatQuantity of, String key, String subject) {
     return of == BoatQuantity.LEAKED_LITRES
         ? leaked(key, subject)
@@ -98,32 +96,32 @@ public record QuantityQuestions(UnitSystem system) {
     };
   }
 
-  /** Kilograms. */
+  /** A mass, kg. */
   public QuestionDefinition<Double> mass(String key, String subject) {
     return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb");
   }
 
-  /** Cubic metres. */
+  /** A volume, m³. */
   public QuestionDefinition<Double> litres(String key, String subject) {
     return quantity(key, subject, Dimension.VOLUME, "litres");
   }
 
-  /** Cubic metres that got in where none should: a guess counts as more. */
+  /** A volume of leaked water, m³; a guess counts as more. */
   public QuestionDefinition<Double> leaked(String key, String subject) {
     return quantity(key, subject, Dimension.VOLUME, "litres", HEAVIER);
   }
 
-  /** Kilograms that were seen to be carried: a guess counts as less. */
+  /** A mass that was carried in a trial, kg; a guess counts as less. */
   public QuestionDefinition<Double> carried(String key, String subject) {
     return quantity(key, subject, Dimension.MASS, system.isMetric() ? "kg" : "lb", SMALLER);
   }
 
-  /** Watts. */
+  /** A power, W. */
   public QuestionDefinition<Double> power(String key, String subject) {
     return quantity(key, subject, Dimension.POWER, system.isMetric() ? "kW" : "hp");
   }
 
-  /** Seconds. */
+  /** A time, s. */
   public QuestionDefinition<Double> time(String key, String subject) {
     return quantity(key, subject, Dimension.TIME, "minutes");
   }
@@ -144,7 +142,7 @@ public record QuantityQuestions(UnitSystem system) {
         typed -> reader.read(typed).then(q -> counted(q, whenGuessed)));
   }
 
-  /** A guess is counted on the poor side. */
+  /** Counts a guess at its unfavourable end. */
   private Reading<Double> counted(Quantity quantity, double whenGuessed) {
     double si = quantity.si() * (quantity.guessed() ? whenGuessed : 1);
     if (!quantity.guessed()) {
@@ -158,7 +156,10 @@ public record QuantityQuestions(UnitSystem system) {
         poorer ? AnswerBasis.GUESS_COUNTED_POORER : AnswerBasis.GUESSED);
   }
 
-  /** More of what weighs and drives, less of what lifts and of how long a test lasted. */
+  /**
+   * The factor for a guess: more for weight and power, less for volume and for the duration of a
+   * test.
+   */
   private static double share(Dimension dimension) {
     return switch (dimension) {
       case MASS, POWER -> HEAVIER;
@@ -177,17 +178,21 @@ public record QuantityQuestions(UnitSystem system) {
     return system.show(kilograms, Dimension.MASS);
   }
 
-  /** What is said in metric words, or the same in the other ones. */
+  /** The metric words or the others, by the units of the walk. */
   public String either(String metric, String other) {
     return system.isMetric() ? metric : other;
   }
 
-  /** What is usual, counted heavy since it was not weighed. */
+  /** A usual mass, counted as heavy because nobody weighed it. */
   public String heavy(double kilograms) {
     return mass(kilograms) + ", heavy for its kind";
   }
 
-  /** Refuses a length outside a range; {@code ofWhat} completes "…, the". */
+  /**
+   * Refuses a length outside a range.
+   *
+   * @param ofWhat completes "…, the"
+   */
   public PlausibleRange length(double least, double most, String ofWhat) {
     return new PlausibleRange(Dimension.LENGTH, system, least, most, ofWhat, least, most);
   }
@@ -196,7 +201,7 @@ public record QuantityQuestions(UnitSystem system) {
     return new PlausibleRange(Dimension.MASS, system, least, most, ofWhat, least, most);
   }
 
-  /** Asks about a value outside the usual range of the table. */
+  /** Asks for confirmation of a value outside the usual range of the table. */
   public PlausibleRange usual(BoatQuantity quantity) {
     return PlausibleRange.of(quantity, system);
   }

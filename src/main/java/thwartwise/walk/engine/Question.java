@@ -8,16 +8,16 @@ import java.util.Optional;
  * One question as a person sees it.
  *
  * @param key stable name of the question within a walk
- * @param subject what is asked for, in a few words; the repeat of the answer begins with it
- * @param alone one line of at most 78 columns with the unit in force and what an empty answer
- *     means, where this question is asked by itself
- * @param row the same where a whole row is asked for that begins here
+ * @param subject what is asked for, in a few words; the repeated answer begins with it
+ * @param alone prompt of this question by itself: one line of at most 78 columns with the unit and
+ *     the meaning of Enter
+ * @param row prompt where a whole row can be typed that begins here
  * @param how how to measure it and with which tool, a line or two
  * @param why why it matters, a line or two
  * @param expected what may be typed, with examples
  * @param sketch a drawing in characters; empty where words are enough
- * @param choices words that will do, as far as there are a few of them
- * @param skipped what is taken when the answer is left out; empty when it cannot be
+ * @param choices words that can be typed, if there are a few of them
+ * @param skipped what is assumed when the answer is left out; empty when it cannot be
  * @param enterAsksAlone whether Enter at the row asks for its values one by one
  */
 public record Question(
@@ -42,7 +42,7 @@ public record Question(
     choices = List.copyOf(choices);
   }
 
-  /** One line; the caller adds a space and reads the answer behind it. */
+  /** The prompt, one line; the caller adds a blank and reads the answer after it. */
   public String prompt() {
     return row.orElse(alone);
   }
@@ -52,7 +52,7 @@ public record Question(
     return subject + (subject.endsWith("?") ? " " : ": ") + understood;
   }
 
-  /** Everything there is to say about it, line by line. */
+  /** The whole explanation, line by line. */
   public List<String> help() {
     List<String> lines = new ArrayList<>(how);
     lines.addAll(why);
@@ -67,14 +67,14 @@ public record Question(
     return lines;
   }
 
-  /** What becomes of it when the answer is left out. */
+  /** What is assumed when the answer is left out. */
   public String whenOmitted() {
     return skipped
         .map(taken -> "Enter or skip leaves it out: " + taken + ".")
         .orElse("It cannot be left out: without it nothing can be worked out.");
   }
 
-  /** Choices can be many; a line breaks at the last space that fits. */
+  /** The list of choices, broken at the last blank that fits the line. */
   public static List<String> wrapped(String text) {
     List<String> lines = new ArrayList<>();
     String rest = text;

@@ -13,16 +13,17 @@ import thwartwise.measured.Property;
 import thwartwise.walk.engine.Wording.RowPrompt;
 
 /**
- * One question together with how its answer is read and what would make it a slip. Immutable: each
- * method returns a changed copy.
+ * One question, the reader of its answer, and the checks of the value. Immutable: each method
+ * returns a changed copy.
  *
- * @param whenEmpty what pressing Enter alone means
- * @param ifUnknown what "don't know" means; where it is empty, what Enter means
- * @param storedForm what is kept of an answer instead of what was typed, as of "yesterday"
- * @param textDoubts each looks at what was typed and may ask which of two things it means
- * @param doubts each looks at the value and may ask whether it is meant
- * @param slips each looks at the value and may complain in one line
- * @param governsTheRest true when later answers mean something else once this one changes
+ * @param whenEmpty the meaning of Enter alone
+ * @param ifUnknown the meaning of "don't know"; where it is empty, that of Enter
+ * @param storedForm the form in which an answer such as "yesterday" is stored; other answers are
+ *     stored as typed
+ * @param textDoubts each looks at the typed text and may ask which of two meanings is right
+ * @param doubts each looks at the value and may ask for confirmation
+ * @param slips each looks at the value and may refuse it in one line
+ * @param governsTheRest true if a change of this answer changes the meaning of later ones
  */
 public record QuestionDefinition<T>(
     String key,
@@ -36,7 +37,7 @@ public record QuestionDefinition<T>(
     List<Function<T, Optional<String>>> slips,
     boolean governsTheRest) {
 
-  /** Behind an answer it means: that is so, however unlikely. Kept with the answer. */
+  /** This ending of an answer confirms it, however unlikely it is. It is stored with the answer. */
   public static final String INSISTED = " indeed";
 
   public static <T> QuestionDefinition<T> of(
@@ -61,7 +62,7 @@ public record QuestionDefinition<T>(
         false);
   }
 
-  /** How it is measured and why, from the table. */
+  /** How to measure it and why, from the table. */
   public QuestionDefinition<T> worded(Property<?, ?> property) {
     return how(property.how().toArray(String[]::new)).why(property.why().toArray(String[]::new));
   }
@@ -74,27 +75,31 @@ public record QuestionDefinition<T>(
     return worded(wording.why(lines));
   }
 
-  /** A drawing in characters where words are not enough. */
+  /** Adds a drawing in characters. */
   public QuestionDefinition<T> show(List<String> sketch) {
     return worded(wording.sketch(sketch));
   }
 
-  /** Words that will do, for whoever would rather choose than type. */
+  /** Adds words to choose from. */
   public QuestionDefinition<T> choices(List<String> words) {
     return worded(wording.choices(words));
   }
 
-  /** A whole row is asked for, which this question begins; its own value alone will do. */
+  /**
+   * A prompt for a whole row that begins with this question; its own value alone is accepted too.
+   */
   public QuestionDefinition<T> row(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, true, false)));
   }
 
-  /** The same where Enter alone only goes on to the values one by one, and so is not explained. */
+  /**
+   * The same, but Enter only goes on to the values one by one, so the prompt does not explain it.
+   */
   public QuestionDefinition<T> rowOrEnter(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, false, false)));
   }
 
-  /** The same where it is asked whether there is one at all, or another. */
+  /** The same for a question whether there is one, or another one. */
   public QuestionDefinition<T> rowIfAny(String subject, List<String> order) {
     return worded(wording.row(new RowPrompt(subject, order, true, true)));
   }
@@ -113,12 +118,12 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** Pressing Enter alone means this, and the prompt says so. */
+  /** Sets the meaning of Enter alone, which the prompt shows. */
   public QuestionDefinition<T> orElse(T value, String text) {
     return orElse(value, text, AnswerBasis.STATED);
   }
 
-  /** The same, with what that rests on. */
+  /** Sets the meaning of Enter alone and what that answer rests on. */
   public QuestionDefinition<T> orElse(T value, String text, AnswerBasis basis) {
     return empty(Optional.of(new Reading.Understood<>(value, text, basis)));
   }
@@ -137,7 +142,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** "Don't know" means this, the answer that flatters least. */
+  /** Sets the meaning of "don't know": the answer that flatters least. */
   public QuestionDefinition<T> ifUnknown(T value, String text) {
     return new QuestionDefinition<>(
         key,
@@ -152,7 +157,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** What is kept instead of what was typed, where that means something else on another day. */
+  /** Sets the form in which an answer is stored that would mean something else on another day. */
   public QuestionDefinition<T> storedAs(Function<T, String> form) {
     return new QuestionDefinition<>(
         key,
@@ -167,7 +172,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** Asks which is meant where what was typed can mean two things. */
+  /** Adds a check that asks which of two meanings of the typed text is right. */
   public QuestionDefinition<T> unlessAmbiguous(Function<String, Optional<Warning>> unclear) {
     List<Function<String, Optional<Warning>>> more =
         Stream.concat(textDoubts.stream(), Stream.of(unclear)).toList();
@@ -184,7 +189,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** Refuses a value about which the slip has something to say. */
+  /** Adds a check that refuses a value. */
   public QuestionDefinition<T> unless(Function<T, Optional<String>> slip) {
     List<Function<T, Optional<String>>> more =
         Stream.concat(slips.stream(), Stream.of(slip)).toList();
@@ -201,7 +206,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** Asks about a value that is unlikely. */
+  /** Adds a check that asks for confirmation of an unlikely value. */
   public QuestionDefinition<T> within(Function<T, Optional<Warning>> doubt) {
     List<Function<T, Optional<Warning>>> more =
         Stream.concat(doubts.stream(), Stream.of(doubt)).toList();
@@ -218,7 +223,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** Adds to the repeat what follows from the answer. */
+  /** Adds to the repeated answer what follows from it. */
   public QuestionDefinition<T> remark(Function<T, Optional<String>> consequence) {
     return reading(typed -> reader.apply(typed).remark(consequence))
         .doubtMeans(
@@ -257,9 +262,10 @@ public record QuestionDefinition<T>(
   }
 
   /**
-   * The same question for more than the value that was asked: what is looked at stays that value.
+   * The same question for a larger value that contains the one asked for; the checks still apply to
+   * the inner value.
    *
-   * @param of the value in it
+   * @param of the inner value
    */
   public <R> QuestionDefinition<R> as(Function<T, R> form, Function<R, T> of) {
     return new QuestionDefinition<>(
@@ -275,7 +281,7 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** What else may be typed here; it is tried before the reader. */
+  /** Adds another way to answer, which is tried before the reader. */
   public QuestionDefinition<T> or(Function<String, Optional<Reading<T>>> other) {
     return reading(typed -> other.apply(typed).orElseGet(() -> reader.apply(typed)));
   }
@@ -296,26 +302,28 @@ public record QuestionDefinition<T>(
         governsTheRest);
   }
 
-  /** The answer may be left out: the table says what is taken then. */
+  /** The answer may be left out; the table says what is then assumed. */
   public QuestionDefinition<Optional<T>> optional(Property<?, ?> property) {
     return optional(NOT_SAID + property.whenOmitted());
   }
 
-  /** The same; no, none and the like say so too. */
+  /** The same; no, none and the like leave it out too. */
   public QuestionDefinition<Optional<T>> orNone(Property<?, ?> property) {
     return orNone(NOT_SAID + property.whenOmitted());
   }
 
   private static final String NOT_SAID = "not known, ";
 
-  /** The answer may be left out; no, none and the like say so too. */
+  /** The answer may be left out; no, none and the like leave it out too. */
   public QuestionDefinition<Optional<T>> orNone(String emptyMeans) {
     QuestionDefinition<Optional<T>> left = optional(emptyMeans);
     return left.reading(
         typed -> NegativeAnswer.matches(typed) ? left.empty() : left.reader.apply(typed));
   }
 
-  /** The answer may be this word instead, which has to be typed: Enter alone would flatter. */
+  /**
+   * Adds a word that may be typed instead. Enter does not mean this word, because it would flatter.
+   */
   public QuestionDefinition<Optional<T>> orWord(String word, String means) {
     QuestionDefinition<Optional<T>> left = optional(means);
     return left.worded(wording.orWord(word))
@@ -331,12 +339,12 @@ public record QuestionDefinition<T>(
     return wording.row().isPresent();
   }
 
-  /** Whether pressing Enter alone means something. */
+  /** Whether Enter alone is an answer. */
   public boolean takesEnter() {
     return whenEmpty.isPresent();
   }
 
-  /** Enter alone is refused, since what it would mean flatters. */
+  /** Refuses Enter alone, because its meaning would flatter. */
   public QuestionDefinition<T> withoutDefault() {
     return empty(Optional.empty());
   }
@@ -360,12 +368,12 @@ public record QuestionDefinition<T>(
                 bare(typed).unless(value -> refusal(value, isInsisted(typed))).unless(this::slip));
   }
 
-  /** What is kept of an answer that was read. */
+  /** The stored form of an answer that was read. */
   public String stored(String typed, T value) {
     return storedForm.map(form -> form.apply(value)).orElse(typed.strip());
   }
 
-  /** What is unlikely about an answer, to ask about. */
+  /** What is unlikely about an answer and needs confirmation. */
   public Optional<Warning> doubt(String typed) {
     return unclear(typed).or(() -> doubtOfValue(typed));
   }
@@ -385,7 +393,10 @@ public record QuestionDefinition<T>(
         .orElseGet(() -> doubted(typed));
   }
 
-  /** In the other unit a guess is a guess still, and the figure itself is not yet made poorer. */
+  /**
+   * Reads the figure in the other unit. A guess stays a guess, and the figure is not made less
+   * favourable here.
+   */
   private Optional<String> guessMeant(String figure) {
     return doubted(figure).flatMap(Warning::meant).map(QuantityReader::guessText);
   }
@@ -406,7 +417,7 @@ public record QuestionDefinition<T>(
         : reading;
   }
 
-  /** A word that stands in the prompt can be typed. */
+  /** Whether the typed word is the one that the prompt shows for Enter. */
   private boolean isWhatEnterMeans(String typed) {
     return whenEmpty.filter(u -> u.text().equalsIgnoreCase(typed.strip())).isPresent();
   }
@@ -430,7 +441,10 @@ public record QuestionDefinition<T>(
     return doubts.stream().map(doubt -> doubt.apply(value)).flatMap(Optional::stream).findFirst();
   }
 
-  /** Only where there is something to doubt; a name may end in any word. */
+  /**
+   * Whether the answer ends with the confirmation. A name may end in any word, so this counts only
+   * where something needs confirmation.
+   */
   private boolean isInsisted(String typed) {
     return !(doubts.isEmpty() && textDoubts.isEmpty()) && typed.strip().endsWith(INSISTED);
   }

@@ -3,11 +3,11 @@ package thwartwise.walk.engine;
 import thwartwise.measured.Property;
 
 /**
- * What several questions are about, as a battery or one of the chambers: the beginning of their
- * keys and of their subjects. What is asked of it stands in the table of properties.
+ * The subject of several questions, such as the battery or one chamber: the beginning of their keys
+ * and subjects. The table of properties says what is asked.
  *
- * @param key of all of them, without the dot
- * @param subject of all of them, without the comma
+ * @param key the common beginning of their keys, without the dot
+ * @param subject the common beginning of their subjects, without the comma
  */
 public record QuestionTopic(String key, String subject) {
   public String key(Property<?, ?> property) {

@@ -6,13 +6,13 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
- * Asks for one thing after another until the answer is no. Where it is asked whether there is one,
- * its name or a whole row says so.
+ * Asks for one thing after another until the answer is no. A name or a whole row in answer to the
+ * question whether there is one means yes.
  *
  * @param existenceQuestion asks whether there is one at all
  * @param endsAtEnter whether Enter alone means that there is no other
- * @param title what each is called where a row is asked for
- * @param order what a row about one of them holds; empty where none is asked for
+ * @param title what each thing is called where a row is asked for
+ * @param order what a row about a thing holds; empty where no row is asked for
  */
 public record RepeatedQuestion(
     Replay replay,
@@ -23,7 +23,7 @@ public record RepeatedQuestion(
     UnaryOperator<QuestionDefinition<Boolean>> explanation,
     String title,
     List<String> order) {
-  /** Ends the key of a question whether there is one, or another one. */
+  /** The ending of the key of a question whether there is one, or another one. */
   public static final String ANY = ".any";
 
   private static final int MOST = 40;
@@ -33,13 +33,13 @@ public record RepeatedQuestion(
     this(replay, key, noun, any, true, UnaryOperator.identity(), "", List.of());
   }
 
-  /** For things that count against the boat: that there is no other has to be said. */
+  /** For things that count against the boat: only a typed no ends the list. */
   public RepeatedQuestion withExplicitEnd() {
     return new RepeatedQuestion(
         replay, key, noun, existenceQuestion, false, explanation, title, order);
   }
 
-  /** One row each is asked for, that holds these values in this order. */
+  /** Asks for each thing in one row, with these values in this order. */
   public RepeatedQuestion inRows(String title, String... values) {
     return new RepeatedQuestion(
         replay, key, noun, existenceQuestion, endsAtEnter, explanation, title, List.of(values));
@@ -50,17 +50,23 @@ public record RepeatedQuestion(
         replay, key, noun, existenceQuestion, endsAtEnter, how, title, order);
   }
 
-  /** One thing: its number, counted from one, and those before it. */
+  /**
+   * One thing of the list. Its number counts from one; the parameters hold the things before it.
+   */
   public interface One<T> {
     T ask(String key, List<T> before);
   }
 
-  /** From none upward. */
+  /** Asks for any number of things, also none. */
   public <T> List<T> orNone(UnaryOperator<QuestionDefinition<Boolean>> explained, One<T> one) {
     return orNone(explained, one, unheard -> {});
   }
 
-  /** The same, as {@link #atLeastOne(One, Consumer)}. */
+  /**
+   * Asks for any number of things, also none.
+   *
+   * @param known receives the things so far as soon as there is one more
+   */
   public <T> List<T> orNone(
       UnaryOperator<QuestionDefinition<Boolean>> explained, One<T> one, Consumer<List<T>> known) {
     QuestionDefinition<Boolean> first =
@@ -73,9 +79,9 @@ public record RepeatedQuestion(
   }
 
   /**
-   * The same for somebody who hears of all there are as soon as there is one more.
+   * Asks for one thing or more.
    *
-   * @param known given those asked for so far
+   * @param known receives the things so far as soon as there is one more
    */
   public <T> List<T> atLeastOne(One<T> one, Consumer<List<T>> known) {
     List<T> things = new ArrayList<>();

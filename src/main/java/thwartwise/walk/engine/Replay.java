@@ -15,8 +15,9 @@ import thwartwise.walk.engine.ReplayResult.PartialBoat;
 import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /**
- * The script asks, the answers kept so far reply. The first question without a fitting answer ends
- * the run; so finding the next question, resuming and going back are all the same thing.
+ * A run of the script against the answers so far. The script asks, the stored answers reply, and
+ * the first question without a fitting answer ends the run. Finding the next question, resuming and
+ * going back are therefore the same operation.
  */
 public final class Replay {
   private final Map<String, Answer> kept = new HashMap<>();
@@ -30,8 +31,8 @@ public final class Replay {
   }
 
   /**
-   * @param earlier of a run of the same script; what it read is not read again for as long as
-   *     everything before it is the same
+   * @param earlier replay of the same script; its readings are reused as long as everything before
+   *     them is the same
    */
   Replay(List<Answer> answers, Transcript earlier) {
     answers.forEach(answer -> kept.putIfAbsent(answer.question(), answer));
@@ -64,7 +65,7 @@ public final class Replay {
         understood.value());
   }
 
-  /** Whether an answer is kept for this question, asked or not. */
+  /** Whether there is a stored answer to this question, asked or not. */
   public boolean hasAnswer(String key) {
     return transcript.sought(key, kept.containsKey(key));
   }
@@ -73,7 +74,7 @@ public final class Replay {
     return transcript;
   }
 
-  /** The sections there will be. */
+  /** Announces the sections of the walk. */
   public void plan(List<WalkSection> sections) {
     itinerary.plan(sections);
   }
@@ -82,7 +83,7 @@ public final class Replay {
     itinerary.begin(section, given.size());
   }
 
-  /** How many questions the section begun last has, once that is known. */
+  /** Sets the number of questions in the current section, once it is known. */
   public void expect(int questions) {
     itinerary.expect(questions);
   }
@@ -91,7 +92,7 @@ public final class Replay {
     return itinerary.position(given.size());
   }
 
-  /** What is known of the boat by now, whatever is asked next. */
+  /** Tells the walk what is known of the boat, whatever is asked next. */
   public void known(Boat boat, UnitSystem units) {
     soFar = Optional.of(new PartialBoat(boat, units));
   }
@@ -100,7 +101,7 @@ public final class Replay {
     return soFar;
   }
 
-  /** What was guessed and not measured. */
+  /** The questions whose answers were guesses. */
   public List<Assumption> guesses() {
     return given.stream()
         .filter(g -> g.basis().isGuess())
@@ -121,7 +122,7 @@ public final class Replay {
     return List.copyOf(given);
   }
 
-  /** The sections of a walk, and how far a replay has come in them. */
+  /** The sections of a walk, and the place that a replay has reached in them. */
   private static final class Itinerary {
     private List<WalkSection> sections = List.of();
     private int at;
@@ -133,7 +134,9 @@ public final class Replay {
     }
 
     /**
-     * @param given answers before it
+     * Begins a section.
+     *
+     * @param given number of answers before it
      */
     void begin(WalkSection section, int given) {
       at = Math.max(at, sections.indexOf(section));
@@ -141,7 +144,7 @@ public final class Replay {
       expected = section.questions();
     }
 
-    /** Once it is known how many questions the section has. */
+    /** Sets the number of questions in the current section. */
     void expect(int questions) {
       expected = questions;
     }
@@ -159,8 +162,8 @@ public final class Replay {
   }
 
   /**
-   * Ends a replay at the first question without a fitting answer. A signal, not a fault: it carries
-   * no stack trace.
+   * Ends a replay at the first question without a fitting answer. It is control flow and no error,
+   * so it carries no stack trace.
    */
   public static final class UnansweredQuestion extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -178,7 +181,7 @@ public final class Replay {
       return entry;
     }
 
-    /** Why the answer that was kept does not fit. */
+    /** Why the stored answer does not fit. */
     public Optional<String> misfit() {
       return misfit;
     }

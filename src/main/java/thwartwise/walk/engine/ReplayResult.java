@@ -13,14 +13,14 @@ import thwartwise.walk.engine.Replay.UnansweredQuestion;
 import thwartwise.walk.engine.WalkSection.WalkPosition;
 
 /**
- * The answers run through the script.
+ * The result of a replay.
  *
- * @param accepted those that fit, in the order of the questions
- * @param rest those the script did not come to
- * @param open the question the script stopped at; empty when it came to its end
- * @param position in which section that question stands
+ * @param accepted the answers that fit, in the order of the questions
+ * @param rest the answers that the script did not reach
+ * @param open the question at which the script stopped; empty when it came to its end
+ * @param position the place of that question in its section
  * @param partialBoat what is known of the boat there
- * @param transcript what was read, for a replay that begins alike
+ * @param transcript what was read, for a later replay that begins alike
  */
 public record ReplayResult(
     List<AcceptedAnswer> accepted,
@@ -35,7 +35,7 @@ public record ReplayResult(
     return of(script, new Replay(answers), answers);
   }
 
-  /** The run of other answers through the same script; what begins alike is not read again. */
+  /** Replays other answers; readings are reused as long as the answers are the same. */
   public ReplayResult again(Function<Replay, Boat> script, List<Answer> answers) {
     return of(script, new Replay(answers, transcript), answers);
   }
@@ -65,7 +65,7 @@ public record ReplayResult(
     return answers.stream().filter(answer -> !used.contains(answer)).toList();
   }
 
-  /** The answers with one more at the open question; those after it stay while they can. */
+  /** The answers with one more at the open question. The answers after it stay while they fit. */
   public List<Answer> with(QuestionDefinition<?> entry, String kept) {
     Stream<Answer> after = entry.governsTheRest() ? Stream.empty() : restExcept(entry.key());
     Stream<Answer> before = accepted.stream().map(AcceptedAnswer::answer);
@@ -73,12 +73,12 @@ public record ReplayResult(
     return Stream.of(before, now, after).flatMap(s -> s).toList();
   }
 
-  /** Answers further on, without the one kept at this question. */
+  /** The later answers, without the one stored for this question. */
   public Stream<Answer> restExcept(String key) {
     return rest.stream().filter(answer -> !answer.question().equals(key));
   }
 
-  /** The answers without the given one; those after it stay. */
+  /** The answers without the given one. The answers after it stay. */
   public List<Answer> without(AcceptedAnswer dropped) {
     return Stream.concat(accepted.stream().map(AcceptedAnswer::answer), rest.stream())
         .filter(answer -> !answer.question().equals(dropped.question().key()))
@@ -89,7 +89,7 @@ public record ReplayResult(
    * An answer that fits its question.
    *
    * @param basis what it rests on
-   * @param governsTheRest true when later answers mean something else once this one changes
+   * @param governsTheRest true if a change of this answer changes the meaning of later ones
    */
   public record AcceptedAnswer(
       Question question,
@@ -104,10 +104,10 @@ public record ReplayResult(
   }
 
   /**
-   * What the answers given so far make of the boat, once its hull is known. What was not asked for
-   * yet is not there.
+   * The boat as far as the answers so far describe it, once its hull is known. Things not asked for
+   * yet are missing.
    *
-   * @param units those of the walk
+   * @param units of the walk
    */
   public record PartialBoat(Boat boat, UnitSystem units) {}
 }

@@ -3,7 +3,7 @@ package thwartwise.walk.engine;
 import java.util.List;
 import java.util.Optional;
 
-/** What became of a typed line. The answers to keep from now on come with it when they changed. */
+/** The result of a typed line. If it changed the answers, the new ones are in it. */
 public sealed interface Reply {
 
   /**
@@ -13,8 +13,8 @@ public sealed interface Reply {
 
   /**
    * @param reason one line; the same question stands
-   * @param meant what was probably meant, to be typed for the person who says yes
-   * @param insisted the same answer, to be typed for the person who says keep
+   * @param meant what was probably meant; typed for a person who says yes
+   * @param insisted the same answer with its confirmation; typed for a person who says keep
    */
   record Refused(String reason, Optional<String> meant, Optional<String> insisted)
       implements Reply {
@@ -24,19 +24,19 @@ public sealed interface Reply {
   }
 
   /**
-   * Many answers at once, to be looked at before they are kept.
+   * Many answers at once, to be looked at before they are stored.
    *
    * @param shown what was understood, line by line
    */
   record Proposed(List<Answer> answers, List<String> shown) implements Reply {}
 
   /**
-   * @param note which question is open again, and what had been typed there
+   * @param note the question that is open again, and its earlier answer
    */
   record WentBack(List<Answer> answers, String note) implements Reply {}
 
   /**
-   * @param text the answers so far, numbered, one a line
+   * @param text the answers so far, numbered, one to a line
    */
   record Listed(String text) implements Reply {}
 

@@ -7,15 +7,16 @@ import java.util.function.Supplier;
 import thwartwise.walk.engine.ReplayResult.AcceptedAnswer;
 
 /**
- * All that a script has learnt from one replay, in order. A script is a pure function of that: as
- * long as two replays tell it the same, it asks the same next, and an answer read once means the
- * same. So each typed line costs the reading of one answer and not of all those before it. No value
- * may hold on to its replay: it would ask that one and not the one that goes on.
+ * All that a script has learnt from one replay, in order. A script is a pure function of it: as
+ * long as two replays give it the same values, it asks the same next question, and an answer read
+ * once keeps its meaning. So each typed line costs the reading of one answer and not of all answers
+ * before it. No value may hold a reference to its replay, because a later replay would then ask the
+ * earlier one.
  */
 final class Transcript {
   static final Transcript NONE = new Transcript(List.of());
 
-  /** What a script can learn: the value of an answer, or whether one is kept. */
+  /** A piece of what a script learns: the value of an answer, or whether there is an answer. */
   private sealed interface Event {}
 
   /** An answer that fitted its question. */
@@ -28,7 +29,7 @@ final class Transcript {
   private boolean alike = true;
 
   /**
-   * @param before of a replay of the same script that has ended
+   * @param before transcript of an earlier replay of the same script
    */
   Transcript(Transcript before) {
     this(before.events);
@@ -38,7 +39,7 @@ final class Transcript {
     this.earlier = earlier;
   }
 
-  /** The answer as it was read before, or read now. */
+  /** The answer as it was read in the earlier replay, or read now. */
   // The same script at the same place asks the same question, so its value is of the same type.
   @SuppressWarnings("unchecked")
   <T> AnswerRead<T> reading(Answer answer, Supplier<AnswerRead<T>> anew) {
@@ -57,7 +58,7 @@ final class Transcript {
     return found;
   }
 
-  /** Whether the earlier replay has been the same up to here, and here too. */
+  /** Whether the earlier replay was the same up to and including this event. */
   private boolean isNext(Predicate<Event> same) {
     alike = alike && events.size() < earlier.size() && same.test(earlier.get(events.size()));
     return alike;

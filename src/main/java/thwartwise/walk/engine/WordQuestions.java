@@ -18,19 +18,19 @@ import thwartwise.measure.UnknownAnswer;
 import thwartwise.measure.YesOrNo;
 import thwartwise.measured.Property;
 
-/** Questions answered with a word, a number or a day. */
+/** Questions for a word, a number or a day. */
 public final class WordQuestions {
-  /** Words that work at every question, and so are nobody's name. */
+  /** Commands that work at every question, so no name may be one of them. */
   public static final List<String> OBEYED =
       List.of("again", "back", "change", "help", "list", "show", "skip", "stop", "why");
 
-  /** What insists on an unlikely value, where there is one. */
+  /** The word that confirms an unlikely value. */
   private static final String KEEP = "keep";
 
   private static final int LONGEST_NAME = 30;
   private static final int LONGEST_REMARK = 60;
 
-  /** Room for a name in a prompt. */
+  /** The room for a name in a prompt. */
   private static final int SHORT = 20;
 
   private WordQuestions() {}
@@ -60,7 +60,10 @@ public final class WordQuestions {
         : Optional.empty();
   }
 
-  /** An answer to another question: the lines got out of step. */
+  /**
+   * Whether the name looks like the answer to another question; then lines and questions are out of
+   * step.
+   */
   public static boolean isAnotherAnswer(String typed) {
     return YesOrNo.read(typed).refusal().isEmpty()
         || UnknownAnswer.matches(typed)
@@ -86,7 +89,7 @@ public final class WordQuestions {
   }
 
   /**
-   * What something is, in a word or two; yes alone does not say.
+   * What something is, in a word or two; yes alone is refused.
    *
    * @param what completes "Type what"
    */
@@ -108,7 +111,7 @@ public final class WordQuestions {
         : Optional.empty();
   }
 
-  /** Not to know is to say nothing. */
+  /** "Don't know" leaves it unsaid. */
   private static Reading<String> said(String typed, int longest) {
     return UnknownAnswer.matches(typed)
         ? Reading.refused(PrintableText.excerpt(typed) + " says nothing. Type what is so.")
@@ -120,7 +123,7 @@ public final class WordQuestions {
         .choices(List.of("yes", "no"));
   }
 
-  /** A truth of the table. */
+  /** A yes-or-no value of the table. */
   public static QuestionDefinition<Boolean> yesNo(
       Property<?, Boolean> property, QuestionTopic topic) {
     return yesNo(topic.key(property), topic.subject(property)).worded(property);
@@ -143,13 +146,13 @@ public final class WordQuestions {
         .choices(choices.all());
   }
 
-  /** A closed choice of the table. */
+  /** A value of the table with a closed choice of words. */
   public static <T> QuestionDefinition<T> choice(
       Property<?, T> property, QuestionTopic topic, ChoiceReader<T> choices) {
     return choice(topic.key(property), topic.subject(property), choices).worded(property);
   }
 
-  /** One of names given before, which are too long for a prompt. */
+  /** One of the names given before; they are too long for a prompt. */
   public static QuestionDefinition<String> oneOf(String key, String subject, List<String> names) {
     ChoiceReader<String> choices = among(names);
     return QuestionDefinition.of(
@@ -173,7 +176,7 @@ public final class WordQuestions {
             "a day as year-month-day, such as 2026-05-02, or today",
             new DayReader(today)::read)
         .choices(List.of("today", "yesterday"))
-        // Yesterday is another day when the walk is taken up again.
+        // "Yesterday" is another day when the walk is resumed later.
         .storedAs(LocalDate::toString);
   }
 
@@ -198,7 +201,7 @@ public final class WordQuestions {
         : Optional.empty();
   }
 
-  /** What a thing is called most often, with a number behind it where another one has that name. */
+  /** The usual name of a thing, with a number if the name is taken. */
   public static String freeName(String usual, List<String> taken) {
     String free = usual;
     for (int number = 2; taken.stream().anyMatch(free::equalsIgnoreCase); number++) {
@@ -215,8 +218,8 @@ public final class WordQuestions {
   }
 
   /**
-   * The key of a question about one measurement: measured again, it is another question, and what
-   * was answered before is no answer to it.
+   * The key of a question about one measurement. A new measurement is a new question, so the
+   * earlier answer does not count for it.
    */
   public static String bound(String key, String measured) {
     return key + "#" + Integer.toHexString(measured.hashCode());

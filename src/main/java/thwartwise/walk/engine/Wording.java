@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is said around a question.
+ * The words of a question.
  *
  * @param subject what is asked for, in a few words
- * @param unit what a bare number means, or the choices; stands in the prompt, may be blank
+ * @param unit the unit of a bare number, or the choices, as the prompt shows them; may be blank
  * @param expected what may be typed, with examples
- * @param sketch a drawing in characters where words are not enough
- * @param choices words that will do, as far as there are a few of them
+ * @param sketch a drawing in characters, where words are not enough
+ * @param choices words that can be typed, if there are a few of them
  * @param row what a whole row typed here holds
  */
 record Wording(
@@ -44,7 +44,7 @@ record Wording(
     return new Wording(subject, unit, expected, how, why, sketch, choices, Optional.of(whole));
   }
 
-  /** A word may be typed instead. */
+  /** Adds a word that may be typed instead. */
   Wording orWord(String word) {
     return new Wording(
         subject,
@@ -58,7 +58,9 @@ record Wording(
   }
 
   /**
-   * The line before the answer; {@code empty} is what Enter alone means, blank when it does not.
+   * The prompt.
+   *
+   * @param empty the meaning of Enter alone; blank when it has none
    */
   String prompt(String empty) {
     String whole = prompt(unit.isEmpty() ? "" : " (" + unit + ")", empty);
@@ -66,7 +68,7 @@ record Wording(
     return wordsTooLong ? prompt("", empty) : whole;
   }
 
-  /** The same where a whole row is asked for. */
+  /** The prompt for a whole row. */
   Optional<String> rowPrompt(String empty) {
     return row.map(whole -> whole.prompt(empty(empty)));
   }
@@ -80,13 +82,13 @@ record Wording(
   }
 
   /**
-   * A question that asks for several values at once, with {@code ;} between them.
+   * A prompt for several values at once, separated by {@code ;}.
    *
    * @param subject what the row is about, in a few words
    * @param order what it holds, value by value, each in a word or two
    * @param explainsEnter whether the prompt says what Enter alone means
-   * @param asksExistence whether yes asks for the values one by one, and no ends the list;
-   *     otherwise Enter alone asks for them one by one where it means nothing else
+   * @param asksExistence whether yes asks for the values one by one and no ends the list; otherwise
+   *     Enter alone asks for them one by one, unless it has another meaning
    */
   record RowPrompt(
       String subject, List<String> order, boolean explainsEnter, boolean asksExistence) {
@@ -96,9 +98,9 @@ record Wording(
     }
 
     /**
-     * One line that fits a terminal; an order too long for it ends in dots.
+     * One line that fits a terminal; an order that is too long ends in dots.
      *
-     * @param enter what Enter alone means, as it stands in the prompt; may be blank
+     * @param enter the meaning of Enter alone, as the prompt shows it; may be blank
      */
     String prompt(String enter) {
       String empty = explainsEnter ? enter : "";

@@ -1,5 +1,5 @@
 /**
- * Asking, without a word about boats: a question with its reader and its range, the answers kept so
- * far, and their replay.
+ * The mechanism of asking, which knows nothing of boats: a question with its reader and its range,
+ * the stored answers, and their replay.
  */
 package thwartwise.walk.engine;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * What stands between the cells of a table. The rows of figures decide: a comma in the title of a
- * plan separates nothing, and a comma within figures is a decimal one.
+ * The separator between the cells of a table. Rows of figures decide which one it is, because a
+ * comma may be punctuation in the title of a plan and the decimal sign in figures.
  */
 enum CellSeparator {
   TAB("\t"),
@@ -35,7 +35,7 @@ enum CellSeparator {
         .orElse(BLANKS);
   }
 
-  /** More figures than words; a title has fewer. */
+  /** Whether a line has more figures than words; a title has more words. */
   static boolean isRowOfFigures(String line) {
     List<String> words = Arrays.stream(ANY.split(line)).filter(w -> !w.isEmpty()).toList();
     return 2 * words.stream().filter(TableFigure::isLike).count() > words.size();
@@ -45,13 +45,15 @@ enum CellSeparator {
     return 2 * rows.stream().filter(this::separates).count() > rows.size();
   }
 
-  /** Whether it stands between all figures of a row, so that each is alone in its cell. */
+  /**
+   * Whether this separator stands between all figures of a row, so that each is alone in its cell.
+   */
   private boolean separates(String row) {
     String[] cells = between.split(row, -1);
     return cells.length > 1 && Arrays.stream(cells).allMatch(cell -> figures(cell) <= 1);
   }
 
-  /** A fraction belongs to the figure before it. */
+  /** The figures of a line. A fraction belongs to the figure before it. */
   private static long figures(String cell) {
     return Arrays.stream(BLANKS_BETWEEN.split(cell))
         .filter(word -> TableFigure.isLike(word) && !FRACTION.matcher(word).matches())
@@ -67,7 +69,7 @@ enum CellSeparator {
     return between.split(
         switch (this) {
           case BLANKS -> row;
-          // Such a table is often framed.
+          // A table with this separator often has a frame.
           case BAR -> FRAME.matcher(row).replaceAll("");
           default -> line;
         });

@@ -14,9 +14,9 @@ import thwartwise.walk.stations.StationTable.TablePoint;
 import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
- * A table of offsets as plans give it: stations in columns, the lines of the hull in rows, first
- * their heights above the base, then their half-breadths. How far each station stands forward is a
- * row of its own.
+ * A table of offsets as plans print it: stations in columns, the lines of the hull in rows, first
+ * their heights above the base, then their half-breadths. One row holds the distance of each
+ * station.
  */
 final class OffsetsTable {
   private static final int FEWEST = 3;
@@ -32,7 +32,7 @@ final class OffsetsTable {
     }
   }
 
-  /** Whether the lines of the hull are its rows. */
+  /** Whether the rows of the table are the lines of a hull. */
   static boolean isOne(List<TableRow> rows) {
     return rows.stream()
         .anyMatch(
@@ -43,7 +43,9 @@ final class OffsetsTable {
   }
 
   /**
-   * @param length overall in the unit of the table, where stations are measured from the fore end
+   * The stations.
+   *
+   * @param length overall in the unit of the table, for a table that counts from the fore end
    */
   static List<TableStation> stations(
       List<TableRow> rows, Optional<TableFigure> length, List<String> lineNames) {
@@ -163,7 +165,10 @@ final class OffsetsTable {
     return order;
   }
 
-  /** The lowest line is the keel, on the middle line unless the table says otherwise. */
+  /**
+   * Checks the half-breadths. The lowest line is the keel and lies on the middle line unless the
+   * table says otherwise.
+   */
   private void checkBreadths(List<String> order) {
     for (TableRow row : lines.get(Direction.OUT).values()) {
       String name = PlanTerms.line(row.first());
@@ -217,7 +222,7 @@ final class OffsetsTable {
         : row.figure(station);
   }
 
-  /** Without a length yet it is only looked at whether the figures can be read. */
+  /** Before the length is known, only checks that the figures can be read. */
   private static TableFigure before(TableFigure fromAhead, Optional<TableFigure> length) {
     return length
         .map(
@@ -234,7 +239,7 @@ final class OffsetsTable {
     return headings.isEmpty() ? "" : headings.get(station - 1);
   }
 
-  /** What stands over each column of figures; the first of them may be a letter or a word. */
+  /** The heads of the columns of figures; the first of them may be a letter or a word. */
   private static List<String> headings(TableRow row, int count) {
     String first = PlanTerms.withoutStation(row.first());
     List<String> rest = row.cells().subList(1, row.cells().size());

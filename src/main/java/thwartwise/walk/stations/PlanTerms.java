@@ -29,7 +29,7 @@ final class PlanTerms {
 
   private PlanTerms() {}
 
-  /** In which direction a figure is measured. */
+  /** The direction in which a figure is measured. */
   enum Direction {
     ALONG,
     OUT,
@@ -40,7 +40,7 @@ final class PlanTerms {
     return LINE.matcher(plain(words)).find();
   }
 
-  /** A line on the hull that this cannot use. */
+  /** Whether the row is about a kind of line that this program cannot use. */
   static boolean isOtherLine(String words) {
     return OTHER.matcher(plain(words)).find();
   }
@@ -49,7 +49,7 @@ final class PlanTerms {
     return STATION.matcher(plain(words)).lookingAt();
   }
 
-  /** What else stands in such a cell, as the name of the first station may. */
+  /** The rest of a cell that also holds the name of the first station. */
   static String withoutStation(String words) {
     return STATION_WORDS.matcher(words).replaceFirst("").strip();
   }
@@ -79,7 +79,7 @@ final class PlanTerms {
         : Optional.empty();
   }
 
-  /** The name of the line without what is measured of it. */
+  /** The name of the line, without the direction of its figures. */
   static String line(String words) {
     String bare = plain(words);
     for (Pattern direction : new Pattern[] {OUT, UP, ALONG}) {

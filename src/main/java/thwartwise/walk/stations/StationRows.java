@@ -14,8 +14,8 @@ import thwartwise.walk.stations.StationTable.TablePoint;
 import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
- * A table with a row for each station, or with a row for each point. A first line of heads says
- * what its columns are; without one they stand in the order the walk asks.
+ * A table with one row for each station or for each point. The heads in its first line say what the
+ * columns are; without heads the columns stand in the order of the walk.
  */
 final class StationRows {
   private final List<Column> columns;
@@ -74,7 +74,7 @@ final class StationRows {
     return (int) all.stream().takeWhile(TableRow::isTitle).count();
   }
 
-  /** A title above the figures says nothing of their columns. */
+  /** Whether a line holds heads; a title above the figures holds none. */
   private static boolean isHeads(TableRow row, TableRow figures) {
     return row.isWords()
         && (row.cells().size() == figures.cells().size()
@@ -91,7 +91,7 @@ final class StationRows {
     return columns;
   }
 
-  /** Heads with blanks alone between them: a column ends at what is measured. */
+  /** Splits heads that are separated by blanks. A column ends at the word for its direction. */
   private static List<String> parted(String heads) {
     List<String> cells = new ArrayList<>();
     String open = "";
@@ -136,7 +136,8 @@ final class StationRows {
   }
 
   /**
-   * As the walk asks: the name if there is one, x, the keel's height, then y and z of each line.
+   * The columns in the order of the walk: the name if there is one, x, the keel's height, then y
+   * and z of each line.
    */
   private static List<Column> usual(TableRow row) {
     List<Column> columns = new ArrayList<>();
@@ -179,7 +180,7 @@ final class StationRows {
     }
   }
 
-  /** Heights that belong to no line in particular: a row is a point. */
+  /** Whether each row is one point, which is so where heights belong to no named line. */
   private boolean isPoints() {
     return columns.stream().anyMatch(c -> c.is("", Direction.UP));
   }

@@ -35,7 +35,7 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
     lines = List.copyOf(lines);
   }
 
-  /** What a table is like before anybody knows how long the boat is; its unit may be open yet. */
+  /** The table before the length of the boat is known; its unit may not be known yet. */
   public static Optional<String> fault(String text) {
     try {
       new Parsed(text);
@@ -46,7 +46,9 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
   }
 
   /**
-   * @param length overall as measured, m: it tells the unit where the table does not
+   * Reads a table.
+   *
+   * @param length overall as measured, m; it decides the unit where the table does not
    * @param shown a length in words
    */
   public static Reading<StationTable> of(
@@ -177,7 +179,10 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
 
     private static final MathContext FINE = new MathContext(9);
 
-    /** A bottom that begins next to the middle line is flat as far as there. */
+    /**
+     * Adds the middle line to a station whose bottom begins next to it; the bottom is flat as far
+     * as there.
+     */
     private static StationTable fromTheMiddleLine(StationTable table) {
       boolean begun = table.stations().stream().allMatch(s -> s.points().get(0).y().isZero());
       if (begun) {
@@ -198,10 +203,13 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
     }
   }
 
-  /** One answer of the walk and where in the table it stands. */
+  /** One answer of the walk and its place in the table. */
   public record TypedCell(String typed, int line, int column) {}
 
-  /** The answers of the walk by the keys of its questions; those nobody asks for may stay over. */
+  /**
+   * The answers of the walk by the keys of their questions. Answers that no question asks for may
+   * remain.
+   */
   public Map<String, TypedCell> answers() {
     Map<String, TypedCell> answers = new LinkedHashMap<>();
     answers.put("hull.stations", cell(Integer.toString(stations.size())));
@@ -231,7 +239,9 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
     return new TypedCell(unit.typed(figure.value()), figure.line(), figure.column());
   }
 
-  /** A number would be no name in messages that number the stations from aft. */
+  /**
+   * The name of a station. A bare number is dropped, because messages number the stations from aft.
+   */
   String name(int station) {
     String given = stations.get(station).name();
     boolean taken =
@@ -241,7 +251,7 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
         : given.matches("[-+.,]?\\d.*") ? "plan " + given : given;
   }
 
-  /** A point of a station as the table gives it: forward, out from the middle line, up. */
+  /** A point of a station as in the table: x forward, y out from the middle line, z up. */
   record TablePoint(TableFigure x, TableFigure y, TableFigure z) {}
 
   /**
@@ -255,7 +265,7 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
       points = List.copyOf(points);
     }
 
-    /** Whether all of its points lie equally far forward. */
+    /** Whether all points have the same x. */
     boolean isPlumb() {
       return points.stream().allMatch(p -> p.x().value().compareTo(points.get(0).x().value()) == 0);
     }

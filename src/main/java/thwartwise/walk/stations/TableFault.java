@@ -1,6 +1,6 @@
 package thwartwise.walk.stations;
 
-/** What is wrong with a table, in one line: where, what, what was expected. */
+/** An error in a table, in one line: where, what, what was expected. */
 final class TableFault extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

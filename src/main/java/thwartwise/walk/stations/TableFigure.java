@@ -10,9 +10,9 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 
 /**
- * One figure of a table: a number with decimals after a point or a comma, with a fraction, or feet,
- * inches and eighths with dashes between them, where a plus adds half an eighth. That last notation
- * is common practice on plans, with no standard behind it.
+ * One figure of a table: a number with a decimal point or comma, a number with a fraction, or feet,
+ * inches and eighths separated by dashes, where a plus adds half an eighth. The dashed notation is
+ * common practice on plans and has no standard.
  *
  * @param value in the unit of the table; inches where it was written with dashes
  */
@@ -24,10 +24,10 @@ record TableFigure(BigDecimal value, boolean eighths, int line, int column) {
   private static final String EXPECTED =
       " is not a figure. Expected a number such as 0.44, 16 3/8 or 1-4-3 (feet-inches-eighths).";
 
-  /** A figure that is settled without being written. */
+  /** A figure that the table does not have to give. */
   static final TableFigure ZERO = new TableFigure(BigDecimal.ZERO, false, 0, 0);
 
-  /** What looks like a figure, right or wrong; a name does not. */
+  /** Whether a cell looks like a figure, right or wrong; a name does not. */
   static boolean isLike(String cell) {
     return !cell.isEmpty()
         && cell.chars().anyMatch(c -> c >= '0' && c <= '9')

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * One line of a table, cut into cells.
+ * One line of a table, split into cells.
  *
- * @param line its number in the text, from one
+ * @param line its number in the text, counted from one
  */
 record TableRow(int line, List<String> cells) {
   private static final int MOST_LINES = 200;
@@ -41,7 +41,7 @@ record TableRow(int line, List<String> cells) {
     return line.replace('\u00a0', ' ').replace("\ufeff", "").stripTrailing();
   }
 
-  /** A remark, or what only draws a line. */
+  /** Whether the line is a remark or only a drawn line. */
   private static boolean isLeftOut(String line) {
     return line.strip().startsWith("#") || RULE.matcher(line).matches();
   }
@@ -62,7 +62,7 @@ record TableRow(int line, List<String> cells) {
         : cell;
   }
 
-  /** Sixteen and three eighths are one figure, though a blank stands between them. */
+  /** Joins a number and its fraction, such as 16 3/8, which a blank separates. */
   private static List<String> fractions(List<String> tokens) {
     List<String> joined = new ArrayList<>();
     for (String token : tokens) {
@@ -78,7 +78,9 @@ record TableRow(int line, List<String> cells) {
     return joined;
   }
 
-  /** A name of several words before the first figure is one cell; so is a line of words alone. */
+  /**
+   * Joins the words of a name before the first figure, or of a line of words alone, into one cell.
+   */
   private static List<String> named(List<String> tokens) {
     int words = 0;
     while (words < tokens.size() && !TableFigure.isLike(tokens.get(words))) {
@@ -96,7 +98,7 @@ record TableRow(int line, List<String> cells) {
     return cells.get(0);
   }
 
-  /** All its words, as if nothing stood between them. */
+  /** All words of the line, whatever separates them. */
   String words() {
     return String.join(" ", cells).strip();
   }
@@ -105,12 +107,14 @@ record TableRow(int line, List<String> cells) {
     return cells.stream().noneMatch(TableFigure::isLike);
   }
 
-  /** Rather words than figures, though there may be some, such as the length of the boat. */
+  /**
+   * Whether the line holds mostly words. It may also hold figures, such as the length of the boat.
+   */
   boolean isTitle() {
     return !CellSeparator.isRowOfFigures(words());
   }
 
-  /** How many cells look like figures. */
+  /** The number of cells that look like figures. */
   long figures() {
     return cells.stream().filter(TableFigure::isLike).count();
   }

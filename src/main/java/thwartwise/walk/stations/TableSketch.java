@@ -9,8 +9,8 @@ import thwartwise.walk.stations.StationTable.TablePoint;
 import thwartwise.walk.stations.StationTable.TableStation;
 
 /**
- * A table as it was understood: figures in rows, and below them the boat from the side and half of
- * it from above, drawn in characters to one scale.
+ * A table as it was understood: the figures in rows, and below them a side view of the boat and a
+ * plan of one half, drawn in characters to one scale.
  */
 public record TableSketch(StationTable table) {
   private static final int COLUMNS = 70;
@@ -18,7 +18,7 @@ public record TableSketch(StationTable table) {
   private static final int WIDE = 76;
   private static final int NAME = 14;
 
-  /** A character is about twice as high as it is broad. */
+  /** The height of a character in units of its width, about. */
   private static final double TALL = 2;
 
   public List<String> lines() {
@@ -47,7 +47,7 @@ public record TableSketch(StationTable table) {
     return table.stations().get(table.stations().size() - 1);
   }
 
-  /** As many lines of the hull in a row as fit. */
+  /** The points of a station in rows, as many in a row as fit. */
   private List<String> figures() {
     int width = Math.max(7, widest() + 1);
     int each = Math.max(1, (WIDE - NAME - 2 - width) / (2 * width));

@@ -14,14 +14,14 @@ public enum TableUnit {
   MILLIMETRES("0.001", "mm", "millimetres", "mm|millimet(?:re|er)s?"),
   FEET("0.3048", "ft", "decimal feet", "ft|foot|feet|decimal feet"),
   INCHES("0.0254", "in", "inches", "in|ins|inch|inches"),
-  /** Each figure comes as inches by now. */
+  /** The figures are inches by the time this unit is applied. */
   EIGHTHS(
       "0.0254",
       "in",
       "feet-inches-eighths",
       "(?:feet|ft)[-, ]+(?:inches|in)[-, ]+(?:and )?(?:eighths|8ths)");
 
-  /** Words that may stand before a unit where a table says which it is in. */
+  /** Words that may stand before a unit in the line that names it. */
   private static final String LEADING =
       "(?:(?:all|the|figures?|dimensions?|offsets?|units?|are|in|:)\\s*)*?";
 
@@ -40,13 +40,13 @@ public enum TableUnit {
     this.spelling = Pattern.compile(LEADING + "(?:" + spelling + ")\\.?");
   }
 
-  /** The unit a line by itself says all figures are in. */
+  /** The unit, if this line is there to name the unit of all figures. */
   static Optional<TableUnit> stated(String line) {
     String plain = plain(line);
     return Arrays.stream(values()).filter(u -> u.spelling.matcher(plain).matches()).findFirst();
   }
 
-  /** Whether a line is meant to say the unit, known or not. */
+  /** Whether a line is there to name the unit, known or not. */
   static boolean isStatement(String line) {
     return STATED_BY_WORD.matcher(plain(line)).find();
   }
@@ -55,7 +55,7 @@ public enum TableUnit {
     return line.strip().toLowerCase(Locale.ROOT).replaceAll("[()=]", " ").strip();
   }
 
-  /** The units a bare figure can be in. */
+  /** The units that a figure without a unit can be in. */
   static List<TableUnit> bare() {
     return List.of(METRES, CENTIMETRES, MILLIMETRES, FEET, INCHES);
   }
@@ -64,7 +64,7 @@ public enum TableUnit {
     return figure.multiply(metres).doubleValue();
   }
 
-  /** As it is typed at a question of the walk. */
+  /** A figure as it is typed at a question of the walk. */
   String typed(BigDecimal figure) {
     return shown(figure) + " " + symbol;
   }

@@ -1,5 +1,5 @@
 /**
- * A whole table of stations read at once, as people write them and as plans print them: text to
- * stations, and stations to the answers of the walk. Knows no terminal and no boat.
+ * Reading a whole table of stations, as people type them and as plans print them: from text to
+ * stations, and from stations to answers of the walk. It knows no terminal and no boat.
  */
 package thwartwise.walk.stations;
