@@ -14,18 +14,18 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Where the centre of the bare hull lies, as far as the way of weighing has not told it. */
+/** Questions for the centre of mass of the bare hull, if the weighing has not told it. */
 record BalanceQuestions(
     Replay replay, QuantityQuestions quantities, Outline outline, SkinWarnings skin) {
   private static final String TILT = "tilt";
 
-  /** Nearer to where it balances level, the trestle was hardly moved, m (judgement). */
+  /** A trestle nearer than this to the balance point was hardly moved, m (judgement). */
   private static final double MOVED = 0.03;
 
   private static final Pattern DEGREES =
       Pattern.compile("(\\d{1,2}(?:[.,]\\d{1,2})?) ?(?:°|deg.*)");
 
-  /** Empty where nobody knows and it is estimated. */
+  /** The centre; empty where nobody knows it and it is estimated. */
   Optional<Vector3> centre(WeighingQuestions.Weighed weighed) {
     return weighed.centre().or(() -> weighed.along().or(this::along).map(x -> at(x, weighed)));
   }
@@ -56,7 +56,7 @@ record BalanceQuestions(
     return Vector3.of(x, 0, high.orElseGet(() -> tilted(x)));
   }
 
-  /** Empty: it is found by tilting the hull. */
+  /** The answer is empty if the centre is found by tilting the hull. */
   private QuestionDefinition<Optional<Double>> high(double mass) {
     QuestionDefinition<Optional<Double>> asked =
         quantities
@@ -128,7 +128,7 @@ record BalanceQuestions(
                         + " up"));
   }
 
-  /** An angle, told by how much one end of a board of known length is up, or in degrees. */
+  /** An angle, in degrees or as the height of one end of a board of known length. */
   private QuestionDefinition<Double> board(String key, String subject) {
     double board = quantities.system().isMetric() ? 1 : 36 * 0.0254;
     QuestionDefinition<Double> rise = quantities.length(key, subject);
@@ -164,7 +164,10 @@ record BalanceQuestions(
         : Reading.refused("No hull balances so. Type an angle such as 14 deg.");
   }
 
-  /** Above the rail nothing is built in, and bare skin has its centre higher than the keel. */
+  /**
+   * Refuses a centre outside the hull and doubts one below that of the bare skin: everything that
+   * is built in raises it.
+   */
   private Optional<Warning> unlikely(double z) {
     Optional<Double> skinOnly = skin.skinCentre();
     if (!(z >= outline.lowest() && z <= outline.highest())) {

@@ -14,7 +14,7 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Which boat, who measures, in which units, on what water, and how it is driven. */
+/** Questions for the boat's name, who measures, the units, the water and the drive. */
 public final class BasicQuestions {
   private final Replay replay;
 
@@ -22,7 +22,7 @@ public final class BasicQuestions {
     this.replay = replay;
   }
 
-  /** Begins a row about the whole boat. */
+  /** The boat's name, which begins a row about the whole boat. */
   public String name() {
     return replay.ask(
         named(
@@ -34,7 +34,7 @@ public final class BasicQuestions {
                 List.of("name", "who measures", "units", "water", "driven by", "power")));
   }
 
-  /** The same of a boat of which less is asked. */
+  /** The boat's name in the short walk. */
   public String nameOfBorrowed() {
     return replay.ask(
         named("Any name that tells it from your other boats; and metric or feet.")
@@ -66,7 +66,7 @@ public final class BasicQuestions {
             .governingTheRest());
   }
 
-  /** Those of a boat that is known; another answer tells it in the other ones from now on. */
+  /** The units of a known boat; another answer shows the boat in the other units from now on. */
   public UnitSystem units(UnitSystem known) {
     return replay.ask(
         WordQuestions.choice("units", "Units", systems())
@@ -164,7 +164,7 @@ public final class BasicQuestions {
             PartProperties.KILOWATTS, "propulsion.power", PartProperties.KILOWATTS.subject()));
   }
 
-  /** A last stop, so that the final answer can still be taken back. */
+  /** A last question, at which the answer before it can still be taken back. */
   public static void finish(Replay replay, Boat boat) {
     List<String> how = new ArrayList<>(BoatSummary.of(boat));
     how.add("yes: it is worked out now. list shows every answer; back or change mends one.");

@@ -15,25 +15,27 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What the label of a battery says. Its mass and place stand among the kit, and so does whether it
- * is held with the boat upside down.
+ * Questions for the label of a battery. Its mass and place, and whether it stays put when the boat
+ * is upside down, belong to the kit.
  */
 record BatteryQuestions(Replay replay, LocalDate today, QuestionTopic topic) {
   private static final double COMMON_VOLTS = 12;
 
-  /** A label over twenty hours is called C20. */
+  /** The hours to which a label refers, such as C20 for twenty hours. */
   private static final Pattern RATE = Pattern.compile("[cC] ?(\\d{1,3})");
 
   private static final Pattern YEAR = Pattern.compile("(\\d{4})(?:[-/.](\\d{1,2}))?");
 
   /**
-   * @param key before those of the questions
+   * The questions.
+   *
+   * @param key the beginning of their keys
    */
   static BatteryQuestions of(Replay replay, LocalDate today, String key) {
     return new BatteryQuestions(replay, today, new QuestionTopic(key, "Battery"));
   }
 
-  /** Empty where not even its charge is known. */
+  /** The battery; empty if not even its charge is known. */
   Optional<Battery> battery(String kit) {
     Optional<Chemistry> chemistry = chemistry();
     double volts =
@@ -130,7 +132,7 @@ record BatteryQuestions(Replay replay, LocalDate today, QuestionTopic topic) {
             Reading.understood(LocalDate.of(year, month, 1), LocalDate.of(year, month, 1) + ""));
   }
 
-  /** Only lead starts engines. */
+  /** The cranking current; only lead batteries start engines. */
   private Optional<Boolean> starter(Optional<Chemistry> chemistry) {
     return chemistry.map(Chemistry::isLead).orElse(true)
         ? replay.ask(

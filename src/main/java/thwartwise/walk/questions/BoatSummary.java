@@ -15,7 +15,7 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.measure.Dimension;
 
-/** A measured boat in at most ten lines, to be looked at once more before it is worked out. */
+/** A measured boat in at most ten lines, to be checked before the computation begins. */
 final class BoatSummary {
   private static final int COLUMNS = 78;
 
@@ -72,7 +72,7 @@ final class BoatSummary {
     }
   }
 
-  /** One line each, however many things there are. */
+  /** One line for each, however many things there are. */
   private static String fitted(String line) {
     return line.length() <= COLUMNS
         ? line

@@ -10,11 +10,12 @@ import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 
 /**
- * What is unlikely about a half-breadth, given the stations aft of it. The plan of a hull is never
- * hollow for long, so a breadth far beyond the line through the two before it was misread.
+ * Unlikely half-breadths, compared with the stations aft of them. The plan of a hull is hollow over
+ * a short length at most, so a breadth far beyond the line through the two before it was probably
+ * misread.
  *
  * @param length overall, m
- * @param last whether it belongs to the last station, where every line may run out to nothing
+ * @param last whether it belongs to the last station, where a line may end in a point
  */
 record BreadthWarnings(
     QuantityQuestions quantities,
@@ -25,7 +26,8 @@ record BreadthWarnings(
   private static final int TENTH = 10;
 
   /**
-   * A half-breadth that is a tenth of what leads to it and less than this many of it is doubted.
+   * A half-breadth is doubted if this many times it is still less than the line through the
+   * stations before and than the last of them; its decimal point is probably misplaced.
    */
   private static final double FAR_TOO_NARROW = 4;
 
@@ -48,7 +50,7 @@ record BreadthWarnings(
             doubt(read, led, "is far short of what the stations aft lead to", read * TENTH));
   }
 
-  /** The straight line through the two stations before, carried on. */
+  /** The straight line through the two stations before, extended. */
   private static double led(double x, Vector3 farther, Vector3 nearer) {
     double step = nearer.x() - farther.x();
     return step > 0

@@ -11,8 +11,8 @@ import thwartwise.inspection.ChamberVolumeComparison;
 import thwartwise.measure.QuantityText;
 
 /**
- * What the box of a chamber holds of the hull's inside, to be set next to the litres poured in. A
- * walk asks for the same one at every question after it, so it is remembered.
+ * The volume that the box of a chamber cuts out of the hull's inside, to compare with the litres
+ * poured in. A walk asks for the same volume at every later question, so the last one is cached.
  */
 public final class ChamberBoxVolume {
   private static final int REMEMBERED = 64;
@@ -21,7 +21,7 @@ public final class ChamberBoxVolume {
 
   private record Drawn(HullMeasurements hull, Box box) {}
 
-  /** What is to be said of litres poured in, m³; nothing where the box cannot be drawn. */
+  /** The comparison with litres poured in, m³; empty if the box cannot be drawn. */
   public Optional<String> comparison(double poured, HullMeasurements hull, Box box) {
     return volume(new Drawn(hull, box)).map(drawn -> words(poured, drawn));
   }

@@ -6,7 +6,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.geometry.Span;
 import thwartwise.measure.ChoiceReader;
 
-/** Where in the boat a chamber is, which says which of its limits are asked. */
+/** The place of a chamber in the boat, which decides which of its limits are asked. */
 public enum ChamberKind {
   BOW("bow", "bow locker", Sketches.BOW_CHAMBER),
   STERN("stern", "stern locker", Sketches.STERN_CHAMBER),
@@ -28,7 +28,7 @@ public enum ChamberKind {
     return word;
   }
 
-  /** What such a chamber is called most often. */
+  /** The usual name of such a chamber. */
   String usualName() {
     return usualName;
   }
@@ -37,12 +37,12 @@ public enum ChamberKind {
     return sketch;
   }
 
-  /** What a row begins with that holds its limits. */
+  /** The title of a row with its limits. */
   String title() {
     return usualName.substring(0, 1).toUpperCase(Locale.ROOT) + usualName.substring(1);
   }
 
-  /** What is asked of it, in this order. */
+  /** The limits that are asked, in this order. */
   List<String> order() {
     return switch (this) {
       case BOW, STERN -> List.of("name", "bulkhead", "down to", "top");
@@ -61,7 +61,7 @@ public enum ChamberKind {
         .or(BLOCK, BLOCK.word, "other", "box", "something else");
   }
 
-  /** The kind under which a walk comes to this chamber again; a block, where it needs all asked. */
+  /** The kind of a chamber in a boat file; a block if all of its limits are needed. */
   public static ChamberKind of(Chamber chamber, Outline outline) {
     Span x = chamber.box().x();
     Span y = chamber.box().y();
@@ -79,7 +79,7 @@ public enum ChamberKind {
     return toTheForeEnd ? BOW : toTheAftEnd ? STERN : THWART;
   }
 
-  /** From a face on this side out to the hull. */
+  /** A chamber between a face on this side and the hull. */
   private static boolean isToTheSide(Span y, Outline outline) {
     return y.from() >= 0 && y.to() >= outline.halfBeam();
   }

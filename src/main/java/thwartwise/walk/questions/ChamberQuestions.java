@@ -20,7 +20,7 @@ import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** The spaces and blocks that may hold the swamped boat up. */
+/** Questions for the spaces and blocks that may hold the swamped boat up. */
 public final class ChamberQuestions {
   private static final Filling OPEN = new Filling.Air(Seal.OPEN, Optional.empty());
 
@@ -37,7 +37,7 @@ public final class ChamberQuestions {
     this.fillings = new FillingQuestions(replay, quantities, today);
   }
 
-  /** Sets litres poured in, m³, beside what the box holds. */
+  /** Compares litres poured in, m³, with what the box holds. */
   public interface DrawnVolume {
     Optional<String> words(double poured, Box box);
   }
@@ -88,7 +88,7 @@ public final class ChamberQuestions {
     return new Chamber(name, box, filling, litres, mirrored, false, twin);
   }
 
-  /** Of a block what it overlaps is told only when it is known whether it has a twin. */
+  /** What a block overlaps is checked after it is known whether the block has a twin. */
   private Box box(String key, String subject, ChamberKind kind, ChamberSlips slips, Lies lies) {
     return new LimitQuestions(
             replay,
@@ -105,7 +105,7 @@ public final class ChamberQuestions {
         .box();
   }
 
-  /** On which side of the boat a chamber lies. */
+  /** The side of the boat on which a chamber lies. */
   private enum Lies {
     PORT,
     STARBOARD,
@@ -137,14 +137,17 @@ public final class ChamberQuestions {
             .why("Only the limits are asked that such a one has; the hull is the others."));
   }
 
-  /** A chamber in questions: twins by their sides. */
+  /** The words for a chamber in questions; twins are named by their sides. */
   public static String subject(ChamberPart part) {
     return "Chamber "
         + WordQuestions.quoted(part.whole().name())
         + part.side().map(side -> ", " + side.word()).orElse("");
   }
 
-  /** Foam is told once for both; a seal and its test, and litres, of each. */
+  /**
+   * The filling of the second twin. Foam is entered once for both; seal, test and litres
+   * separately.
+   */
   private Twin twin(
       String key,
       String subject,
@@ -157,7 +160,7 @@ public final class ChamberQuestions {
   }
 
   private String name(String key, ChamberKind kind, List<Chamber> before) {
-    // An opening leads into a chamber or into the boat, told apart by name.
+    // A chamber may not be called as the boat, because an opening leads into one or the other.
     List<String> taken =
         Stream.concat(Stream.of(OpeningQuestions.BOAT), before.stream().map(Chamber::name))
             .toList();
@@ -189,9 +192,12 @@ public final class ChamberQuestions {
             .optional("not measured"));
   }
 
-  /** What a chamber cannot be, given those before it. */
+  /** Boxes that a chamber cannot have, given the chambers before it. */
   private record ChamberSlips(String name, Outline outline, List<Chamber> before) {
-    /** Neighbours share a bulkhead; a millimetre of tape is no overlap. */
+    /**
+     * Overlap that is allowed: neighbours share a bulkhead, and a tape is not exact to the
+     * millimetre.
+     */
     private static final double TOUCHING = 0.001;
 
     Optional<String> twinAcrossTheMiddle(Box box, boolean mirrored) {

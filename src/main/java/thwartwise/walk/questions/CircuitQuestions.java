@@ -15,9 +15,14 @@ import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Wires from the battery to what draws or charges: length, copper, fuse and switch. */
+/**
+ * Questions for the wires from the battery to consumers and chargers: length, copper, fuse and
+ * switch.
+ */
 record CircuitQuestions(Replay replay, QuantityQuestions quantities, ElectricalSystem electrics) {
-  /** How the wires of a circuit lie, which says what they may carry and where a fuse may be. */
+  /**
+   * How the wires of a circuit lie, which decides their permitted current and the place of a fuse.
+   */
   private enum Lie {
     OPEN(true, false),
     PIPE(false, true),
@@ -74,7 +79,7 @@ record CircuitQuestions(Replay replay, QuantityQuestions quantities, ElectricalS
         use.isOtherDraw() ? hours(topic) : Optional.empty());
   }
 
-  /** What carries them all; empty where nobody knows of a fuse in it. */
+  /** The main wire that carries all circuits; empty if nobody knows of a fuse in it. */
   Optional<MainWire> mainWire(String key) {
     Optional<Double> fuse =
         replay.ask(
@@ -138,7 +143,7 @@ record CircuitQuestions(Replay replay, QuantityQuestions quantities, ElectricalS
     return name;
   }
 
-  /** The motor's stands on its plate, and that was asked. */
+  /** The current. The motor's stands on its plate and was asked already. */
   private double current(QuestionTopic topic, Use use) {
     double volts = electrics.volts();
     Optional<Double> known =

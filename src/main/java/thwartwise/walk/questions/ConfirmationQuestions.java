@@ -24,9 +24,9 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What still looks wrong once everything is measured, one question each: keep it, and for which
- * reason? Without one nothing will be recommended. The last few boats are remembered, since a walk
- * comes to the same one at every question after it.
+ * Questions about measurements that still look wrong at the end: are they right, and why? Without a
+ * reason nothing is recommended. The last few boats are cached, because a walk comes to the same
+ * one at every later question.
  */
 public final class ConfirmationQuestions {
   private static final int REMEMBERED = 8;
@@ -40,7 +40,7 @@ public final class ConfirmationQuestions {
     this.today = today;
   }
 
-  /** What people are planned with where nobody was weighed. */
+  /** The masses of people for planning, where nobody was weighed. */
   public PlannedMasses plannedMasses() {
     return PlannedMasses.of(limits.rules());
   }
@@ -59,8 +59,8 @@ public final class ConfirmationQuestions {
   }
 
   /**
-   * The boat with each reason bound to what it was given for, before anything of it changes; a file
-   * written by hand need not say what that was.
+   * Binds each reason to the value for which it was given, before the boat changes. A file written
+   * by hand need not name the value.
    */
   public Boat bound(Boat boat) {
     if (boat.confirmedMeasurements().isEmpty()) {
@@ -91,7 +91,7 @@ public final class ConfirmationQuestions {
     return all(boat).stream().filter(PlausibilityFinding::withholds).toList();
   }
 
-  /** A boat that cannot be built is refused afterwards, with the reason. */
+  /** What looks wrong. A boat that cannot be built is refused later, with the reason. */
   private List<PlausibilityFinding> all(Boat boat) {
     try {
       return Plausibility.of(BoatModel.of(boat, today), limits.rules());

@@ -20,15 +20,15 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * Battery, motor, panel and wires. Mass and place of each are those of the piece of kit it is; a
- * boat that has no such kit and no motor is asked nothing.
+ * Questions for battery, motor, panel and wires. The mass and place of each belong to the kit. A
+ * boat without such kit and without a motor is asked nothing.
  *
- * @param kit asks for a piece that was forgotten there
+ * @param kit asks for a piece of kit that was forgotten
  */
 public record ElectricalQuestions(
     Replay replay, QuantityQuestions quantities, LocalDate today, KitQuestions kit) {
 
-  /** In the walk of a whole boat. */
+  /** All of them, in the full walk. */
   public Boat asked(Boat boat) {
     boolean some =
         boat.propulsion() instanceof Propulsion.Outboard
@@ -48,7 +48,7 @@ public record ElectricalQuestions(
         .orElse(false, "no");
   }
 
-  /** What may have changed by itself. */
+  /** The parts that can change separately. */
   private enum Part {
     BATTERY,
     MOTOR,
@@ -57,7 +57,7 @@ public record ElectricalQuestions(
     WIRES
   }
 
-  /** In the walk of changes: one part again. */
+  /** One part again, in the walk of changes. */
   public Boat changed(String key, Boat boat) {
     ChoiceReader<Part> parts =
         ChoiceReader.of(Part.BATTERY, "battery")
@@ -152,10 +152,10 @@ public record ElectricalQuestions(
             .orNone(ElectricalProperties.MAIN_SWITCH.whenOmitted()));
   }
 
-  /** A piece of kit that is meant, and the boat with it. */
+  /** A piece of kit that was chosen, and the boat with it. */
   private record Piece(Boat boat, String name) {}
 
-  /** The one there is, the one that is meant, or one that was forgotten among the kit. */
+  /** The only one there is, the one that was chosen, or one that was forgotten among the kit. */
   private Optional<Piece> piece(String key, String noun, Predicate<Kit> is, Boat boat) {
     List<String> names = boat.kit().stream().filter(is).map(Kit::name).toList();
     if (names.size() == 1) {
@@ -189,7 +189,7 @@ public record ElectricalQuestions(
     return Optional.of(new Piece(boat.withKit(all), added.name()));
   }
 
-  /** A battery for a motor is none. */
+  /** Whether the piece is a motor; a battery for a motor is none. */
   private static boolean isMotor(Kit kit) {
     return kit.isMotor() && !kit.needsVenting();
   }

@@ -15,12 +15,13 @@ import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** What fills a chamber, and what is known of its seal. */
+/** Questions for the filling of a chamber and the evidence for its seal. */
 public record FillingQuestions(Replay replay, QuantityQuestions quantities, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
   /**
-   * A hand of water, where nobody knows; whoever leaked under less will leak far more (judgement).
+   * The head of water assumed for a leak test where nobody knows it, about a hand, m (judgement). A
+   * chamber that leaked at a small head leaks much more at a larger one.
    */
   private static final double LEAST_HEAD = 0.1;
 
@@ -29,6 +30,8 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
   }
 
   /**
+   * The filling.
+   *
    * @param subject both of two twins
    * @param first the one of them whose seal is asked for
    */
@@ -63,7 +66,7 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
     return good ? Optional.empty() : Optional.of("such foam counts for nothing");
   }
 
-  /** The seal of a space full of air, and its test. */
+  /** A space full of air, its seal and its test. */
   Filling air(String key, String subject) {
     Seal seal = replay.ask(seal(key, subject));
     return new Filling.Air(
@@ -121,7 +124,10 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
         litresIn > 0 ? Optional.of(head(key, subject)) : Optional.empty());
   }
 
-  /** Asked only of a chamber that let water in: the deeper it was tried, the less it fills. */
+  /**
+   * The head of water, asked only of a chamber that leaked: the deeper the test, the less it fills
+   * in use.
+   */
   private double head(String key, String subject) {
     return replay.ask(
         quantities

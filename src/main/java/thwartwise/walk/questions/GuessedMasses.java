@@ -11,13 +11,13 @@ import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.walk.engine.Replay;
 
 /**
- * Masses that nobody weighed, as the answers themselves say: a guess, or what is usual. They may be
- * off by more than what was weighed and not said how.
+ * Masses that the answers mark as a guess or as usual. They may be off by more than weighed masses
+ * for which no way of weighing was named.
  */
 public final class GuessedMasses {
   private GuessedMasses() {}
 
-  /** The boat, saying so of each of them. */
+  /** The boat with each of them marked as a guess. */
   public static Boat withGuesses(Replay replay, Boat boat) {
     List<MeasuringMethod> methods = new ArrayList<>(boat.methods());
     way(replay, "hull.mass")
@@ -32,7 +32,7 @@ public final class GuessedMasses {
     return boat.withMethods(methods);
   }
 
-  /** Another mass of the hull: what was said of how the last one was found no longer holds. */
+  /** Removes how the hull's mass was found, because the hull has been weighed again. */
   public static Boat weighedAgain(Replay replay, String key, Boat boat) {
     List<MeasuringMethod> methods = new ArrayList<>(boat.methods());
     methods.removeIf(method -> method.kind() == MeasurementKind.HULL_WEIGHT);
@@ -42,7 +42,7 @@ public final class GuessedMasses {
     return boat.withMethods(methods);
   }
 
-  /** A typed guess of a mass is counted heavier; what is usual is taken as it stands. */
+  /** The basis of a mass. A typed guess is counted heavier, a usual mass as it stands. */
   private static Optional<MeasuringWay> way(Replay replay, String key) {
     return replay
         .basis(key)

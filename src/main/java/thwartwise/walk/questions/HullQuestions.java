@@ -24,7 +24,7 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** The bare hull: what it is made of, its shape, its mass. */
+/** Questions for the bare hull: material, shape, mass. */
 public final class HullQuestions {
   private static final int USUAL_STATIONS = 5;
   private static final int USUAL_POINTS = 3;
@@ -94,7 +94,7 @@ public final class HullQuestions {
             .unless(HullQuestions::impossibleDensity));
   }
 
-  /** Kilograms a litre are what a jug and a scale give at first. */
+  /** The density in kilograms per litre, which is what a jug and a scale give. */
   private Optional<Warning> unlikelyDensity(double density) {
     Span usual = limits.density();
     if (usual.contains(density)) {
@@ -138,7 +138,10 @@ public final class HullQuestions {
         .or(this::bottomAndSides);
   }
 
-  /** Typed as two figures: the thicker leaves less room in the chambers, so it counts. */
+  /**
+   * The thickness, which may be two figures. The larger counts, because it leaves less room in the
+   * chambers.
+   */
   private Optional<Reading<ShellThickness>> bottomAndSides(String typed) {
     String[] two = typed.split(";", -1);
     if (two.length != 2) {
@@ -165,7 +168,7 @@ public final class HullQuestions {
         measured, ShellThickness.everywhere(thick), Assumption.thickShell(material), assumed);
   }
 
-  /** What nobody measured stays known as such, so that the report can say so. */
+  /** What nobody measured is recorded as an assumption, so that the report can name it. */
   private static <T> T orAssumed(
       Optional<T> measured, T usual, Assumption what, List<Assumption> assumed) {
     if (measured.isEmpty()) {
@@ -230,7 +233,7 @@ public final class HullQuestions {
   private static final String MEND =
       "Then type list, and change with the number of the answer that is wrong; or back.";
 
-  /** Length, stations, points, alike, the look at it. */
+  /** The questions of every shape: length, stations, points, equal sides, the final look. */
   private static final int OF_EVERY_SHAPE = 5;
 
   private boolean alike() {
@@ -262,7 +265,9 @@ public final class HullQuestions {
             (key, before) -> deck(key, before.size() + 1, outline));
   }
 
-  /** Most often the ends of the open part, typed as those of the deck. */
+  /**
+   * Doubts a deck longer than half the boat; the ends typed are most often those of the open part.
+   */
   private Optional<Warning> longDeck(double from, double to, Outline outline) {
     double length = outline.fore() - outline.aft();
     return to - from > length / 2

@@ -9,13 +9,13 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 
 /**
- * A hull in characters from its stations: from above and from the side, both to one scale, the bow
- * on the right.
+ * The plan and the side view of a hull, drawn from its stations in characters to one scale, bow on
+ * the right.
  */
 final class HullSketch {
   private static final int COLUMNS = 70;
 
-  /** A character is about twice as high as it is broad. */
+  /** The height of a character in units of its width, about. */
   private static final double TALL = 2;
 
   private final double aft;
@@ -48,7 +48,7 @@ final class HullSketch {
     return lines;
   }
 
-  /** Every line of one side from aft to forward, and its two end stations. */
+  /** All lines of one side from aft to forward, and both end stations. */
   private void side(List<Station> stations, Function<Station, List<Vector3>> of) {
     for (int line = 0; line < of.apply(stations.get(0)).size(); line++) {
       int number = line;

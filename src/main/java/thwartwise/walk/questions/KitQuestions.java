@@ -36,12 +36,15 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Everything carried that is not built in. */
+/** Questions for everything carried that is not built in. */
 public final class KitQuestions {
-  /** A motor hangs aft of the transom and below the bottom; oars stick out. */
+  /**
+   * How far kit may reach beyond the hull, m: a motor hangs aft of the transom and below the
+   * bottom, and oars stick out.
+   */
   private static final double BEYOND = 1.0;
 
-  /** What the tape may be off. */
+  /** The error allowed for a tape, m. */
   private static final double UNDER = 0.02;
 
   private static final String[] USUAL =
@@ -100,7 +103,7 @@ public final class KitQuestions {
             known);
   }
 
-  /** The boat with what the table asks for besides kit, each of which there may be none of. */
+  /** The boat with the fittings that the table asks for; it may have none of them. */
   public Boat equipped(Boat boat) {
     Boat equipped = boat;
     for (Settable<Boat, Double> row : BoatProperties.EQUIPMENT) {
@@ -121,7 +124,9 @@ public final class KitQuestions {
         .orElse(boat);
   }
 
-  /** Household buckets hold ten litres or more (judgement); nobody filled this one from a jug. */
+  /**
+   * A bailer that nobody filled from a jug. Household buckets hold ten litres or more (judgement).
+   */
   private Optional<Reading<Double>> bucket(String typed) {
     return typed.strip().equalsIgnoreCase("bucket") || typed.strip().equalsIgnoreCase("a bucket")
         ? Optional.of(
@@ -199,7 +204,7 @@ public final class KitQuestions {
             true));
   }
 
-  /** What nobody weighed counts as a guess does. */
+  /** The mass to count: one that nobody weighed counts as a guess. */
   private static double heavy(UsualKit usual) {
     return usual.mass() * QuantityQuestions.HEAVIER;
   }
@@ -225,7 +230,7 @@ public final class KitQuestions {
             .within(x -> outside(Math.max(outline.aft() - x, x - outline.fore()))));
   }
 
-  /** How far beyond the hull, where that is too far for anything carried. */
+  /** Doubts a place that is too far beyond the hull for anything carried. */
   private Optional<Warning> outside(double beyond) {
     return beyond > limits.kitOutside()
         ? Optional.of(
@@ -261,7 +266,7 @@ public final class KitQuestions {
                 z -> outside(z - outline.highest() - limits.kitAboveRail() + limits.kitOutside())));
   }
 
-  /** A minus typed by mistake, most often. */
+  /** Doubts a negative place, which is most often a minus typed by mistake. */
   private Optional<Warning> underTheKeel(double z) {
     if (!(z < outline.lowest() - UNDER)) {
       return Optional.empty();
@@ -275,8 +280,8 @@ public final class KitQuestions {
   }
 
   /**
-   * Kilograms a cubic metre of what kit is made of, each at the dense end of what is usual, so that
-   * it lifts least (judgement; steel and water are textbook figures).
+   * Densities of the materials of kit, kg/m³, each at the upper end of its usual range so that it
+   * lifts least (judgement; steel and water are textbook figures).
    */
   private static final Map<String, Double> DENSE =
       Map.of(
@@ -289,7 +294,7 @@ public final class KitQuestions {
           "bottle of water", 1000.0,
           "aluminium", 2700.0);
 
-  /** What it is, instead of its litres: the least that so many kilograms of it can be. */
+  /** A material instead of litres: the least volume that so many kilograms of it can have. */
   private Optional<Reading<Double>> ofItsStuff(String typed, double mass) {
     return Optional.ofNullable(DENSE.get(typed.strip().toLowerCase(Locale.ROOT)))
         .map(density -> mass / density)
@@ -304,8 +309,8 @@ public final class KitQuestions {
   }
 
   /**
-   * Not asked of what is loose outside any chamber: swamped it floats away, and heeled it slides
-   * farthest where its size is not known.
+   * The volume. It is not asked for loose kit outside a chamber, which floats away from a swamped
+   * boat; heeled, kit of unknown size is taken to slide farthest.
    */
   private Optional<Double> litres(String key, String subject, double mass) {
     return replay.ask(
@@ -340,7 +345,10 @@ public final class KitQuestions {
         .orWord("none", "none");
   }
 
-  /** Asked of what nobody means to do: to give a tight chamber up, or to stow a motor in a box. */
+  /**
+   * Asks before an answer that nobody means to give, such as giving up a tight chamber or stowing a
+   * motor in a box.
+   */
   private Optional<Warning> costly(String name, String chamber) {
     ChamberPart part =
         chambers.stream().filter(c -> c.name().equals(chamber)).findFirst().orElseThrow();

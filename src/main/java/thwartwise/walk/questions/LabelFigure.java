@@ -15,7 +15,7 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.QuestionTopic;
 
 /**
- * A figure read off a label, a plate or a fuse, whose units are the same in every system of units.
+ * A figure from a label, a plate or a fuse, in units that are the same in every system.
  *
  * @param units the first is that of a bare number
  */
@@ -55,9 +55,11 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
           new LabelUnit("minutes", 60, "min", "minute", "minutes"));
 
   /**
+   * A unit on a label.
+   *
    * @param shown as a person writes it
-   * @param size how many of the boat file's unit it is
-   * @param words by which it is known, in lower case
+   * @param size in units of the boat file
+   * @param words that mean it, in lower case
    */
   record LabelUnit(String shown, double size, List<String> words) {
     LabelUnit(String shown, double size, String... words) {
@@ -69,7 +71,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
     return new LabelFigure(quantity, List.of(units));
   }
 
-  /** A current; watts are what it comes to at these volts. */
+  /** A current. Watts are divided by the voltage. */
   static LabelFigure amperes(double volts) {
     return of(
         BoatQuantity.AMPERES,
@@ -77,7 +79,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
         new LabelUnit("W", 1 / volts, "w", "watt", "watts"));
   }
 
-  /** A charge; some labels give the energy instead. */
+  /** A charge. Some labels give the energy instead. */
   static LabelFigure ampereHours(double volts) {
     return of(
         BoatQuantity.AMPERE_HOURS,
@@ -86,7 +88,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
         new LabelUnit("kWh", 1000 / volts, "kwh"));
   }
 
-  /** Asks for it; the value comes out in SI. */
+  /** The question; its value is SI. */
   QuestionDefinition<Double> entry(String key, String subject) {
     String bare = units.get(0).shown();
     return QuestionDefinition.of(
@@ -94,7 +96,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
         .unless(this::doubt);
   }
 
-  /** Asks for a number of the table. */
+  /** The question for a number of the table. */
   QuestionDefinition<Double> asked(Property<?, Double> property, QuestionTopic topic) {
     return entry(topic.key(property), topic.subject(property)).worded(property);
   }
@@ -108,7 +110,7 @@ record LabelFigure(BoatQuantity quantity, List<LabelUnit> units) {
         .orElseGet(() -> read(typed, plain, units.get(0)));
   }
 
-  /** The longest first: hours end in s as seconds do. */
+  /** The words for units, longest first, because "hours" ends in "s" like seconds. */
   private List<String> words() {
     List<String> words = new ArrayList<>();
     units.forEach(unit -> words.addAll(unit.words()));

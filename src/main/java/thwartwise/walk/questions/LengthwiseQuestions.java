@@ -8,7 +8,7 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** How far forward of the aft end the points of one station lie. */
+/** Questions for the distances of the points of one station from the aft end. */
 record LengthwiseQuestions(
     Replay replay,
     QuantityQuestions quantities,
@@ -26,7 +26,10 @@ record LengthwiseQuestions(
     "raked; how far forward is then asked for each point, the aftmost being 0."
   };
 
-  /** Asked of the ends; a station between is taped along one line. */
+  /**
+   * Whether the station is plumb, asked for the two ends. A station between them is measured along
+   * one line.
+   */
   boolean upright() {
     boolean end = slips.isFirst() || last;
     if (!end && !replay.hasAnswer(key + ".upright")) {
@@ -36,11 +39,11 @@ record LengthwiseQuestions(
         WordQuestions.yesNo(key + ".upright", subject + " stands upright?")
             .how(slips.isFirst() ? AT_THE_AFT_END : ELSEWHERE)
             .why("Raked ends carry less at the bottom than at the rail.");
-    // An end taken for plumb is a longer boat.
+    // A raked end that is taken as plumb gives a longer boat.
     return replay.ask(end ? plumb : plumb.orElse(true, "yes"));
   }
 
-  /** Asked once for an upright station; never for an upright aft end, which is the origin. */
+  /** One distance for an upright station. An upright aft end is the origin and needs none. */
   double x(boolean upright, int point, List<Vector3> before) {
     if (!upright) {
       return ofPoint(point, before);

@@ -11,11 +11,10 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 
 /**
- * The limits of a chamber's box by where it is, in the words of whoever stands in front of it; one
- * left out reaches to the hull. Of a bow locker only its bulkhead, bottom and top are asked, of a
- * block all six.
+ * Questions for the limits of a chamber's box in terms of its place in the boat; a limit left out
+ * reaches to the hull. A bow locker has three limits (bulkhead, bottom, top), a block all six.
  *
- * @param slips what else the finished box cannot be
+ * @param slips what the finished box must not be
  */
 record LimitQuestions(
     Replay replay,
@@ -28,11 +27,14 @@ record LimitQuestions(
   private static final String HULL = "hull";
   private static final String TO_THE_HULL = "to the hull";
 
-  /** Only along the boat do people count in feet with decimals, m. */
+  /**
+   * Distances longer than this may be typed in feet with decimals, m; only along the boat do people
+   * measure so.
+   */
   private static final double LONG = 1.6;
 
   /**
-   * One limit in words.
+   * The words of one limit.
    *
    * @param word what may be typed instead of a figure; empty where there has to be a figure
    */
@@ -159,7 +161,7 @@ record LimitQuestions(
     return span(from, to, within);
   }
 
-  // The hull's own bounds stand in for one limit left out: a boat file knows both or neither.
+  // A missing limit is filled in from the hull, because a boat file holds both limits or neither.
   private static Span span(Optional<Double> from, Optional<Double> to, double[] within) {
     return from.isEmpty() && to.isEmpty()
         ? Span.ALL
@@ -183,7 +185,7 @@ record LimitQuestions(
         .orElseGet(() -> figure.optional("").withoutDefault());
   }
 
-  /** The hull is what is above a deck from rail to rail, too. */
+  /** Reads the word hull, which is also accepted where the prompt offers rail. */
   private static Optional<Reading<Optional<Double>>> hull(String typed) {
     return typed.strip().equalsIgnoreCase(HULL)
         ? Optional.of(Reading.understood(Optional.empty(), TO_THE_HULL))

@@ -4,7 +4,7 @@ import java.util.Optional;
 import thwartwise.hull.Material;
 import thwartwise.measure.ChoiceReader;
 
-/** What a hull can be made of, in the words of people who build and buy boats. */
+/** Materials of a hull in the words of people who build and buy boats. */
 public final class MaterialChoices {
   private MaterialChoices() {}
 

@@ -5,9 +5,9 @@ import thwartwise.boat.Assumption;
 import thwartwise.hull.HullMeasurements;
 
 /**
- * The hull with what was taken for granted because nobody measured it.
+ * A hull and the assumptions for what nobody measured of it.
  *
- * @param assumed in words, for the report
+ * @param assumed for the report
  */
 public record MeasuredHull(HullMeasurements hull, List<Assumption> assumed) {
 

@@ -18,18 +18,18 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What the plate of an electric motor says, and how fast it drove the boat when somebody timed it.
+ * Questions for the plate of an electric motor and for timed runs of the boat.
  *
  * @param volts of the battery
  */
 record MotorQuestions(Replay replay, QuantityQuestions quantities, double volts) {
-  /** Distances over water are paced in metres, whatever the tape is marked in. */
+  /** Distances over water are paced in metres, whatever the tape shows. */
   private static final QuantityQuestions METRIC = new QuantityQuestions(UnitSystem.METRIC);
 
   private static final String MOTOR = "Motor";
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,3}):([0-5]\\d)");
 
-  /** Empty where it runs on petrol. */
+  /** The motor; empty if it runs on petrol. */
   Optional<ElectricMotor> motor(String key, Optional<String> kit) {
     boolean electric =
         replay.ask(
@@ -59,7 +59,7 @@ record MotorQuestions(Replay replay, QuantityQuestions quantities, double volts)
     return replay.ask(figure.asked(property, topic).orNone(property.whenOmitted()));
   }
 
-  /** One of the motor as it hangs. */
+  /** One measurement of the motor as it is mounted. */
   private Optional<Double> length(String key, Property<ElectricMotor, Double> property) {
     return replay.ask(
         quantities

@@ -7,7 +7,7 @@ import java.util.Optional;
 import thwartwise.boat.Opening;
 import thwartwise.measure.ChoiceReader;
 
-/** What an opening is to whoever looks at it, which says what is asked of it. */
+/** The kind of an opening as a person sees it, which decides what is asked of it. */
 public enum OpeningKind {
   NOTCH("notch", Sketches.NOTCH, "motor notch", "cut-out", "transom cut-out"),
   OAR_NOTCH("oar notch", Sketches.OAR_NOTCH, "side notch", "rowlock notch"),
@@ -23,7 +23,7 @@ public enum OpeningKind {
   CABLE_HOLE("cable hole", Sketches.CABLE_HOLE, "hole", "wire", "cable", "hole for a cable"),
   OTHER("other", Sketches.EDGE, "case", "centreboard case", "well", "something else");
 
-  /** Nearer than that to where the hull has it, a tape tells no difference, m. */
+  /** Within this distance of the hull's own figure a tape shows no difference, m. */
   private static final double TAPE = 0.001;
 
   private final String word;
@@ -44,12 +44,15 @@ public enum OpeningKind {
     return sketch;
   }
 
-  /** Told by its diameter, up to the middle of it. */
+  /** Whether it is measured by its diameter and the height of its middle. */
   boolean isRound() {
     return this == DRAIN || this == CABLE_HOLE;
   }
 
-  /** Cut down from the edge of the boat: nothing shuts it, and it leads into the boat. */
+  /**
+   * Whether it is cut down from the edge of the boat: nothing closes it, and it leads into the
+   * boat.
+   */
   boolean isNotch() {
     return this == NOTCH || this == OAR_NOTCH;
   }
@@ -58,14 +61,14 @@ public enum OpeningKind {
     return this == DECK_HATCH || this == FACE_HATCH;
   }
 
-  /** What a row begins with that holds its measurements. */
+  /** The title of a row with its measurements. */
   String title() {
     return this == OTHER
         ? "Opening"
         : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
-  /** What is asked of it, in this order, after where it leads. */
+  /** The measurements that are asked, in this order, after the question where it leads. */
   List<String> order() {
     return switch (this) {
       case NOTCH -> List.of("name", "to port", "up", "length");
@@ -85,7 +88,7 @@ public enum OpeningKind {
     return choices;
   }
 
-  /** The kind under which a walk comes to this opening again; other, where it needs all asked. */
+  /** The kind of an opening in a boat file; "other" if all measurements are needed. */
   public static OpeningKind of(Opening opening, Outline outline) {
     boolean open = opening.closedBy().isEmpty() && opening.into().isEmpty();
     double x = opening.middle().x();

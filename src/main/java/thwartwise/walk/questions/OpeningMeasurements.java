@@ -18,8 +18,8 @@ import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * Where one opening is and how large, by what it is. What the hull tells already is not asked: how
- * far forward the transom is, how far out the rail.
+ * The position and size of one opening, by its kind. Distances that follow from the hull are not
+ * asked: the position of the transom and of the rail.
  *
  * @param into the chamber it leads into; empty when it leads into the boat
  */
@@ -32,10 +32,13 @@ record OpeningMeasurements(
     String subject,
     OpeningKind kind,
     Optional<ChamberPart> into) {
-  /** A coaming stands above the deck, and a deck may be cambered, m (judgement). */
+  /**
+   * The height of an opening above the rail, m (judgement): a coaming stands above the deck, and a
+   * deck may be cambered.
+   */
   private static final double ABOVE_RAIL = 0.3;
 
-  /** What a tape laid to the middle of a hatch may be off, m. */
+  /** The error allowed for a tape to the middle of a hatch, m. */
   private static final double LEEWAY = 0.05;
 
   Opening named(String name) {
@@ -49,14 +52,14 @@ record OpeningMeasurements(
     };
   }
 
-  /** In the transom, as far forward as that is at this height. */
+  /** A notch in the transom, whose position at this height is known. */
   private Opening notch(String name) {
     double y = across();
     double z = up(outline.highest());
     return new Opening(name, Vector3.of(outline.aftEndAt(z), y, z), width(), true);
   }
 
-  /** In the rail of one side, as far out as that is there. */
+  /** A notch in the rail of one side, whose position there is known. */
   private Opening oarNotch(String name) {
     double x = replay.ask(along());
     double side = side();
@@ -139,7 +142,10 @@ record OpeningMeasurements(
     return into.map(ChamberPart::name);
   }
 
-  /** In the front of a seat, as the edge of a hatch between the ends of its chamber is. */
+  /**
+   * Whether the edge runs fore and aft, as in the front of a bench or where a hatch lies between
+   * the ends of its chamber.
+   */
   private boolean isAlong(double x) {
     return kind == OpeningKind.FACE_HATCH
         && lengthOfTheChamber()
@@ -163,7 +169,7 @@ record OpeningMeasurements(
                     true));
   }
 
-  /** What is taped to. */
+  /** The point to which the tape goes. */
   private String point() {
     return kind.isRound()
         ? "the middle of the hole"
@@ -275,7 +281,7 @@ record OpeningMeasurements(
             .worded(PartProperties.OPENING_ATHWART));
   }
 
-  /** A lid that large is not relied on under water. */
+  /** Doubts a wide opening low down, because a lid of that width is not relied on under water. */
   private Optional<Warning> tooLow(double z, double width) {
     double depth = outline.highest() - outline.lowest();
     return limits.isLidTooLow(z - outline.lowest(), width, depth)

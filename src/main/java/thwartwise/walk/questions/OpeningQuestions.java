@@ -17,13 +17,13 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * Where water comes in before it reaches the rail, or into a chamber. What is asked of an opening
- * follows from what it is.
+ * Questions for openings that let water in below the rail or into a chamber. The kind of opening
+ * decides what is asked.
  */
 public final class OpeningQuestions {
   static final String BOAT = "boat";
 
-  /** A name has 30 characters, of which a number may be three. */
+  /** The longest name in characters. A name has 30, of which a number may take three. */
   private static final int LONGEST_NAME = 27;
 
   private final Replay replay;

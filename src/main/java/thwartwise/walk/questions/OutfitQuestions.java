@@ -20,9 +20,9 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What belongs to the outfit and is no piece of kit, each on one line: rowlocks, cleats, the anchor
- * line, leaks. One question, and no more where there is none. Hatches and pockets are asked for
- * among the openings, which know their chamber.
+ * Questions for fittings that are no kit, each on one line: rowlocks, cleats, anchor line, leaks. A
+ * boat without them answers one question. Hatches and pockets belong to the openings, which know
+ * their chamber.
  */
 public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
   private static final double BEYOND_END = 0.3;
@@ -35,7 +35,7 @@ public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
     LEAK
   }
 
-  /** In the walk of a whole boat. */
+  /** All of them, in the full walk. */
   public Boat asked(Boat boat) {
     List<UnaryOperator<Boat>> entered =
         new RepeatedQuestion(
@@ -67,7 +67,7 @@ public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
     return fitted;
   }
 
-  /** One of them, in the walk of changes, too. */
+  /** One of them, in the walk of changes. */
   public UnaryOperator<Boat> item(String key, Boat boat) {
     return switch (replay.ask(
         WordQuestions.choice(key + ".what", "Which of them", CHOICES)
@@ -92,7 +92,7 @@ public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
   private static final ChoiceReader<String> AMONG_OPENINGS =
       ChoiceReader.of("hatch", "hatch", "pocket", "deck plate", "lid");
 
-  /** Only the openings know where it is and what shuts it. */
+  /** Refers to the openings, which know where it is and what closes it. */
   private static Optional<Reading<What>> hatch(String typed) {
     return AMONG_OPENINGS.read(typed).refusal().isEmpty()
         ? Optional.of(

@@ -9,8 +9,8 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 
 /**
- * The bounds of the measured stations, to tell whether a thing can lie within the boat. Straight
- * between stations; it judges typing slips only, never buoyancy.
+ * The bounds of the measured stations, to check whether a thing can lie within the boat. Straight
+ * lines between stations; used for typing errors only and never for buoyancy.
  */
 public record Outline(List<Station> stations) {
 
@@ -34,7 +34,7 @@ public record Outline(List<Station> stations) {
     return all(p -> Math.abs(p.y())).max().orElseThrow();
   }
 
-  /** Of both sides together. */
+  /** The beam over both sides. */
   double beam() {
     return all(Vector3::y).max().orElseThrow() - all(Vector3::y).min().orElseThrow();
   }
@@ -44,7 +44,7 @@ public record Outline(List<Station> stations) {
         new Span(aft(), fore()), new Span(-halfBeam(), halfBeam()), new Span(lowest(), highest()));
   }
 
-  /** Half-breadth of the wider rail at a place along the boat. */
+  /** Half-breadth of the wider rail at x. */
   public double railAt(double x) {
     double widest = 0;
     for (int i = 1; i < stations.size(); i++) {
@@ -56,7 +56,7 @@ public record Outline(List<Station> stations) {
     return widest;
   }
 
-  /** Height of the lower rail at a place along the boat. */
+  /** Height of the lower rail at x. */
   double railHeightAt(double x) {
     double lowest = highest();
     for (int i = 1; i < stations.size(); i++) {
@@ -68,9 +68,7 @@ public record Outline(List<Station> stations) {
     return lowest;
   }
 
-  /**
-   * Height of the bottom on the middle line at a place along the boat, straight between stations.
-   */
+  /** Height of the bottom on the middle line at x, by straight lines between stations. */
   double keelAt(double x) {
     Vector3 before = stations.get(0).port().get(0);
     for (Station station : stations) {
@@ -83,7 +81,7 @@ public record Outline(List<Station> stations) {
     return before.z();
   }
 
-  /** How far forward the aft end is at a height, straight between the points of its station. */
+  /** The x of the aft end at a height, by straight lines between the points of its station. */
   double aftEndAt(double z) {
     List<Vector3> up = stations.get(0).port();
     for (int i = 1; i < up.size(); i++) {

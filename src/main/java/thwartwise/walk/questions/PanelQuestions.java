@@ -15,7 +15,7 @@ import thwartwise.walk.engine.QuestionTopic;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** What a solar panel gives, and what guards its two pairs of wires. */
+/** Questions for the output of a solar panel and for the fuses of its two pairs of wires. */
 record PanelQuestions(Replay replay, QuestionTopic topic) {
   static PanelQuestions of(Replay replay, String key) {
     return new PanelQuestions(replay, new QuestionTopic(key, "Panel"));
@@ -27,7 +27,7 @@ record PanelQuestions(Replay replay, QuestionTopic topic) {
   private static final Pattern AREA =
       Pattern.compile("(\\d*\\.?\\d+) ?(?:m ?)?(?:(?:x|by|\\*) ?(\\d*\\.?\\d+) ?m?|m2|sq ?m)?");
 
-  /** Empty where nobody knows what it gives. */
+  /** The panel; empty if nobody knows its output. */
   Optional<SolarPanel> panel(String kit) {
     Optional<Double> watts =
         replay.ask(
@@ -86,7 +86,7 @@ record PanelQuestions(Replay replay, QuestionTopic topic) {
             "That is " + BoatQuantity.PANEL_SIDE.doubt(area, "Measure it again, in metres."));
   }
 
-  /** Radians, south negative. */
+  /** The latitude in radians, negative in the south. */
   static Optional<Double> latitude(Replay replay, String key) {
     QuestionDefinition<Double> entry =
         QuestionDefinition.of(

@@ -12,7 +12,7 @@ import thwartwise.walk.engine.RepeatedQuestion;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Who is aboard today, and where they sit. */
+/** Questions for the people aboard today and their seats. */
 public final class PeopleQuestions {
   private final Replay replay;
   private final QuantityQuestions quantities;
@@ -95,7 +95,7 @@ public final class PeopleQuestions {
                 .formatted(chosen, place.people(), there));
   }
 
-  /** Left out, at the end of the place that trims the boat more. */
+  /** The position along the seat; left out, it is the end of the place that trims the boat more. */
   private Optional<Double> along(String key, String subject, Place place) {
     if (!place.hasLength()) {
       return Optional.empty();
@@ -112,7 +112,7 @@ public final class PeopleQuestions {
             .optional("far end"));
   }
 
-  /** As far out as the place lets them, on the side to which the boat leans already. */
+  /** As far outboard as the place allows, on the side to which the boat already heels. */
   private double farthest(Place place, List<Person> before) {
     double leaning =
         kit.stream().mapToDouble(k -> k.mass() * k.at().y()).sum()

@@ -21,18 +21,20 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitSystem;
 
 /**
- * Reads who wants to come along: {@code Iris 62 kg, Tom 80 dressed, boy 12, girl 10, adult}. A bare
- * number after a name is kilograms or, in a boat in feet, pounds; after boy or girl whole years.
- * What is understood names each with the most they may weigh: pounds for kilograms show there.
+ * Reads a list of people: {@code Iris 62 kg, Tom 80 dressed, boy 12, girl 10, adult}. A bare number
+ * after a name is kilograms or, in a boat in feet, pounds; after boy or girl it is whole years. The
+ * reply names each person with the greatest mass, so that pounds read as kilograms show.
  */
 public final class PeopleText {
   private static final int MOST = 8;
   private static final double LIGHTEST = 8;
 
-  /** A comma with a figure on both sides may be a decimal one. */
+  /** A comma between two figures, which may be a decimal comma. */
   private static final Pattern BETWEEN = Pattern.compile(";|,(?!\\d)|(?<!\\d),");
 
-  /** A bare number after such a word is years to one reader and kilograms to another. */
+  /**
+   * A word for a child. A bare number after it means years to one reader and kilograms to another.
+   */
   private static final Pattern CHILD =
       Pattern.compile(
           "(?:an?\\s+)?(?:child|children|kid|son|daughter|baby|toddler)\\s+(?:of\\s+)?\\d{1,3}");
@@ -54,7 +56,7 @@ public final class PeopleText {
   }
 
   /**
-   * For whoever is shown what was understood before it counts.
+   * For a person who confirms the reading before it counts.
    *
    * @param units in which a bare number after a name is a mass
    */
@@ -63,8 +65,8 @@ public final class PeopleText {
   }
 
   /**
-   * For a line that is answered at once: in a boat in feet a bare weight is refused, because pounds
-   * and kilograms are both near at hand and one of them flatters.
+   * For a list that is answered at once. In a boat in feet a bare weight is refused, because it may
+   * be pounds or kilograms and the wrong one flatters.
    */
   public static PeopleText forOneLine(PlannedMasses planned, UnitSystem units) {
     return new PeopleText(planned, units, !units.isMetric());
@@ -84,7 +86,7 @@ public final class PeopleText {
     return several(members, typed);
   }
 
-  /** What stands between commas or semicolons; a comma between two figures is a decimal one. */
+  /** The parts between commas and semicolons. A comma between two figures is a decimal comma. */
   public static List<String> split(String typed) {
     return List.of(BETWEEN.split(typed));
   }
@@ -208,7 +210,7 @@ public final class PeopleText {
             units.either("kg", () -> "lb")));
   }
 
-  /** Neither side is the cautious one of what is refused. */
+  /** The units for a refusal; there is no cautious side. */
   private String scales(double kilograms) {
     return String.format(
         Locale.ROOT, "%.0f %s", kilograms / unit(), units.either("kg", () -> "lb"));
@@ -230,7 +232,7 @@ public final class PeopleText {
     return before.stream().noneMatch(m -> m.name().equals(name));
   }
 
-  /** With a number behind it where there is one already. */
+  /** The name, with a number behind it if it is taken. */
   private static String free(String name, List<NamedPerson> before) {
     String found = name;
     for (int i = 2; !isFree(found, before); i++) {

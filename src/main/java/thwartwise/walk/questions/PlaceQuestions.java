@@ -21,15 +21,15 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Where people sit, kneel or stand; at least one such place. */
+/** Questions for the places where people sit, kneel or stand; at least one. */
 public final class PlaceQuestions {
-  /** What a tape laid across two rails may be off. */
+  /** The error allowed for a tape across two rails. */
   private static final double LEEWAY = 0.01;
 
-  /** Lower than this above the floor it is no seat, m (judgement). */
+  /** A seat lower than this above the floor is no seat, m (judgement). */
   private static final double SEAT = 0.10;
 
-  /** Names of what people stand or kneel on. */
+  /** Names of places where people stand or kneel. */
   private static final String[] ORDER = {"name", "across", "forward", "height", "reach", "people"};
 
   private static final Pattern FOOTING =
@@ -65,7 +65,7 @@ public final class PlaceQuestions {
     };
   }
 
-  /** How a place lies in the boat, seen from above. */
+  /** The position of a place seen from above. */
   private enum Lies {
     ACROSS,
     PORT,
@@ -90,7 +90,7 @@ public final class PlaceQuestions {
           .or(Lies.STARBOARD, "starboard", "right")
           .or(Lies.AREA, "area");
 
-  /** A name that speaks of a side, and a place that does not lie there. */
+  /** Doubts a name that speaks of a side if the place lies elsewhere. */
   private static Optional<Warning> otherSide(String name, Lies lies) {
     return NamedSide.of(name)
         .filter(side -> !isOn(side, lies))
@@ -136,7 +136,7 @@ public final class PlaceQuestions {
     return new Place(name, along, new Span(0.0 - out, out), z, people(key, subject), posture);
   }
 
-  /** Along one side: port (1) or starboard (−1). */
+  /** A place along one side: port (1) or starboard (−1). */
   private Place along(String key, String subject, String name, double side) {
     Span along = stretch(key, subject);
     double z = up(key, subject, name, along, false);
@@ -201,7 +201,7 @@ public final class PlaceQuestions {
     return new Span(in, out);
   }
 
-  /** Asked only where people may do something else than sit. */
+  /** The posture, asked only where people may do other things than sit. */
   private Posture posture(String key, String subject, String name, double z) {
     if (z - heights.floor() >= SEAT && !FOOTING.matcher(name).find()) {
       return Posture.SITTING;

@@ -11,7 +11,7 @@ import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** What is unlikely about the height of a seat, given the floor, the rail and the boxes. */
+/** Unlikely heights of a seat, compared with the floor, the rail and the boxes. */
 public record SeatHeightWarnings(
     QuantityQuestions quantities,
     Outline outline,
@@ -20,7 +20,7 @@ public record SeatHeightWarnings(
     PlausibleLimits limits) {
 
   /**
-   * @param along from where to where the seat goes
+   * @param along the ends of the seat in x
    * @param middle whether it reaches across the middle line
    */
   Optional<Warning> at(Span along, boolean middle, double z) {
@@ -48,7 +48,7 @@ public record SeatHeightWarnings(
         : Optional.empty();
   }
 
-  /** Nobody sits inside a sealed box: one of the two heights is wrong. */
+  /** Doubts a seat inside a sealed box, because one of the two heights must be wrong. */
   private Optional<Warning> inABox(Span along, double z) {
     Vector3 seat = Vector3.of(along.middle(), 0, z);
     return chambers.stream()

@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import thwartwise.geometry.Vector3;
 
-/** A section drawn in characters from the points measured so far, port on the left. */
+/** A section drawn in characters from the points so far, port on the left. */
 final class SectionSketch {
   private static final int COLUMNS = 61;
   private static final int ROWS = 13;
 
-  /** A character is about twice as high as it is broad. */
+  /** The height of a character in units of its width, about. */
   private static final double TALL = 2;
 
   private final char[][] cells = new char[ROWS][COLUMNS];

@@ -21,9 +21,9 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * What looks wrong of the whole shape is reported as soon as the last station is measured, while
- * the tape is at hand. The last few shapes are remembered, as a walk comes to the same one at every
- * question after it.
+ * Questions about a shape that looks wrong, asked right after the last station, while the tape is
+ * at hand. The last few shapes are cached, because a walk comes to the same one at every later
+ * question.
  */
 public final class ShapeQuestions {
   private static final int REMEMBERED = 8;
@@ -49,7 +49,7 @@ public final class ShapeQuestions {
     return known.computeIfAbsent(shape, this::looked);
   }
 
-  /** Stations that make no hull are refused when the boat is built. */
+  /** What looks wrong. Stations that make no hull are refused when the boat is built. */
   private List<PlausibilityFinding> looked(Shape shape) {
     try {
       HullMeasurements hull =

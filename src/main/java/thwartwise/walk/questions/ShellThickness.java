@@ -1,17 +1,17 @@
 package thwartwise.walk.questions;
 
-/** How thick a shell is, m: in most boats the same everywhere. */
+/** The thickness of a shell, m; most boats have one thickness everywhere. */
 record ShellThickness(double bottom, double sides) {
   static ShellThickness everywhere(double thickness) {
     return new ShellThickness(thickness, thickness);
   }
 
-  /** It leaves less room in the chambers, so it counts there. */
+  /** The larger thickness, which leaves less room in the chambers and counts there. */
   double thicker() {
     return Math.max(bottom, sides);
   }
 
-  /** What is certain to be skin all over the hull. */
+  /** The thickness that the skin has everywhere at least. */
   double thinner() {
     return Math.min(bottom, sides);
   }

@@ -2,7 +2,7 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 
-/** Drawings in characters of what is measured where; plain ASCII, at most 78 columns. */
+/** Drawings in characters that show what to measure where; ASCII, at most 78 columns. */
 public final class Sketches {
   private Sketches() {}
 
@@ -72,7 +72,7 @@ public final class Sketches {
           -----------------------------------------------------------------------
           """);
 
-  /** One of each kind. */
+  /** One chamber of each kind. */
   static final List<String> OPENINGS =
       drawn(
           """
@@ -160,7 +160,7 @@ public final class Sketches {
              or sealant that stays; a cable through an open hole closes nothing.
           """);
 
-  /** One of each kind, seen from above. */
+  /** One place of each kind, seen from above. */
   static final List<String> CHAMBERS =
       drawn(
           """

@@ -14,7 +14,7 @@ import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.walk.engine.QuantityQuestions;
 import thwartwise.walk.engine.Warning;
 
-/** What is unlikely about the mass of a bare hull, given the skin that its stations make. */
+/** Unlikely masses of a bare hull, compared with the skin that its stations make. */
 public record SkinWarnings(
     QuantityQuestions quantities,
     PlausibleLimits limits,
@@ -70,11 +70,11 @@ public record SkinWarnings(
   }
 
   /**
-   * How high the centre of a bare hull lies that nobody measured. Its skin's centre is too low a
-   * guess, since rails, seats, decks and knees are not in it; so whatever the hull weighs beyond
-   * its skin, and a quarter of it at least (judgement), is taken to lie at the highest rail, above
-   * which nothing is built into an open boat. Where bottom and sides differ, only the thinner of
-   * the two is certain to be skin everywhere: what is thicker may be the sides.
+   * The height of the centre of a bare hull, where nobody measured it. The centre of the skin alone
+   * is too low, because rails, seats, decks and knees are missing in it. So all mass beyond the
+   * skin, and at least a quarter of the whole (judgement), is taken to lie at the highest rail;
+   * nothing in an open boat is built in above it. Where bottom and sides differ, only the smaller
+   * thickness is certain everywhere, because the thicker part may be the sides.
    */
   Optional<Double> highCentre(double mass) {
     return form()
@@ -89,12 +89,15 @@ public record SkinWarnings(
 
   private static final double LEAST_AT_THE_RAIL = 0.25;
 
-  /** How high the centre of the skin alone lies. */
+  /** The height of the centre of the skin alone. */
   Optional<Double> skinCentre() {
     return form().map(form -> form.centre().z());
   }
 
-  /** What stands for a skin nobody measured is thick, and would leave too little for the rail. */
+  /**
+   * The thickness for this estimate. The assumption for an unmeasured skin is thick and would leave
+   * too little mass for the rail.
+   */
   private double likelyThickness() {
     return material
         .filter(m -> m.isUnmeasured(shell.thinner()))
@@ -102,7 +105,7 @@ public record SkinWarnings(
         .orElse(shell.thinner());
   }
 
-  /** Nothing where the stations do not close into a hull; the build of the boat reports it. */
+  /** Empty if the stations do not close into a hull; the build of the boat reports that. */
   private Optional<Double> area() {
     return form().map(HullForm::shellArea);
   }
@@ -131,7 +134,7 @@ public record SkinWarnings(
     }
   }
 
-  /** The hull asked about last, since a walk comes to the same one at every question after it. */
+  /** The cached hull, because a walk comes to the same one at every later question. */
   private record KnownForm(HullMeasurements hull, HullForm form) {}
 
   /** Replaced as a whole, so that threads may share it. */

@@ -19,8 +19,8 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * A reading that the stations on either side show to be out of line is asked about as soon as they
- * are known, once.
+ * Questions about a reading that is out of line with the stations on either side, asked once, as
+ * soon as those are known.
  */
 final class StationFairnessQuestions {
   private final Replay replay;
@@ -37,7 +37,7 @@ final class StationFairnessQuestions {
     this.alike = alike;
   }
 
-  /** The stations so far, with what was meant in place of what was misread. */
+  /** The stations so far, with corrected readings. */
   List<Station> corrected(List<Station> sofar, boolean whole) {
     List<Station> stations = sofar;
     Optional<FairnessOutlier> next = next(stations, whole);

@@ -13,8 +13,8 @@ import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * The stations, aft to forward, each from the keel up to the rail. What the baseline and the middle
- * line settle by themselves is not asked.
+ * Questions for the stations, aft to forward, each from the keel up to the rail. Coordinates that
+ * follow from the baseline and the middle line are not asked.
  */
 final class StationQuestions {
   private final Replay replay;
@@ -85,7 +85,7 @@ final class StationQuestions {
           "in a row with ; between: how far forward, then from keel to rail how far out",
           "and how high. A name may stand first. Enter: each value is asked by itself.");
 
-  /** What was measured last is drawn, so that a slip is seen before the next station. */
+  /** The section measured last is drawn, so that a slip is seen before the next station. */
   private static String[] drawn(List<Station> before, StationRow row) {
     List<String> lines = new ArrayList<>(before.isEmpty() ? BASELINE : drawn(before));
     lines.addAll(row.ofRakedEnd());
@@ -101,7 +101,7 @@ final class StationQuestions {
     return lines;
   }
 
-  /** Where a whole row is typed that need not begin with one. */
+  /** The name of a station, in a list whose rows need not begin with one. */
   private String name(String key, int number, List<Station> before, StationRow row) {
     String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
     return replay.ask(
@@ -117,7 +117,7 @@ final class StationQuestions {
                 .orElse(usual, usual)));
   }
 
-  /** A figure with words behind it. */
+  /** A figure that is followed by words. */
   private static Optional<Warning> figureOrName(String typed) {
     return typed.strip().matches("[-+.,]?\\d.*") && !WordQuestions.isAnotherAnswer(typed)
         ? Optional.of(

@@ -7,9 +7,9 @@ import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.QuestionDefinition;
 
 /**
- * What a row about one station holds, in the order in which it is asked.
+ * The contents of a row about one station, in the order of its questions.
  *
- * @param stations how many there are
+ * @param stations number of stations
  * @param points from keel to rail
  */
 record StationRow(int number, int stations, int points) {
@@ -18,7 +18,7 @@ record StationRow(int number, int stations, int points) {
   private static final String FROM = "from the aftmost point of the boat";
   private static final String UP = "up";
 
-  /** A whole station; Enter alone asks for its values one by one. */
+  /** A row for a whole station; Enter alone asks for its values one by one. */
   <T> QuestionDefinition<T> entry(QuestionDefinition<T> name) {
     List<String> order = new ArrayList<>();
     if (isEnd()) {
@@ -36,7 +36,7 @@ record StationRow(int number, int stations, int points) {
     return number == 1 || number == stations;
   }
 
-  /** Of an end, what a row holds where it is raked; nothing of a station between the ends. */
+  /** The title of a raked end; a station between the ends has none. */
   List<String> ofRakedEnd() {
     if (!isEnd()) {
       return List.of();
@@ -49,7 +49,7 @@ record StationRow(int number, int stations, int points) {
     return lines;
   }
 
-  /** The rest of an end that is raked: of each point how far forward. */
+  /** The rest of a row for a raked end: the x of each point. */
   <T> QuestionDefinition<T> ofRaked(QuestionDefinition<T> first) {
     return first.row("Station " + number, rakedOrder());
   }
@@ -66,7 +66,7 @@ record StationRow(int number, int stations, int points) {
     return order;
   }
 
-  /** The other side of a boat that is not alike. */
+  /** The row for the other side of a boat with unequal sides. */
   <T> QuestionDefinition<T> ofStarboard(QuestionDefinition<T> first) {
     return first.row("Station " + number + " to starboard", side());
   }

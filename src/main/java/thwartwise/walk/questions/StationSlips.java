@@ -12,14 +12,14 @@ import thwartwise.walk.engine.PlausibleRange;
 import thwartwise.walk.engine.QuantityQuestions;
 
 /**
- * What a station cannot be, given those aft of it.
+ * Values that a station cannot have, given the stations aft of it.
  *
  * @param where the station with its number and name, to begin a message with
  * @param before the stations aft of it
  */
 record StationSlips(
     QuantityQuestions quantities, String where, double length, int points, List<Station> before) {
-  /** How far stations may reach beyond or stay short of the length overall: rub rail, tape. */
+  /** The error allowed between the stations and the length overall: rub rail, tape. */
   private static final double LEEWAY = 0.10;
 
   /** A point this near the aft end is at it. */
@@ -45,7 +45,7 @@ record StationSlips(
     return quantities.length(0, length + LEEWAY, "length overall and a hand's breadth");
   }
 
-  /** Every line must run forward from station to station. */
+  /** Refuses a point that is not forward of the same line at the station before. */
   Optional<String> notForward(int point, double x) {
     if (isFirst() || x > previous().port().get(point - 1).x()) {
       return Optional.empty();
@@ -63,7 +63,7 @@ record StationSlips(
                 "Measure both from the aft end, or go back."));
   }
 
-  /** The same for a station whose points all lie equally far forward. */
+  /** The same for an upright station. */
   Optional<String> notForwardOfAll(double x) {
     return IntStream.rangeClosed(1, points)
         .boxed()
@@ -71,7 +71,7 @@ record StationSlips(
         .flatMap(point -> notForward(point, x));
   }
 
-  /** The origin is the aft end, so some point of the first station lies there. */
+  /** Refuses a first station without a point at the aft end, which is the origin. */
   Optional<String> awayFromTheAftEnd(int point, double x, List<Vector3> sofar) {
     double least = Math.min(x, sofar.stream().mapToDouble(Vector3::x).min().orElse(x));
     if (!isFirst() || !isRail(point) || least <= AT_THE_END) {
@@ -83,7 +83,7 @@ record StationSlips(
                 where, quantities.show(least), "Measure from the aftmost point, or go back."));
   }
 
-  /** The last station stands at the fore end, or the bow would be cut off. */
+  /** Refuses a last station away from the fore end, because the bow would be cut off. */
   Optional<String> shortOfTheEnd(double x, List<Vector3> sofar) {
     double most =
         DoubleStream.concat(DoubleStream.of(x), sofar.stream().mapToDouble(Vector3::x))
@@ -102,7 +102,7 @@ record StationSlips(
                     + " then change and its number."));
   }
 
-  /** The rail is the highest line of the hull. */
+  /** Refuses a rail that is not the highest line of the hull. */
   Optional<String> railBelow(int point, double z, List<Vector3> sofar) {
     if (!isRail(point)) {
       return Optional.empty();

@@ -11,7 +11,10 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Whether the crew sits in the swamped boat; a canoe by its form is held on to, and not asked. */
+/**
+ * Asks whether the crew sits in the swamped boat. The crew of a canoe, known by its form, holds on
+ * to it; that is not asked.
+ */
 public record SwampedQuestion(PlausibleLimits limits) {
   public boolean isAskedOf(List<Station> stations) {
     Outline outline = new Outline(stations);

@@ -11,7 +11,7 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 
-/** How far out and how high the points of one station lie. */
+/** Questions for the half-breadths and heights of the points of one station. */
 record TransverseQuestions(
     Replay replay,
     QuantityQuestions quantities,
@@ -20,10 +20,12 @@ record TransverseQuestions(
     StationSlips slips,
     BreadthWarnings breadths,
     StationRow row) {
-  /** Higher than the rail of any open boat of this size. */
+  /** The greatest height of the rail in an open boat of this size. */
   private static final double HIGHEST = 1.5;
 
-  /** The keel lies on the middle line, so its half-breadth is zero and not asked. */
+  /**
+   * The port side. The keel lies on the middle line, so its half-breadth is zero and is not asked.
+   */
   Vector3 port(String key, int point, double x, List<Vector3> before) {
     String name = slips.pointName(point);
     double y =
@@ -35,7 +37,7 @@ record TransverseQuestions(
     return Vector3.of(x, y, z);
   }
 
-  /** The other side of the same station: as far forward as port, the keel shared. */
+  /** The other side of the same station, with the x of the port side and the same keel. */
   List<Vector3> starboard(String key, List<Vector3> port) {
     TransverseQuestions otherSide =
         new TransverseQuestions(
@@ -54,11 +56,11 @@ record TransverseQuestions(
     return List.copyOf(points);
   }
 
-  /** What is measured where, and how to come by the line it is measured from. */
+  /** A drawing of what is measured, with the way to find the line from which it is measured. */
   private static final List<String> HEIGHTS =
       Stream.of(Sketches.ACROSS, List.of(""), Sketches.LINE).flatMap(List::stream).toList();
 
-  /** What is measured where, and below it the section as far as it has grown. */
+  /** A drawing of what is measured, and below it the section so far. */
   private static List<String> sketch(List<String> drawn, List<Vector3> before) {
     if (before.size() < 2) {
       return drawn;

@@ -21,20 +21,22 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** What was seen today of the boat full of water in knee-deep water, people sitting in it. */
+/** Questions for a trial today: people in the flooded boat, in knee-deep water. */
 public record TrialQuestions(
     Replay replay, QuantityQuestions quantities, LocalDate today, List<Place> places) {
-  /** Whoever is older is no child here. */
+  /** A person older than this is no child here. */
   private static final int OLDEST_CHILD = 17;
 
   private static final String EXPECTED_AGES = "whole years, such as 6, 9, or none";
 
-  /** Between these lies what people weigh on the mean of a crew, dressed, kg (judgement). */
+  /** The usual mean mass of a dressed crew is at least this, kg (judgement). */
   private static final double LIGHT = 15;
 
   private static final double HEAVY = 150;
 
-  /** More on the mean of grown people is asked about: it is often pounds, kg (judgement). */
+  /**
+   * A greater mean mass of adults needs confirmation, because it is often pounds, kg (judgement).
+   */
   private static final double USUAL = 100;
 
   public Optional<ObservedTrial> observedTrial() {
@@ -49,7 +51,7 @@ public record TrialQuestions(
     return done ? Optional.of(trialDetails()) : Optional.empty();
   }
 
-  /** Of a trial that was done. */
+  /** The details of a trial that took place. */
   public ObservedTrial trialDetails() {
     int people = people();
     List<Integer> children = children(people);
@@ -104,7 +106,7 @@ public record TrialQuestions(
                 .formatted(ages.size(), people));
   }
 
-  /** Where each of them sat, place by place; what follows from the rest is not asked. */
+  /** The number of people at each place; a number that follows from the others is not asked. */
   private List<String> seats(int people) {
     List<String> seats = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
@@ -141,8 +143,8 @@ public record TrialQuestions(
   }
 
   /**
-   * Pounds for kilograms and one person for two show in what each would weigh. What nobody weighs
-   * is not taken however firmly somebody insists: more of it would flatter.
+   * Doubts a mass for each person that suggests pounds or a wrong number of people. A guess outside
+   * the range is refused even when the person insists, because a greater mass would flatter.
    */
   private PlausibleRange usual(int people, List<Integer> children) {
     double grown = USUAL * (people - children.size());
@@ -157,7 +159,7 @@ public record TrialQuestions(
         HEAVY * people);
   }
 
-  /** So that pounds for kilograms are seen where no range can tell. */
+  /** Shows the mass for each person, so that pounds are noticed where no range can tell. */
   private Optional<String> each(double mass, int people) {
     return people > 1
         ? Optional.of(
@@ -182,7 +184,7 @@ public record TrialQuestions(
         .remark(yes -> yes ? Optional.empty() : Optional.of("it went badly, so nobody goes in it"));
   }
 
-  /** Ages of children, as they are typed, and what a child of an age weighs at most. */
+  /** The ages of children as they are typed, and the greatest mass of a child of an age. */
   static QuestionDefinition<List<Integer>> childAges(String key, String subject) {
     return QuestionDefinition.of(key, subject, "years", EXPECTED_AGES, TrialQuestions::readAges);
   }
@@ -203,7 +205,10 @@ public record TrialQuestions(
         : Reading.understood(ages, String.join(", ", words));
   }
 
-  /** A heavy child of that age, dressed; one too young for the table counts as its youngest, kg. */
+  /**
+   * The mass of a heavy child of that age, dressed, kg; younger children count as the youngest of
+   * the table.
+   */
   static double heavyChild(int age) {
     int known = Math.max(age, WeightForAge.YOUNGEST);
     double bare =

@@ -17,11 +17,13 @@ import thwartwise.walk.engine.QuestionDefinition;
 import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
-/** Where the boat will be used, by what can be seen from the bank. */
+/**
+ * Questions for the waters where the boat will be used, in terms that can be seen from the bank.
+ */
 public final class WatersQuestions {
   private static final String SHELTERED = "sheltered";
 
-  /** Distances over water are paced or read off a map in metres, whatever the tape is marked in. */
+  /** Distances over water are paced or read off a map in metres, whatever the tape shows. */
   private static final QuantityQuestions METRIC = new QuantityQuestions(UnitSystem.METRIC);
 
   private static final double STICK_SECONDS = 10;
@@ -135,7 +137,7 @@ public final class WatersQuestions {
   }
 
   /**
-   * @param scale what is typed for one of the unit of the file
+   * @param scale what is typed for one unit of the file
    */
   private static QuestionDefinition<Double> figure(
       Property<Waters, Double> property, double scale, String expected) {

@@ -13,12 +13,14 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
-/** The mass of the bare hull and, as far as the way of weighing tells it, where its centre lies. */
+/** Questions for the mass of the bare hull and, if the way of weighing tells it, its centre. */
 record WeighingQuestions(
     Replay replay, QuantityQuestions quantities, Outline outline, SkinWarnings skin) {
   /**
-   * @param along forward of the aft end, when the weighing tells it
-   * @param centre whole, when the weighing tells it
+   * A mass and what it tells of the centre.
+   *
+   * @param along x of the centre, if the weighing tells it
+   * @param centre the whole centre, if the weighing tells it
    */
   record Weighed(double mass, Optional<Double> along, Optional<Vector3> centre) {}
 
@@ -65,8 +67,9 @@ record WeighingQuestions(
   }
 
   /**
-   * Level on two narrow blocks: the centre divides the distance as the other reading does. One
-   * scale is enough, since what bears on a block is the same whether or not it stands on the scale.
+   * Level on two narrow blocks, the centre divides the distance in inverse proportion to the
+   * readings. One scale is enough, because the load on a block is the same whether or not it stands
+   * on the scale.
    */
   private Weighed ends() {
     double aft = place("aft", "Aft block", outline.aft());
@@ -95,7 +98,7 @@ record WeighingQuestions(
                         : OrderedLengths.backward(subject, least, x, quantities)));
   }
 
-  /** Both together are doubted as one figure is. */
+  /** The sum of both is checked as one mass. */
   private double foreMass(double aftMass) {
     return replay.ask(
         scale("fore", "Fore end")

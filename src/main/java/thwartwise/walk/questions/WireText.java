@@ -9,8 +9,8 @@ import thwartwise.measure.Reading;
 import thwartwise.measured.BoatQuantity;
 
 /**
- * What is printed on a wire: its copper in square millimetres or by American gauge, and the degrees
- * its insulation stands.
+ * The print on a wire: its copper in square millimetres or by American gauge, and the temperature
+ * limit of its insulation.
  *
  * @param area m²
  * @param insulation °C

@@ -13,8 +13,8 @@ import thwartwise.walk.engine.Warning;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * Which place a motor is steered from, and oars are rowed from. Only asked where there is a choice;
- * Enter leaves it at the nearest.
+ * Questions for the place from which the motor is steered and the oars are rowed, asked only where
+ * there is a choice. Enter takes the nearest.
  */
 record WorkingPlaces(Replay replay, QuantityQuestions quantities, List<Place> places) {
   private static final int ROOM_FOR_A_NAME = 18;
@@ -51,7 +51,7 @@ record WorkingPlaces(Replay replay, QuantityQuestions quantities, List<Place> pl
         key + ".workedFrom", subject, fit.stream().map(Place::name).toList());
   }
 
-  /** What Enter means; no place is taken for one from which nobody reaches the motor. */
+  /** The meaning of Enter. A place from which nobody reaches the motor is never assumed. */
   private static String nearest(Kit item, List<Place> fit, boolean motor) {
     Place nearest =
         fit.stream()

@@ -1,4 +1,2 @@
-/**
- * The questions about a boat, one class for each group of them, and what makes an answer unlikely.
- */
+/** The questions about a boat, one class for each group, and the checks for unlikely answers. */
 package thwartwise.walk.questions;
