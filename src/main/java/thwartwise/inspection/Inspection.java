@@ -58,6 +58,7 @@ import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.ValidWaters;
 import thwartwise.spread.BoatSpread;
+import thwartwise.spread.CaseFigures;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.SpreadAssessment;
 
@@ -229,8 +230,9 @@ public final class Inspection implements InspectedBoat {
         progress);
   }
 
-  SpreadAssessment spread(Boat measured, RuleSet spreads, Set<InputKind> better) {
-    return new SpreadAssessment(measured, assessment, limits, rules, spreads, better);
+  SpreadAssessment spread(
+      Boat measured, RuleSet spreads, Set<InputKind> better, CaseFigures known) {
+    return new SpreadAssessment(measured, assessment, limits, rules, spreads, better, known);
   }
 
   /** Which of these people may go, with as much taken off their seatings as here. */

@@ -18,6 +18,7 @@ import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.rules.RuleSet;
 import thwartwise.spread.BoatSpread;
+import thwartwise.spread.CaseFigures;
 import thwartwise.spread.FigureSpread;
 import thwartwise.spread.InputKind;
 import thwartwise.spread.SpreadAssessment;
@@ -55,6 +56,7 @@ record SpreadJudgement(
       Progress progress) {
     IntFunction<Runnable> counting = of -> progress.counting(Progress.Stage.SPREAD, of);
     Map<Seating, Double> widenings = new HashMap<>();
+    CaseFigures known = new CaseFigures();
     Optional<BoatSpread> screened = Optional.empty();
     for (int round = 1; true; round++) {
       progress.at(Progress.Stage.CREW, 0, 1);
@@ -62,7 +64,7 @@ record SpreadJudgement(
       if (!inspection.refusals().isEmpty()) {
         return new SpreadJudgement(inspection, Optional.empty(), spread -> spread);
       }
-      SpreadAssessment assessment = inspection.spread(measured, spreads, better);
+      SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
       Judged judged = assessment.of(inspection.capacity().people(), counting);
       screened = Optional.of(screened.orElse(judged.answer()));
       if (judged.unsure().isEmpty()) {

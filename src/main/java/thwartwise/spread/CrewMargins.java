@@ -2,6 +2,7 @@ package thwartwise.spread;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
@@ -13,6 +14,7 @@ import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Role;
+import thwartwise.crew.Lazy;
 import thwartwise.hull.UnusableBoat;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
@@ -31,6 +33,7 @@ final class CrewMargins implements MeasurementModel {
   private final List<Figure> figures;
   private final List<CrewCase> cases;
   private final int people;
+  private final CaseFigures known;
 
   /** One figure of one crew, as measured. */
   record Figure(CrewCase crew, Role role, CheckQuestion question, Margin margin) {
@@ -43,21 +46,30 @@ final class CrewMargins implements MeasurementModel {
      * things that are asked one by one each stays by itself.
      */
     boolean isOf(Figure other) {
-      return crew == other.crew
+      return crew.equals(other.crew)
           && question.asks(other.question.check(), other.question.measure())
           && (limitsCrew() || question.equals(other.question));
     }
   }
 
+  /**
+   * @param known of the same boat under the same rules
+   */
   CrewMargins(
-      Boat boat, BoatModel model, RuleSet rules, List<SpreadInput> inputs, List<CrewCase> cases) {
+      Boat boat,
+      BoatModel model,
+      RuleSet rules,
+      List<SpreadInput> inputs,
+      List<CrewCase> cases,
+      CaseFigures known) {
+    this.known = known;
     this.boat = boat;
     this.model = model;
     this.inputs = inputs;
     this.cases = cases;
     this.checks = CautiousChecks.of(rules, model);
     this.people = room(boat);
-    this.figures = figures(VariedBoat.asMeasured(boat, people), model);
+    this.figures = figures(VariedBoat.asMeasured(boat, people));
   }
 
   /** As many as any of its crews could be. */
@@ -74,7 +86,7 @@ final class CrewMargins implements MeasurementModel {
     VariedBoat varied = VariedBoat.asMeasured(boat, people).at(inputs, values);
     double[] rooms = new double[figures.size()];
     try {
-      List<Figure> found = figures(varied, varied.model(boat, model));
+      List<Figure> found = figures(varied);
       Arrays.setAll(rooms, i -> room(figures.get(i), found));
     } catch (UnusableBoat contradiction) {
       Arrays.fill(rooms, Double.NaN);
@@ -90,11 +102,19 @@ final class CrewMargins implements MeasurementModel {
         .orElse(Double.NEGATIVE_INFINITY);
   }
 
-  private List<Figure> figures(VariedBoat varied, BoatModel at) {
+  private List<Figure> figures(VariedBoat varied) {
+    Supplier<BoatModel> built = Lazy.of(() -> varied.model(boat, model));
     BalanceCache balances = new BalanceCache();
     return cases.stream()
-        .flatMap(c -> figures(c, c.aboard(at, varied.people()), balances))
+        .flatMap(
+            crew ->
+                known.of(varied, crew, () -> figures(crew, varied, built.get(), balances)).stream())
         .toList();
+  }
+
+  private List<Figure> figures(
+      CrewCase crew, VariedBoat varied, BoatModel at, BalanceCache balances) {
+    return figures(crew, crew.aboard(at, varied.people()), balances).toList();
   }
 
   private Stream<Figure> figures(CrewCase crew, LoadedBoat loaded, BalanceCache balances) {

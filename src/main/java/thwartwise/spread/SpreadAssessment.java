@@ -56,6 +56,7 @@ public final class SpreadAssessment {
   private final RuleSet rules;
   private final RuleSet spreads;
   private final Set<InputKind> better;
+  private final CaseFigures known;
 
   /**
    * @param measured the boat of its file
@@ -63,6 +64,7 @@ public final class SpreadAssessment {
    * @param rules in force
    * @param spreads how far a measurement may be off, by how it was taken
    * @param better kinds of measurement that were taken the better way
+   * @param known from the same boat before, whatever was taken off its seatings
    */
   public SpreadAssessment(
       Boat measured,
@@ -70,7 +72,9 @@ public final class SpreadAssessment {
       Limits limits,
       RuleSet rules,
       RuleSet spreads,
-      Set<InputKind> better) {
+      Set<InputKind> better,
+      CaseFigures known) {
+    this.known = known;
     this.assessment = assessment;
     this.model = assessment.model();
     this.proved = HullCorrection.of(measured);
@@ -153,7 +157,7 @@ public final class SpreadAssessment {
       List<CrewCase> cases,
       List<SpreadInput> inputs,
       IntFunction<Runnable> progress) {
-    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
+    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases, known);
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
     List<PropagatedResult> results =
         FirstOrderPropagation.of(distributions, margins, 1, progress.apply(2 * inputs.size() + 1));
@@ -163,7 +167,7 @@ public final class SpreadAssessment {
   /** For each case the share of boats, worked out in full, in which every figure of it is met. */
   private Map<CrewCase, Double> inFull(
       List<CrewCase> cases, List<SpreadInput> inputs, IntFunction<Runnable> progress) {
-    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases);
+    CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases, known);
     List<SampledResult> least =
         MonteCarloPropagation.of(
             inputs.stream().map(SpreadInput::distribution).toList(),

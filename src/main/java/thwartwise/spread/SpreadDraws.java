@@ -1,16 +1,19 @@
 package thwartwise.spread;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.checks.Margin;
+import thwartwise.crew.Lazy;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.Allowance;
 import thwartwise.spread.CrewMargins.Figure;
@@ -21,13 +24,7 @@ import thwartwise.uncertainty.PropagatedResult;
 import thwartwise.uncertainty.SampledResult;
 
 /** Boats drawn by chance from what the moves of each measurement showed. */
-record SpreadDraws(
-    int recommended,
-    double each,
-    List<SpreadInput> inputs,
-    List<Figure> figures,
-    List<PropagatedResult> results) {
-
+final class SpreadDraws {
   private static final int DRAWS = 20_000;
   private static final long SEED = 21;
   private static final double CLOSE = 2;
@@ -41,14 +38,50 @@ record SpreadDraws(
   /** A smaller part of the variance is not worth ten minutes. */
   private static final double WORTH = 0.1;
 
+  private final int recommended;
+  private final double each;
+  private final List<SpreadInput> inputs;
+  private final List<Figure> figures;
+  private final List<PropagatedResult> results;
+  private final Supplier<List<Draw>> draws = Lazy.of(this::drawn);
+  private final Supplier<Map<CrewCase, Double>> shares = Lazy.of(this::sharesDrawn);
+
+  /**
+   * One boat.
+   *
+   * @param deviations by how many standard deviations each measurement is above its mean
+   * @param rooms of each figure; NaN where the boat has none
+   */
+  private record Draw(double[] deviations, double[] rooms) {}
+
+  /**
+   * @param each mass of the people who are recommended, kg
+   * @param results of each figure, from moves of each measurement
+   */
+  SpreadDraws(
+      int recommended,
+      double each,
+      List<SpreadInput> inputs,
+      List<Figure> figures,
+      List<PropagatedResult> results) {
+    this.recommended = recommended;
+    this.each = each;
+    this.inputs = inputs;
+    this.figures = figures;
+    this.results = results;
+  }
+
+  List<SpreadInput> inputs() {
+    return inputs;
+  }
+
   /**
    * Cases that should be allowed, look sure enough to second order, and have a figure within two
    * spreads of its limit.
    */
   List<CrewCase> close() {
-    Map<CrewCase, Double> shares = shares();
     return told()
-        .filter(c -> shares.get(c) >= BoatSpread.ENOUGH)
+        .filter(c -> shares.get().get(c) >= BoatSpread.ENOUGH)
         .filter(c -> limiting(c).anyMatch(this::isClose))
         .toList();
   }
@@ -73,20 +106,17 @@ record SpreadDraws(
   }
 
   /** Of each case that should be allowed the share in which all of it is met, to second order. */
-  private Map<CrewCase, Double> shares() {
-    List<CrewCase> cases = told().toList();
-    List<SampledResult> least =
-        sampled(
-            Optional.empty(),
-            all ->
-                cases.stream()
-                    .mapToDouble(c -> limiting(c).mapToDouble(i -> all[i]).min().orElse(0))
-                    .toArray());
-    Map<CrewCase, Double> shares = new HashMap<>();
-    for (int i = 0; i < cases.size(); i++) {
-      shares.put(cases.get(i), cases.isEmpty() ? 1 : least.get(i).shareAtLeast(0));
+  private Map<CrewCase, Double> sharesDrawn() {
+    Map<CrewCase, Double> found = new HashMap<>();
+    for (CrewCase crew : told().toList()) {
+      int[] limits = limiting(crew).toArray();
+      found.put(crew, share(draw -> Arrays.stream(limits).allMatch(i -> draw.rooms[i] >= 0)));
     }
-    return shares;
+    return found;
+  }
+
+  private double share(Predicate<Draw> holds) {
+    return (double) draws.get().parallelStream().filter(holds).count() / DRAWS;
   }
 
   /**
@@ -94,11 +124,11 @@ record SpreadDraws(
    * the least sure.
    */
   List<Seating> unsure(Map<CrewCase, Double> inFull) {
-    Map<CrewCase, Double> shares = shares();
-    inFull.forEach((crew, share) -> shares.merge(crew, share, Math::min));
-    List<CrewCase> worstFirst = told().sorted(Comparator.comparingDouble(shares::get)).toList();
+    Map<CrewCase, Double> poorer = new HashMap<>(shares.get());
+    inFull.forEach((crew, share) -> poorer.merge(crew, share, Math::min));
+    List<CrewCase> worstFirst = told().sorted(Comparator.comparingDouble(poorer::get)).toList();
     List<CrewCase> tooFew =
-        worstFirst.stream().filter(c -> shares.get(c) < BoatSpread.ENOUGH).toList();
+        worstFirst.stream().filter(c -> poorer.get(c) < BoatSpread.ENOUGH).toList();
     return (tooFew.isEmpty()
             ? worstFirst.stream().filter(c -> c.people() > 0).limit(1)
             : tooFew.stream())
@@ -113,8 +143,7 @@ record SpreadDraws(
   }
 
   BoatSpread answer(double adult, Allowance unsaid, Map<CrewCase, Double> inFull) {
-    List<SampledResult> drawn = drawn(Optional.empty());
-    List<CrewChance> chances = chances(drawn.get(0), inFull);
+    List<CrewChance> chances = chances(inFull);
     return new BoatSpread(
         adult,
         recommended,
@@ -122,9 +151,9 @@ record SpreadDraws(
         recommended,
         each,
         chances,
-        spreads(drawn, f -> isLimiting(f) && f.crew().people() == recommended),
+        spreads(f -> isLimiting(f) && f.crew().people() == recommended),
         List.of(),
-        spreads(drawn, f -> f.crew().isAsLoaded()),
+        spreads(f -> f.crew().isAsLoaded()),
         again(chances),
         inputs.size(),
         unsaid);
@@ -132,9 +161,7 @@ record SpreadDraws(
 
   /** The answer with the figures that decide nothing. */
   BoatSpread findings(BoatSpread judged) {
-    List<SampledResult> drawn = drawn(Optional.empty());
-    return judged.with(
-        spreads(drawn, f -> !f.crew().isAsLoaded()), spreads(drawn, f -> f.crew().isAsLoaded()));
+    return judged.with(spreads(f -> !f.crew().isAsLoaded()), spreads(f -> f.crew().isAsLoaded()));
   }
 
   /** Measurements that make up more than next to nothing of the spread of any figure. */
@@ -145,50 +172,51 @@ record SpreadDraws(
         .toList();
   }
 
-  /**
-   * The number of people carried first, then every figure.
-   *
-   * @param again a measurement taken again in a better way, that came out one spread to the good
-   *     side
-   */
-  private List<SampledResult> drawn(Optional<Again> again) {
-    return sampled(again, this::carriedFirst);
-  }
-
-  private List<SampledResult> sampled(Optional<Again> again, UnaryOperator<double[]> told) {
+  private List<Draw> drawn() {
+    int count = inputs.size();
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
-    return MonteCarloPropagation.of(
-        distributions, values -> told.apply(rooms(deviations(values, again))), DRAWS, SEED);
+    return MonteCarloPropagation.draws(
+            distributions, values -> withRooms(deviations(values)), DRAWS, SEED)
+        .stream()
+        .map(row -> new Draw(Arrays.copyOf(row, count), Arrays.copyOfRange(row, count, row.length)))
+        .toList();
   }
 
-  private double[] rooms(double[] deviations) {
-    return results.stream().mapToDouble(r -> r.at(deviations)).toArray();
+  private double[] withRooms(double[] deviations) {
+    double[] row = Arrays.copyOf(deviations, deviations.length + results.size());
+    for (int i = 0; i < results.size(); i++) {
+      row[deviations.length + i] = results.get(i).at(deviations);
+    }
+    return row;
   }
 
-  private record Again(int input, double side) {}
-
-  private double[] deviations(double[] values, Optional<Again> again) {
+  private double[] deviations(double[] values) {
     double[] deviations = new double[values.length];
     for (int i = 0; i < values.length; i++) {
       Distribution one = inputs.get(i).distribution();
       deviations[i] = (values[i] - one.mean()) / one.standardDeviation();
     }
-    again.ifPresent(
-        a -> deviations[a.input] = a.side + inputs.get(a.input).left() * deviations[a.input]);
     return deviations;
   }
 
-  private double[] carriedFirst(double[] rooms) {
-    double[] all = new double[1 + rooms.length];
+  /** A measurement taken again in a better way, that came out one spread to the good side. */
+  private record Again(int input, double side) {
+    double[] of(double[] deviations, double left) {
+      double[] others = deviations.clone();
+      others[input] = side + left * others[input];
+      return others;
+    }
+  }
+
+  /** How many people a boat carries of which each figure has so much room. */
+  private int carried(IntToDoubleFunction room) {
     int broken = Integer.MAX_VALUE;
-    for (int i = 0; i < rooms.length; i++) {
-      all[1 + i] = rooms[i];
-      if (isLimiting(figures.get(i)) && !(all[1 + i] >= 0)) {
+    for (int i = 0; i < figures.size(); i++) {
+      if (isLimiting(figures.get(i)) && !(room.applyAsDouble(i) >= 0)) {
         broken = Math.min(broken, figures.get(i).crew().people());
       }
     }
-    all[0] = Math.min(broken - 1, most());
-    return all;
+    return Math.min(broken - 1, most());
   }
 
   private int most() {
@@ -200,7 +228,9 @@ record SpreadDraws(
   }
 
   /** Of so many people or fewer: the poorer of second order and of what was worked out in full. */
-  private List<CrewChance> chances(SampledResult carried, Map<CrewCase, Double> inFull) {
+  private List<CrewChance> chances(Map<CrewCase, Double> inFull) {
+    int[] carried =
+        draws.get().parallelStream().mapToInt(draw -> carried(i -> draw.rooms[i])).toArray();
     return IntStream.rangeClosed(1, most())
         .mapToObj(
             n ->
@@ -209,25 +239,30 @@ record SpreadDraws(
                     inFull.entrySet().stream()
                         .filter(e -> e.getKey().people() <= n)
                         .mapToDouble(Map.Entry::getValue)
-                        .reduce(carried.shareAtLeast(n), Math::min)))
+                        .reduce(shareCarrying(carried, n), Math::min)))
         .toList();
   }
 
-  private List<FigureSpread> spreads(List<SampledResult> drawn, Predicate<Figure> wanted) {
+  private static double shareCarrying(int[] carried, int people) {
+    return (double) Arrays.stream(carried).filter(n -> n >= people).count() / carried.length;
+  }
+
+  private List<FigureSpread> spreads(Predicate<Figure> wanted) {
     List<FigureSpread> all = new ArrayList<>();
     for (int i = 0; i < figures.size(); i++) {
       Figure figure = figures.get(i);
       if (!wanted.test(figure)) {
         continue;
       }
+      SampledResult drawn = drawn(i);
       FigureSpread spread =
           new FigureSpread(
               figure.crew().people(),
               figure.question(),
               figure.margin(),
               results.get(i).standardUncertainty(),
-              range(figure.margin(), drawn.get(1 + i), results.get(i)),
-              drawn.get(1 + i).shareAtLeast(0));
+              range(figure.margin(), drawn, results.get(i)),
+              drawn.shareAtLeast(0));
       boolean surer =
           all.stream()
               .anyMatch(f -> f.question().equals(spread.question()) && f.share() <= spread.share());
@@ -238,6 +273,10 @@ record SpreadDraws(
     }
     all.sort(Comparator.comparingDouble(FigureSpread::share).thenComparing(SpreadDraws::nearness));
     return all;
+  }
+
+  private SampledResult drawn(int figure) {
+    return SampledResult.of(draws.get().stream().mapToDouble(draw -> draw.rooms[figure]).toArray());
   }
 
   /**
@@ -290,9 +329,14 @@ record SpreadDraws(
 
   /** How many are sure enough then, no more than wanted. */
   private int reached(Again again, int wanted) {
-    SampledResult carried = drawn(Optional.of(again)).get(0);
+    double left = inputs.get(again.input).left();
+    int[] carried =
+        draws.get().parallelStream()
+            .map(draw -> again.of(draw.deviations, left))
+            .mapToInt(deviations -> carried(i -> results.get(i).at(deviations)))
+            .toArray();
     int people = 0;
-    while (people < wanted && carried.shareAtLeast(people + 1) >= BoatSpread.ENOUGH) {
+    while (people < wanted && shareCarrying(carried, people + 1) >= BoatSpread.ENOUGH) {
       people++;
     }
     return people;

@@ -32,26 +32,36 @@ public final class MonteCarloPropagation {
    */
   public static List<SampledResult> of(
       List<Distribution> inputs, MeasurementModel model, int draws, long seed, Runnable drawn) {
+    List<double[]> all = draws(inputs, model, draws, seed, drawn);
+    return IntStream.range(0, all.get(0).length)
+        .mapToObj(r -> SampledResult.of(all.stream().mapToDouble(results -> results[r]).toArray()))
+        .toList();
+  }
+
+  /** The results of each draw by itself, for whoever asks what holds of several at once. */
+  public static List<double[]> draws(
+      List<Distribution> inputs, MeasurementModel model, int draws, long seed) {
+    return draws(inputs, model, draws, seed, () -> {});
+  }
+
+  private static List<double[]> draws(
+      List<Distribution> inputs, MeasurementModel model, int draws, long seed, Runnable drawn) {
     if (!(draws > 0)) {
       throw new IllegalArgumentException("The number of draws must be above 0: " + draws + ".");
     }
     List<SplittableRandom> generators = generators(draws, seed);
-    List<double[]> all =
-        IntStream.range(0, generators.size())
-            .parallel()
-            .mapToObj(
-                b -> {
-                  RandomGenerator random = generators.get(b);
-                  return IntStream.range(0, Math.min(BLOCK, draws - b * BLOCK))
-                      .mapToObj(i -> draw(inputs, model, random, drawn))
-                      .toList();
-                })
-            .toList()
-            .stream()
-            .flatMap(List::stream)
-            .toList();
-    return IntStream.range(0, all.get(0).length)
-        .mapToObj(r -> SampledResult.of(all.stream().mapToDouble(results -> results[r]).toArray()))
+    return IntStream.range(0, generators.size())
+        .parallel()
+        .mapToObj(
+            b -> {
+              RandomGenerator random = generators.get(b);
+              return IntStream.range(0, Math.min(BLOCK, draws - b * BLOCK))
+                  .mapToObj(i -> draw(inputs, model, random, drawn))
+                  .toList();
+            })
+        .toList()
+        .stream()
+        .flatMap(List::stream)
         .toList();
   }
 

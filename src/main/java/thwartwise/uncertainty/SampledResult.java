@@ -15,7 +15,10 @@ public final class SampledResult {
     this.missing = missing;
   }
 
-  static SampledResult of(double[] draws) {
+  /**
+   * @param draws in any order; NaN where one had no result
+   */
+  public static SampledResult of(double[] draws) {
     double[] sorted = Arrays.stream(draws).filter(d -> !Double.isNaN(d)).sorted().toArray();
     return new SampledResult(sorted, draws.length - sorted.length);
   }

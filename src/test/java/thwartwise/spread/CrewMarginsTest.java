@@ -39,7 +39,8 @@ class CrewMarginsTest {
       BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
       List<SpreadInput> inputs =
           SpreadInputs.of(boat, model, RULES, RuleSetFile.measuringSpreads(), Set.of(), 0);
-      return new Margins(inputs, new CrewMargins(boat, model, RULES, inputs, List.of(NOBODY)));
+      return new Margins(
+          inputs, new CrewMargins(boat, model, RULES, inputs, List.of(NOBODY), new CaseFigures()));
     }
 
     List<Distribution> distributions() {

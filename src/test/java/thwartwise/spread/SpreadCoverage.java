@@ -55,7 +55,7 @@ final class SpreadCoverage {
 
     CrewMargins margins() {
       BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
-      return new CrewMargins(boat, model, RULES, inputs(), List.of(crew));
+      return new CrewMargins(boat, model, RULES, inputs(), List.of(crew), new CaseFigures());
     }
 
     /** The same boat as somebody measures it, people and what is in the water as they are. */
