@@ -3,12 +3,12 @@ package thwartwise.archive;
 import java.nio.file.Path;
 import thwartwise.json.InputFile;
 
-/** Answers noted down beforehand, one a line. */
+/** Answers written down beforehand, one to a line. */
 public final class AnswersFile {
   private AnswersFile() {}
 
   /**
-   * The text of it.
+   * The text of the file.
    *
    * @throws UnusableInput with one line when it cannot be read
    */

@@ -14,13 +14,16 @@ import java.time.Instant;
 import java.util.UUID;
 
 /**
- * Writes a file whole or not at all: to a temporary file in the same folder, onto the disk, then
- * renamed. A closed lid or an empty battery leaves the old file or the new one, never half of one.
+ * Writes a whole file or nothing: to a temporary file in the same folder, then to the disk, then by
+ * renaming. After a power failure there is the old file or the new one, never half of one.
  */
 final class AtomicFile {
   private static final String PARTS = ".*.part";
 
-  /** A file is written within a moment; what is older was left when a program was killed. */
+  /**
+   * A file is written in less than this; an older temporary file was left when a program was
+   * killed.
+   */
   private static final Duration WRITING = Duration.ofMinutes(1);
 
   private AtomicFile() {}
@@ -39,7 +42,7 @@ final class AtomicFile {
   }
 
   static void createFolder(Path folder) throws IOException {
-    // A link to a folder is a folder too, which creating it again would refuse.
+    // A link to a folder counts as a folder, but creating it again would fail.
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder);
     }
@@ -76,7 +79,7 @@ final class AtomicFile {
     }
   }
 
-  /** Puts the new name itself onto the disk, on systems that can. */
+  /** Writes the new name itself to the disk, on systems that can. */
   static void settle(Path folder) {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
@@ -86,7 +89,7 @@ final class AtomicFile {
     }
   }
 
-  /** Removes what a program that was killed while it wrote left in a folder. */
+  /** Removes temporary files that a killed program left in a folder. */
   static void clear(Path folder) throws IOException {
     for (Path part : Listing.of(folder, PARTS)) {
       Instant last = Files.getLastModifiedTime(part).toInstant();

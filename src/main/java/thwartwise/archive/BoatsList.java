@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 import thwartwise.json.InputFile;
 
 /**
- * The folders of all boats of which a record was ever kept, {@code boats.list}, next to them:
- * without it nobody could tell that a folder is gone. Lines are only ever added.
+ * The list of all boat folders that ever held a record, {@code boats.list}, next to them. Without
+ * it a missing folder could not be detected. Lines are only ever added.
  */
 record BoatsList(Path path) {
   static final String NAME = "boats.list";
@@ -24,7 +24,7 @@ record BoatsList(Path path) {
     return Files.exists(path);
   }
 
-  /** A damaged line names no folder; none is ever written over. */
+  /** The folders in the list. A damaged line names no folder; no line is ever overwritten. */
   List<String> folders() {
     return exists()
         ? new String(bytes(), StandardCharsets.UTF_8)
@@ -36,7 +36,7 @@ record BoatsList(Path path) {
         : List.of();
   }
 
-  /** The list with these folders in it; empty when it names them all. */
+  /** The list with these folders added; empty when it names them all. */
   Optional<byte[]> naming(Collection<String> folders) {
     TreeSet<String> missing = new TreeSet<>(folders);
     missing.removeAll(folders());

@@ -11,8 +11,8 @@ import thwartwise.record.Chain.ChainList;
 import thwartwise.record.Chain.ChainList.Line;
 
 /**
- * The text of the list of a boat's records: a line that names the format, then a line for each
- * record. Lines are only ever added at the end; whatever stands there, damaged or not, stays.
+ * The text of the list of a boat's records: a line with the format, then a line for each record.
+ * Lines are only ever added at the end; every existing line stays, damaged or not.
  *
  * @param exists whether the list was found
  * @param where the file, for messages
@@ -35,7 +35,7 @@ record ChainText(boolean exists, byte[] bytes, String where) {
     if (!exists) {
       return ChainList.NONE;
     }
-    // A byte that is no text spoils its line and not the whole list.
+    // A byte that is no text damages its own line and not the whole list.
     String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
     refuseNewer(lines[0]);
     List<Line> records = new ArrayList<>();
@@ -55,7 +55,10 @@ record ChainText(boolean exists, byte[] bytes, String where) {
     return new ChainList(true, records, spoilt, anew);
   }
 
-  /** The title, and the nothing after the last line's end. */
+  /**
+   * Whether a line that is no record belongs in the list: the format line, and the empty end of the
+   * text.
+   */
   private static boolean belongs(int at, String[] lines) {
     return at == 0 ? lines[0].equals(HEADER) : at == lines.length - 1 && lines[at].isEmpty();
   }
@@ -83,7 +86,7 @@ record ChainText(boolean exists, byte[] bytes, String where) {
     return new ChainText(true, withLine(bytes, line), where);
   }
 
-  /** A last line that was cut off keeps a line of its own. */
+  /** The text with one more line; an incomplete last line stays a line of its own. */
   static byte[] withLine(byte[] before, String line) {
     boolean open = before.length > 0 && before[before.length - 1] != '\n';
     byte[] added = ((open ? "\n" : "") + line + "\n").getBytes(StandardCharsets.UTF_8);

@@ -12,7 +12,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 
-/** The SHA-256 of a text, in hexadecimal digits: the first eight of them, or all. */
+/** The SHA-256 of a text in hexadecimal digits: the first eight of them, or all. */
 final class Digest {
   private static final int DIGITS = 8;
 
@@ -30,7 +30,7 @@ final class Digest {
     return HexFormat.of().formatHex(sha256().digest(bytes));
   }
 
-  /** Of a file of any length; empty when it cannot be read or is no ordinary file. */
+  /** The digest of a file of any length; empty when it is unreadable or no ordinary file. */
   static Optional<String> ofFile(Path file) {
     // A pipe or a device may never end.
     if (!Files.isRegularFile(file)) {

@@ -1,4 +1,4 @@
 package thwartwise.archive;
 
-/** One answer of a walk that is not finished: which question, and what was typed, as typed. */
+/** One answer of an unfinished walk: its question, and the text as typed. */
 public record DraftAnswer(String question, String typed) {}

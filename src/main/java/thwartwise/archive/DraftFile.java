@@ -13,7 +13,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The answers of a walk that is not finished, {@code thwartwise/draft/1}: a kind of its own, so
+ * The answers of an unfinished walk, {@code thwartwise/draft/1}. It has a format of its own, so
  * that half a boat is never taken for a boat.
  *
  * @param name of the boat
@@ -42,7 +42,7 @@ record DraftFile(String name, List<DraftAnswer> answers) {
             .toList());
   }
 
-  /** Whether the file is a draft that a newer program can read. */
+  /** Whether the file is a draft of a newer program version. */
   static boolean isOfNewerProgram(Path file) {
     try {
       String json = InputFile.text(file, Format.DRAFT.noun(), InputFile.BOAT_BYTES);

@@ -10,13 +10,13 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Held by the one terminal that works on a draft. The system frees it when the program ends,
- * however it ends, so a killed walk locks nobody out.
+ * A lock on a draft, held by one terminal. The system releases it when the program ends, however it
+ * ends, so a killed walk locks nobody out.
  */
 public final class DraftLock implements AutoCloseable {
   /**
-   * What this program holds. A system may drop the lock on a file as soon as the program that holds
-   * it closes any opening of that file, so a held file is never opened a second time.
+   * The files locked by this program. Some systems release the lock on a file when any opening of
+   * it in the same program is closed, so a locked file is never opened a second time.
    */
   private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
@@ -28,7 +28,7 @@ public final class DraftLock implements AutoCloseable {
     this.channel = channel;
   }
 
-  /** Empty when another terminal holds it. */
+  /** The lock, or empty when another terminal holds it. */
   static Optional<DraftLock> at(Path file) {
     try {
       Files.createDirectories(file.getParent());
@@ -62,10 +62,12 @@ public final class DraftLock implements AutoCloseable {
     try {
       Files.deleteIfExists(file);
       channel.close();
-      // A walk left before its first answer leaves no folder behind; one with drafts in it stays.
+      // A walk that ended before its first answer leaves no folder; a folder with drafts in it
+      // stays.
       Files.deleteIfExists(file.getParent());
     } catch (IOException leftLying) {
-      // An empty file that nobody holds locks nobody out, and a folder with drafts in it stays.
+      // An empty lock file that nobody holds locks nobody out, and a folder with drafts in it
+      // stays.
     } finally {
       HELD.remove(file);
     }

@@ -14,12 +14,12 @@ import thwartwise.json.InputFile;
 import thwartwise.json.Location;
 
 /**
- * Several files that appear together or not at all, by a write-ahead folder: all of them are
- * written to {@code .staged}, the folder is renamed to {@code .committed}, then each is moved to
- * its place. A program killed before the renaming leaves the old state, one killed after it is
- * finished by the next that opens the folder. A disk that refuses leaves the old state.
+ * Several files that appear together or not at all. All of them are written to the folder {@code
+ * .staged}, which is renamed to {@code .committed}; then each file is moved to its place. A program
+ * killed before the renaming leaves the old state. After it, the next program that opens the folder
+ * finishes the transaction. A disk that refuses to write leaves the old state.
  *
- * <p>Whoever uses it holds the {@link StoreLock}.
+ * <p>The caller holds the {@link StoreLock}.
  */
 final class FileTransaction {
   private static final String STAGED = ".staged";
@@ -38,7 +38,7 @@ final class FileTransaction {
   }
 
   /**
-   * A new one, after any that was left unfinished is brought to its end.
+   * Begins a transaction, after an unfinished one has been finished.
    *
    * @param root every file lies below it
    * @param folder where it is staged, on the same disk
@@ -53,24 +53,25 @@ final class FileTransaction {
     return Files.exists(folder.resolve(STAGED)) || Files.exists(folder.resolve(COMMITTED));
   }
 
-  /** A file that is not there yet; without it none of the others appears. */
+  /** Adds a new file; if it fails, none of the others appears. */
   void create(Path target, byte[] content) {
     put(TransactionPlan.Kind.CREATE, target, content);
   }
 
   /**
-   * Takes the place of an older file. The last of those without which none of the others appears.
+   * Replaces a file; if it fails, none of the others appears. It is the last file of which this is
+   * true.
    */
   void replace(Path target, byte[] content) {
     put(TransactionPlan.Kind.REPLACE, target, content);
   }
 
-  /** A file that can be made good later; where it cannot be written the others still appear. */
+  /** Adds a file that can be repaired later; if it fails, the others still appear. */
   void note(Path target, byte[] content) {
     put(TransactionPlan.Kind.NOTE, target, content);
   }
 
-  /** Where it cannot be removed the others still appear. */
+  /** Removes a file; if that fails, the others still appear. */
   void remove(Path target) {
     steps.add(new TransactionPlan.Step(TransactionPlan.Kind.REMOVE, "-", relative(target)));
   }
@@ -86,7 +87,7 @@ final class FileTransaction {
   }
 
   /**
-   * Lets all of it appear.
+   * Makes all of it appear.
    *
    * @return one line for each file that could be neither written nor removed while all else stands
    * @throws UnusableInput when nothing appeared
@@ -139,13 +140,13 @@ final class FileTransaction {
     try {
       delete(committed);
     } catch (IOException leftLying) {
-      // All of it is in its place; the next one clears the empty folder.
+      // All files are in their places; the next transaction clears the empty folder.
       return warnings;
     }
     return warnings;
   }
 
-  /** A step that was carried out before the program was killed is passed over. */
+  /** Carries out a step. A step that was carried out before the program was killed is skipped. */
   private void carryOut(TransactionPlan.Step step, Path target) throws IOException {
     if (step.kind() == TransactionPlan.Kind.REMOVE) {
       Files.deleteIfExists(target);
@@ -159,7 +160,10 @@ final class FileTransaction {
     }
   }
 
-  /** Back to where the next one clears it away; only new files can have been moved by then. */
+  /**
+   * Goes back to a state that the next transaction clears away; only new files can have been moved
+   * by then.
+   */
   private void undo(List<TransactionPlan.Step> done) {
     try {
       for (int i = done.size() - 1; i >= 0; i--) {
@@ -171,7 +175,7 @@ final class FileTransaction {
       }
       AtomicFile.rename(committed, staged);
     } catch (IOException stillCommitted) {
-      // The disk refuses this as well; whoever opens the folder next brings it to its end.
+      // The disk refuses this as well; the next program that opens the folder finishes it.
       return;
     }
     dropStaged();
@@ -181,7 +185,7 @@ final class FileTransaction {
     try {
       delete(staged);
     } catch (IOException leftLying) {
-      // Nobody reads it, and the next one clears it away.
+      // Nobody reads it, and the next transaction clears it away.
       return;
     }
   }
@@ -199,7 +203,7 @@ final class FileTransaction {
     }
   }
 
-  /** The plan last but the folder: a folder without one was carried out. */
+  /** Deletes the folder, its plan last: a folder without a plan was carried out. */
   private static void delete(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
       return;
@@ -211,7 +215,7 @@ final class FileTransaction {
     Files.deleteIfExists(folder);
   }
 
-  /** What a {@link FileTransaction} does, a step a line: its kind, the staged file, the target. */
+  /** The steps of a {@link FileTransaction}, one to a line: kind, staged file, target. */
   private static final class TransactionPlan {
     static final String NAME = "plan";
     private static final Pattern STEP = Pattern.compile("([A-Z]+) ([0-9]{1,3}|-) (\\S.*)");
@@ -224,7 +228,7 @@ final class FileTransaction {
       NOTE,
       REMOVE;
 
-      /** Whether the others wait for it. */
+      /** Whether the other files appear only with this one. */
       boolean isNeeded() {
         return this == CREATE || this == REPLACE;
       }
@@ -235,6 +239,8 @@ final class FileTransaction {
     }
 
     /**
+     * A step.
+     *
      * @param staged name of the staged file; a dash when something is removed
      * @param target relative to the root, with slashes
      */
@@ -277,7 +283,10 @@ final class FileTransaction {
       return false;
     }
 
-    /** A plan somebody else laid there must not reach files outside. */
+    /**
+     * Whether a path is below the root, so that a plan written by somebody else cannot reach other
+     * files.
+     */
     private static boolean isBelow(Path root, String target) {
       Path whole = root.toAbsolutePath().normalize();
       return !target.contains("..") && whole.resolve(target).normalize().startsWith(whole);

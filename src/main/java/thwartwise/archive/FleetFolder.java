@@ -23,8 +23,8 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 
 /**
- * The boats of a group: a folder of ours with boats and records in it, or any folder that holds
- * boat files and records. A file that cannot be used becomes a row and stops nothing.
+ * The boats of a group: a folder of ours with boats and records, or any folder with boat files and
+ * records. An unusable file becomes a row of the table and stops nothing.
  */
 public final class FleetFolder {
   private static final String FILES = "[!.]*.json";
@@ -40,7 +40,7 @@ public final class FleetFolder {
   }
 
   /**
-   * A row for each boat, by name, then one for each file that cannot be used.
+   * One row for each boat, by name, then one for each unusable file.
    *
    * @throws UnusableInput when there is no such folder, or nothing of ours in it
    */
@@ -56,7 +56,7 @@ public final class FleetFolder {
     return fleet.joined(folder);
   }
 
-  /** A file by itself says in its format what it is. */
+  /** A single file says in its format what it is. */
   private void loose(Path file) {
     tried(
         file,
@@ -84,7 +84,7 @@ public final class FleetFolder {
     }
   }
 
-  /** The name of the file stands in the row already. */
+  /** The fault without the name of the file, which the row has already. */
   private static FleetRow row(Path file, UnusableInput unusable) {
     String start = file + ": ";
     String message = unusable.getMessage();
@@ -112,7 +112,7 @@ public final class FleetFolder {
       broken.add(records.folder());
     }
     if (records.entries().isEmpty() && records.unreadable().isEmpty()) {
-      // Nothing else of the boat may be left to hang this on.
+      // The faults become rows, because nothing else is left of the boat.
       records.faults().forEach(why -> rows.add(new FleetRow.OfFile(records.folder(), why)));
     }
   }
@@ -137,7 +137,7 @@ public final class FleetFolder {
 
   private FleetRow row(String key, Boat boat) {
     Optional<InspectionRecord> record = Optional.ofNullable(last.get(key));
-    // As text, since a figure may differ in a digit that no file shows.
+    // Compares texts, because figures may differ in digits that no file shows.
     boolean changed =
         record.map(r -> !BoatFile.write(r.boat()).equals(BoatFile.write(boat))).orElse(false);
     return FleetRow.of(boat, record, changed, broken.contains(key), today);

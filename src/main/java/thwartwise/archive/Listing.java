@@ -10,12 +10,12 @@ import java.util.List;
 import thwartwise.json.IoErrorText;
 import thwartwise.json.Location;
 
-/** What lies in a folder, by name; nothing where there is no folder. */
+/** The entries of a folder, by name; none where there is no folder. */
 final class Listing {
   private Listing() {}
 
   /**
-   * The entries of those names.
+   * The entries with such names.
    *
    * @param names as in *.json
    */

@@ -8,11 +8,11 @@ import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 
 /**
- * An inspection to be kept, and what appears or goes together with its record.
+ * An inspection to be saved, and what appears or goes together with its record.
  *
- * @param papers makes the pages that lie next to it; its number is the name of its file
- * @param corrects the older record whose place it takes
- * @param withBoat whether the boat that was inspected becomes the boat file
+ * @param papers makes the pages next to the record; its number is the name of its file
+ * @param corrects the older record that it replaces
+ * @param withBoat whether the inspected boat becomes the boat file
  * @param finishedDraft name of the walk that ended in it
  */
 public record NewRecord(
@@ -22,7 +22,7 @@ public record NewRecord(
     boolean withBoat,
     Optional<String> finishedDraft) {
 
-  /** The pages of a record whose number is known. */
+  /** The pages of a record with a known number. */
   public interface Papers {
     List<Paper> of(String number, Optional<Correction> corrects);
   }
@@ -44,10 +44,10 @@ public record NewRecord(
   }
 
   /**
-   * A record that is kept.
+   * A saved record.
    *
    * @param file the JSON file
-   * @param warnings one line for each list or draft that could not be brought up to date with it
+   * @param warnings one line for each list or draft that could not be updated
    */
   public record SavedRecord(Path file, List<String> warnings) {
     public SavedRecord {

@@ -8,13 +8,15 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import thwartwise.json.Location;
 
-/** A page kept where somebody wants it. It may take the place of an older page of ours only. */
+/** A page saved where the user wants it. It may only replace an older page of ours. */
 public final class PageFile {
   private static final String OWN = "<title>";
 
   private PageFile() {}
 
   /**
+   * Writes the page.
+   *
    * @param page a whole HTML file; what comes before its title is the same in every page of ours
    */
   public static void write(Path target, String page) {
@@ -29,7 +31,10 @@ public final class PageFile {
     AtomicFile.write(whole, page);
   }
 
-  /** A page of a record begins like any other, so it is known by where it lies. */
+  /**
+   * Whether the file is a page of a record. Such a page begins like any other, so its folder
+   * decides.
+   */
   private static boolean isAmongRecords(Path file) {
     Path folder = file.getParent();
     return Files.exists(folder.resolve(ChainFile.NAME))

@@ -18,7 +18,7 @@ import thwartwise.record.ChainLink;
 import thwartwise.record.PaperFault;
 import thwartwise.record.RecordEntry;
 
-/** The records of every boat: a folder with one folder a boat in it. */
+/** The records of every boat: a folder with one folder for each boat. */
 public record RecordArchive(Path folder) {
 
   RecordStore store(String boat) {
@@ -29,7 +29,7 @@ public record RecordArchive(Path folder) {
     return new BoatsList(folder.resolve(BoatsList.NAME));
   }
 
-  /** Every boat that has a folder here, or once had one, by the name of its folder. */
+  /** Every boat that has or had a folder here, by the name of its folder. */
   public List<BoatRecords> boats() {
     List<String> there = folders().map(RecordStore::name).toList();
     return Stream.concat(there.stream(), list().folders().stream())
@@ -48,14 +48,14 @@ public record RecordArchive(Path folder) {
     return Listing.of(folder, "[!.]*").stream().filter(Files::isDirectory).map(RecordStore::new);
   }
 
-  /** The record made last, of whichever boat. */
+  /** The newest record of all boats. */
   public Optional<RecordEntry> newest() {
     return boats().stream()
         .flatMap(boat -> boat.last().stream())
         .max(Comparator.comparing(record -> record.inspection().date().toInstant()));
   }
 
-  /** The records of one boat, whether there are any or not. */
+  /** The records of one boat, even if there are none. */
   public BoatRecords of(String boat) {
     return records(store(boat));
   }
@@ -74,10 +74,10 @@ public record RecordArchive(Path folder) {
   }
 
   /**
-   * The boat of that name.
+   * The boat with that name.
    *
    * @param typed its name, or the name of its folder
-   * @throws UnusableInput when nothing is kept of it
+   * @throws UnusableInput when there are no records of it
    */
   public BoatRecords boat(String typed) {
     Path named = store(typed).folder();
@@ -93,7 +93,7 @@ public record RecordArchive(Path folder) {
   }
 
   /**
-   * One record by what a person types: its file, its name, or its number where that tells.
+   * One record by what a person types: its file, its name, or its number if that is unique.
    *
    * @throws UnusableInput when it is none of them
    */

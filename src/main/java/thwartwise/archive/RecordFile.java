@@ -30,13 +30,12 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * One dated inspection as a file, {@code thwartwise/record/3}: the whole boat file and the whole
- * report inside, so that it can be read and worked again without anything else; its own hash, that
- * of the record before it and those of its pages, so that a change shows. Version 2 has no hashes
- * of pages, version 1 has no hash at all; both are read for ever.
+ * One dated inspection as a file, {@code thwartwise/record/3}. It holds the whole boat file and the
+ * whole report, so that it can be read and computed again by itself, and three kinds of hash, so
+ * that a change shows: its own, that of the record before it and those of its pages. Version 2 has
+ * no hashes of pages, version 1 has no hash at all; both are read for ever.
  *
- * <p>The text is canonical: keys in a fixed order, one way of laying out, one way of writing
- * numbers.
+ * <p>The text is canonical: keys in a fixed order, one layout, one notation for numbers.
  */
 public final class RecordFile {
   private static final String REMEDY = "Take the record as it was written.";
@@ -54,7 +53,7 @@ public final class RecordFile {
   private RecordFile() {}
 
   /**
-   * What a file holds.
+   * The content of a file.
    *
    * @param link its place in the chain; records of version 1 have none
    */
@@ -109,14 +108,14 @@ public final class RecordFile {
     }
   }
 
-  /** A record that stands alone, first of its chain. */
+  /** The text of a record that stands alone, first of its chain. */
   public static String write(InspectionRecord inspection) {
     return write(inspection, ChainLink.FIRST);
   }
 
   /**
-   * The same text again for a record of today that was read. One with an older report would be
-   * another text: what was kept is its bytes.
+   * The text of a record of the present version, the same again as was read. A record with an older
+   * report would give another text; its stored bytes are what counts.
    */
   public static String write(InspectionRecord inspection, ChainLink link) {
     int version = link.papers().isPresent() ? VOUCHING : CHAINED;
@@ -136,22 +135,24 @@ public final class RecordFile {
     return SealedText.seal(Layout.of(CanonicalNumbers.in(node)));
   }
 
-  /** The place of a record in its chain, among the keys of the record. */
+  /** The fields of a record that hold its place in the chain. */
   private static final class LinkFields {
     static final List<String> KEYS = List.of("hash", "number", "previous", "corrects");
 
-    /** Since version 3. */
+    /** The pages, since version 3. */
     static final String PAPERS = "papers";
 
     private static final String REMEDY = "Take the record as it was written.";
     private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
 
-    /** A name of a file in the same folder and nothing that leads out of it. */
+    /** The ending of a file in the same folder; it cannot lead out of the folder. */
     private static final Pattern ENDING = Pattern.compile("(-[a-z]{1,20})?\\.[a-z]{1,5}");
 
     private LinkFields() {}
 
     /**
+     * Reads the place.
+     *
      * @param vouches whether records of this version hold the hashes of their pages
      */
     static ChainLink read(ObjectReader record, boolean vouches) {

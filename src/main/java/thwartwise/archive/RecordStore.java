@@ -20,18 +20,18 @@ import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.Paper;
 
 /**
- * The records of one boat, a chain. The name of a record is its moment and a piece of the hash of
- * what it holds without its pages, since these show the name; no record is ever written over.
+ * The records of one boat, a chain. The name of a record is its time and a part of the hash of its
+ * content without its pages, because the pages show the name. No record is ever overwritten.
  */
 record RecordStore(Path folder) {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss", Locale.ROOT);
 
-  /** What came of a record: its file, and the list that names it. */
+  /** The result for one record: its file, and the list that names it. */
   private record Placed(Path file, ChainText list) {}
 
   /**
-   * Keeps a record with everything that belongs to it, or nothing at all.
+   * Saves a record with everything that belongs to it, or nothing at all.
    *
    * @param boatFile where the boat is written, if it is
    * @param draft the file of the walk that is over
@@ -106,7 +106,7 @@ record RecordStore(Path folder) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  /** The name itself, or with a number when a record or a page already has it. */
+  /** The name itself, or with a number if a record or a page already has it. */
   private String freeName(String wanted) {
     String name = wanted;
     for (int next = 2; !Listing.of(folder, name + "{.,-card.}*").isEmpty(); next++) {
@@ -115,7 +115,7 @@ record RecordStore(Path folder) {
     return name;
   }
 
-  /** The last record, when it is this very inspection kept a moment ago. */
+  /** The last record, if it is this same inspection, saved a moment ago. */
   private Optional<Path> holding(ChainList.Line last, NewRecord wanted, List<StoredRecord> stored) {
     return stored.stream()
         .filter(record -> record.file().equals(last.file()) && record.hash().equals(last.hash()))
@@ -128,8 +128,8 @@ record RecordStore(Path folder) {
   }
 
   /**
-   * The list, with every record in it that belongs there: those from before there were chains when
-   * it is begun, and one that was kept when its line could not be written.
+   * The list with every record that belongs in it: records from before there were chains when the
+   * list begins, and a record whose line could not be written.
    */
   private static ChainText takenIn(ChainText text, List<StoredRecord> stored) {
     ChainList list = text.list();
@@ -181,12 +181,12 @@ record RecordStore(Path folder) {
     return folder.getFileName().toString();
   }
 
-  /** Whether anything of a chain is here. */
+  /** Whether there is anything of a chain here. */
   boolean isFilled() {
     return chain().exists() || !Listing.of(folder, "[!.]*" + StoredInspection.ENDING).isEmpty();
   }
 
-  /** Everything that lies here, with what does not fit together. */
+  /** Everything in the folder, with what does not fit together. */
   BoatRecords records() {
     return StoreReading.of(folder, shelved().toList(), chain());
   }

@@ -6,12 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The text of a record with its own hash in it, on a line by itself after the one that names the
- * format. The hash is the SHA-256 of every byte of the file but that line, so that anybody can work
- * it out: take the line out and hash what is left.
+ * The text of a record with its own hash, which stands on a line by itself after the format. The
+ * hash is the SHA-256 of every byte of the file except that line, so anybody can check it: remove
+ * the line and hash the rest.
  *
- * @param hash worked out from the bytes as they are
- * @param stated what the text says its hash is; empty where it has no such line
+ * @param hash computed from the bytes as they are
+ * @param stated the hash in the text; empty where it has no such line
  */
 record SealedText(String hash, Optional<String> stated) {
   private static final Pattern HASH_LINE =
@@ -19,7 +19,7 @@ record SealedText(String hash, Optional<String> stated) {
           "\\{\\n {2}\"format\": \"thwartwise/record/[0-9]+\",\\n( {2}\"hash\": \"([0-9a-f]{64})\",\\n)");
 
   static SealedText of(byte[] bytes) {
-    // One letter a byte, so that no byte is lost on the way.
+    // One letter for each byte, so that no byte is lost.
     String text = new String(bytes, StandardCharsets.ISO_8859_1);
     Matcher line = HASH_LINE.matcher(text);
     if (!line.lookingAt()) {
@@ -31,7 +31,7 @@ record SealedText(String hash, Optional<String> stated) {
   }
 
   /**
-   * The same text with the line of its hash in it.
+   * The text with the line of its hash.
    *
    * @param content laid out over lines, the first of them a brace and the second the format
    */

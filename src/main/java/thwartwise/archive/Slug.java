@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * A boat's name as the name of a file on any system. Names that differ only in capitals and in the
- * number of blanks are the same boat. Where more is lost, a short hash keeps different names apart.
+ * A boat's name as a file name on any system. Names that differ only in capitals and in the number
+ * of blanks are the same boat. If more is lost, a short hash keeps different names apart.
  */
 final class Slug {
   private static final int LONGEST = 40;
@@ -15,7 +15,7 @@ final class Slug {
   private static final Pattern LOOKS_HASHED = Pattern.compile(".*\\b[0-9a-f]{8}");
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
   private static final Pattern OTHER = Pattern.compile("[^a-z0-9]+");
-  // Names that some systems keep for devices, whatever the ending.
+  // Names that some systems reserve for devices, whatever the ending.
   private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
   private static final Pattern NUMBERED_DEVICE = Pattern.compile("(com|lpt)[0-9]");
 

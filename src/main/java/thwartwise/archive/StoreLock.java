@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Lets one program at a time keep a record: of two at once each would take the same place in the
- * chain. Where the system knows no locks the record is kept without one; losing it would be worse.
+ * Lets one program at a time save a record: two at once would take the same place in the chain. On
+ * a system without locks the record is saved without one, because losing it would be worse.
  */
 final class StoreLock {
   private static final String NAME = ".lock";

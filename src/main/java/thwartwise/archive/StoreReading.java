@@ -23,7 +23,7 @@ import thwartwise.record.ChainLink.PaperHash;
 import thwartwise.record.PaperFault;
 import thwartwise.record.RecordEntry;
 
-/** What lies on a shelf, put in the order of its chain; what cannot be read stops nothing. */
+/** Reads the folder of a boat and orders it by its chain; an unreadable file stops nothing. */
 final class StoreReading {
   private final Path folder;
   private final List<StoredInspection> shelved;
@@ -82,9 +82,9 @@ final class StoreReading {
     return number == null ? OptionalInt.empty() : OptionalInt.of(number);
   }
 
-  /** Holds the pages next to the records against the hashes that the records keep of them. */
+  /** Compares the pages next to the records with the hashes in the records. */
   private static final class PapersCheck {
-    /** What the program calls a page: the name of a record and an ending. */
+    /** A file name that the program gives to a page: the name of a record and an ending. */
     private static final Pattern PAGE =
         Pattern.compile(
             "(\\d{4}-\\d\\d-\\d\\dT\\d{6}-[0-9a-f]{8}(?:-\\d{1,4})?)((?:-[a-z]+)?\\.(?:txt|html|pdf))");
@@ -96,7 +96,9 @@ final class StoreReading {
       this.folder = folder;
     }
 
-    /** One line for each page that was changed, is gone, or has no record that vouches for it. */
+    /**
+     * One line for each page that was changed, is missing, or has no record that holds its hash.
+     */
     static List<String> faults(Path folder, ChainList list, List<StoredRecord> stored) {
       PapersCheck check = new PapersCheck(folder);
       ChainList known = list.exists() ? list : Chain.listed(stored);
@@ -106,8 +108,8 @@ final class StoreReading {
     }
 
     /**
-     * A record that is not as it was kept vouches for nothing, and is told by the chain. One that
-     * was renamed still vouches for the pages under its old name.
+     * Whether the record's hashes count. A changed record counts for none, and the chain reports
+     * it. A renamed record still counts for the pages under its old name.
      */
     private void vouched(ChainList.Line line, List<StoredRecord> stored) {
       String name = StoredInspection.bare(line.file());
@@ -132,7 +134,7 @@ final class StoreReading {
       }
     }
 
-    /** Pages of a record that is lost or cannot be read are not told one by one. */
+    /** Pages without a record. Pages of a lost or unreadable record are not reported one by one. */
     private void strays(ChainList list, List<StoredRecord> stored) {
       Set<String> known = new HashSet<>();
       list.lines().forEach(line -> known.add(StoredInspection.bare(line.file())));

@@ -12,7 +12,7 @@ import thwartwise.record.ChainLink;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 
-/** A record file as it lies on its shelf, and the inspection in it when it can be read. */
+/** A record file in its folder, and the inspection in it when it can be read. */
 record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspection) {
   static final String ENDING = ".json";
 
@@ -68,7 +68,7 @@ record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspecti
   /**
    * The record with its place; empty when it cannot be read.
    *
-   * @param folder name of the folder it lies in; blank for a file by itself
+   * @param folder name of the folder it lies in; blank for a single file
    */
   Optional<RecordEntry> entry(String folder, OptionalInt number) {
     String name = bare(stored.file());
@@ -80,7 +80,7 @@ record StoredInspection(StoredRecord stored, Optional<InspectionRecord> inspecti
                 name,
                 number,
                 stored.hash(),
-                // A record of the newer format that lost the line of its hash was changed too.
+                // A record of a newer format without the line of its hash was changed too.
                 stored.hasMatchingHash()
                     && stored.link().isPresent() == stored.stated().isPresent(),
                 stored.link().isPresent(),

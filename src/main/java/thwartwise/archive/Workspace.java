@@ -21,9 +21,8 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
 
 /**
- * The folder that holds boats, drafts, records and rules of one's own. It need not exist: it is
- * made when the first file is written. Whatever cannot be written or read is one {@link
- * UnusableInput}.
+ * The folder for boats, drafts, records and the user's own rules. It is created when the first file
+ * is written. Whatever cannot be written or read is one {@link UnusableInput}.
  */
 public record Workspace(Path folder) {
   private static final String ENDING = ".json";
@@ -36,7 +35,7 @@ public record Workspace(Path folder) {
   }
 
   /**
-   * Writes a sheet to be filled in over an earlier one of that name.
+   * Writes a sheet over an earlier one of that name.
    *
    * @param ending with its point, as in {@code .pdf}
    */
@@ -46,12 +45,15 @@ public record Workspace(Path folder) {
     return file;
   }
 
-  /** Every boat kept here that can be read, in order of the file names. */
+  /** Every readable boat here, in order of the file names. */
   public List<Boat> boats() {
     return files("boats").stream().sorted().flatMap(Workspace::boatIn).toList();
   }
 
-  /** A damaged boat file must not stand in the way of the others; inspected, it is refused. */
+  /**
+   * The readable boats. A damaged file must not stand in the way of the others; inspecting it
+   * reports the damage.
+   */
   private static Stream<Boat> boatIn(Path file) {
     try {
       return Stream.of(BoatFile.read(file));
@@ -60,15 +62,15 @@ public record Workspace(Path folder) {
     }
   }
 
-  /** Where the boat of that name is kept, whether it is there yet or not. */
+  /** The file of the boat with that name, whether it exists or not. */
   public Path boatPath(String name) {
     return folder.resolve("boats").resolve(Slug.of(name) + ENDING);
   }
 
   /**
-   * Keeps a record for good; no record is ever written over.
+   * Saves a record for good; no record is ever overwritten.
    *
-   * @param page the same for people, laid next to it with the ending .txt
+   * @param page the text page, saved next to it with the ending .txt
    * @return the JSON file
    */
   public Path saveRecord(InspectionRecord inspection, String page) {
@@ -77,7 +79,7 @@ public record Workspace(Path folder) {
   }
 
   /**
-   * Keeps a record for good, with its pages and everything that belongs to it: all of it appears,
+   * Saves a record for good, with its pages and everything that belongs to it: all of it appears,
    * or nothing does.
    */
   public SavedRecord save(NewRecord wanted) {
@@ -91,20 +93,20 @@ public record Workspace(Path folder) {
   }
 
   /**
-   * Brings to its end, or takes back, what a program was doing here when it was killed. Does
-   * nothing where nothing is left over; a folder that cannot be written stays as it is.
+   * Finishes or takes back what a killed program was doing here. It does nothing if nothing is left
+   * over; a read-only folder stays as it is.
    */
   public Workspace recovered() {
     new Leftovers(folder).clear();
     return this;
   }
 
-  /** All records kept here, boat by boat. */
+  /** All records here, boat by boat. */
   public RecordArchive records() {
     return new RecordArchive(folder.resolve("records"));
   }
 
-  /** Keeps what was answered before going out, next to the records; none is ever written over. */
+  /** Saves what was answered before going out, next to the records; no file is ever overwritten. */
   public Path saveToday(String boat, OffsetDateTime moment, String text) {
     return new TodayStore(folder.resolve("records").resolve(Slug.of(boat))).add(moment, text);
   }
@@ -119,12 +121,15 @@ public record Workspace(Path folder) {
     return Files.exists(file) ? Optional.of(DraftFile.read(file).answers()) : Optional.empty();
   }
 
-  /** The names of the boats that have a draft that can be gone on with, in order. */
+  /** The names of the boats with a readable draft, in order. */
   public List<String> drafts() {
     return draftFiles().stream().flatMap(Workspace::nameIn).sorted().toList();
   }
 
-  /** A damaged draft must not stand in the way of the others; asked for by name, it is refused. */
+  /**
+   * The readable drafts. A damaged draft must not stand in the way of the others; opening it by
+   * name reports the damage.
+   */
   private static Stream<String> nameIn(Path file) {
     try {
       return Stream.of(DraftFile.read(file).name());
@@ -134,7 +139,7 @@ public record Workspace(Path folder) {
   }
 
   /**
-   * Puts every draft that cannot be read aside under another name, where an editor still reads it.
+   * Puts every unreadable draft aside under another name, where an editor still reads it.
    *
    * @return one line for each; that of a newer program stays where it is and is reported too
    */
@@ -142,7 +147,7 @@ public record Workspace(Path folder) {
     return draftFiles().stream().sorted().flatMap(DamagedDraft::in).toList();
   }
 
-  /** Does nothing when there is no such draft. */
+  /** Deletes a draft, if there is one. */
   public void deleteDraft(String name) {
     Path file = draftPath(name);
     try {
@@ -153,7 +158,7 @@ public record Workspace(Path folder) {
     }
   }
 
-  /** Taken before anything is asked; empty when another terminal works on that draft. */
+  /** The lock on a draft, taken before anything is asked; empty when another terminal has it. */
   public Optional<DraftLock> lockDraft(String name) {
     return DraftLock.at(folder.resolve("drafts").resolve("." + Slug.of(name) + ".lock"));
   }
@@ -162,17 +167,19 @@ public record Workspace(Path folder) {
     return folder.resolve("drafts").resolve(Slug.of(name) + ENDING);
   }
 
-  /** The rule sets laid there to be applied every time, in order of their file names. */
+  /** The rule sets in the folder, which are applied every time, in order of their file names. */
   public List<Path> ruleFiles() {
     return files("rules").stream().sorted().toList();
   }
 
-  /** The checklists laid there to be asked next to those that ship, in order of file names. */
+  /**
+   * The checklists in the folder, which are asked next to the bundled ones, in order of file names.
+   */
   public List<Path> checklistFiles() {
     return files("checklists").stream().sorted().toList();
   }
 
-  /** Writes a boat over the file it was read from, wherever that lies. */
+  /** Writes a boat over the file it was read from, wherever that is. */
   public static void rewrite(Path file, Boat boat) {
     AtomicFile.write(file, BoatFile.write(boat));
   }
@@ -196,13 +203,13 @@ public record Workspace(Path folder) {
     }
   }
 
-  /** A draft that cannot be read: told, and put aside, so that what was answered is not lost. */
+  /** An unreadable draft, which is reported and put aside so that its answers are not lost. */
   private static final class DamagedDraft {
     private static final String ASIDE = ".damaged";
 
     private DamagedDraft() {}
 
-    /** One line when that file is one; nothing when it can be read. */
+    /** One line if the file is such a draft; nothing when it can be read. */
     static Stream<String> in(Path file) {
       try {
         DraftFile.read(file);
@@ -235,10 +242,10 @@ public record Workspace(Path folder) {
     }
   }
 
-  /** What a program left in a folder of ours when it was killed in the middle of writing. */
+  /** Files that a program left here when it was killed while writing. */
   private record Leftovers(Path folder) {
 
-    /** A folder that nothing may be written to can still be read. */
+    /** Clears them; a folder that cannot be written can still be read. */
     void clear() {
       try {
         if (FileTransaction.isUnfinished(records())) {
@@ -265,16 +272,14 @@ public record Workspace(Path folder) {
     }
   }
 
-  /**
-   * What was asked and answered before going out, by its moment, next to the records of the boat.
-   */
+  /** What was asked and answered before going out, by its time, next to the records of the boat. */
   private record TodayStore(Path folder) {
     private static final DateTimeFormatter MOMENT =
         DateTimeFormatter.ofPattern("'today-'uuuu-MM-dd'T'HHmmss", Locale.ROOT);
 
-    /** None is ever written over; a second one in the same moment gets a number. */
+    /** Adds a file. No file is ever overwritten; a second one in the same moment gets a number. */
     Path add(OffsetDateTime moment, String text) {
-      // Two at once would take the same number.
+      // Two programs at once would take the same number.
       return StoreLock.holding(folder.getParent(), () -> added(moment, text));
     }
 

@@ -8,9 +8,12 @@ import thwartwise.json.IoErrorText;
 import thwartwise.json.Location;
 import thwartwise.json.UnusableInput;
 
-/** One line on a file that the system would not write. */
+/** One line about a file that the system would not write. */
 final class WriteFault {
-  /** Less than a block or two: nothing more can be written, whatever the system says of it. */
+  /**
+   * With less room than this, a block or two, nothing more can be written, whatever the system
+   * reports.
+   */
   private static final long NO_ROOM_BYTES = 16_384;
 
   private WriteFault() {}
@@ -19,14 +22,17 @@ final class WriteFault {
     return Location.whole(file.toString()).fault(e, "cannot be written: %s", reason(file, e));
   }
 
-  /** Why not, and what to do. */
+  /** The reason, and what to do. */
   static String reason(Path file, IOException e) {
     return isFull(file, e)
         ? "no room left on the disk. Make room there, or name a folder on another disk."
         : IoErrorText.of(e) + ". Free the folder or name another one.";
   }
 
-  /** The system's own words come in the language of the machine, so the room is looked at too. */
+  /**
+   * Whether the disk is full. The system's own message is in the language of the machine, so the
+   * free room is looked at too.
+   */
   private static boolean isFull(Path file, IOException e) {
     String said = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
     return said.contains("no space left")

@@ -7,11 +7,11 @@ import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 
 /**
- * Points to be looked at on one occasion, or at one system of the boat.
+ * Points to look at on one occasion or at one system of the boat.
  *
  * @param when the occasion, in words
- * @param source where the points are from and how well they are founded
- * @param use whether it is printed to be ticked, or asked one by one
+ * @param source the origin of the points and how well they are founded
+ * @param use whether it is printed to be ticked, or asked point by point
  */
 public record Checklist(
     String name, String when, String source, ChecklistUse use, List<ChecklistPoint> points) {
@@ -19,21 +19,21 @@ public record Checklist(
     points = List.copyOf(points);
   }
 
-  /** One that is both printed and asked. */
+  /** A list that is both printed and asked. */
   public Checklist(String name, String when, String source, List<ChecklistPoint> points) {
     this(name, when, source, ChecklistUse.BOTH, points);
   }
 
-  /** Those asked of this boat, in their order. */
+  /** The points that concern this boat, in their order. */
   public List<ChecklistPoint> askedOf(Boat boat) {
     return points.stream().filter(point -> point.isAskedOf(boat)).toList();
   }
 
   /**
-   * Lists with others added: a point of theirs stands in the place of the point of its id, and
-   * whatever is left of them follows as a list of its own.
+   * These lists with others added. A point of the others replaces the point with the same id; their
+   * remaining points follow as lists of their own.
    *
-   * @param others no two points of which have the same id
+   * @param others lists in which no id occurs twice
    */
   public static List<Checklist> replaced(List<Checklist> lists, List<Checklist> others) {
     Map<String, ChecklistPoint> instead =
@@ -63,11 +63,11 @@ public record Checklist(
     return new Checklist(name, when, source, use, others);
   }
 
-  /** What is done with a checklist. */
+  /** The use of a checklist. */
   public enum ChecklistUse {
     /** Printed with the page, to be ticked with a pen on its occasion. */
     ON_PAPER("on paper"),
-    /** Asked one by one, each answer kept with the boat. */
+    /** Asked point by point; the answers are stored with the boat. */
     ASKED("asked"),
     BOTH("asked and on paper");
 

@@ -8,14 +8,14 @@ import thwartwise.boat.PointAnswer.PointGravity;
 /**
  * One thing to look at, by hand and eye.
  *
- * @param id the same in every edition of the list; a point of the same id in another list stands in
- *     its place
- * @param look what must be so, in words
+ * @param id the same in every edition of the list; a point with the same id in another list
+ *     replaces it
+ * @param look the requirement, in words
  * @param how how to look or test with things of the household; may be blank
- * @param why what goes wrong otherwise
- * @param concerns which boats it is asked of
- * @param gravity how grave it is otherwise
- * @param fact what is then so of the boat
+ * @param why what goes wrong if the requirement is not met
+ * @param concerns the boats to which the point applies
+ * @param gravity how grave a fault is
+ * @param fact what a fault means for the boat
  * @param repeatAfterDays days after which it is asked again; zero for never
  */
 public record ChecklistPoint(
@@ -28,7 +28,7 @@ public record ChecklistPoint(
     Optional<BoatFact> fact,
     int repeatAfterDays) {
 
-  /** One that says nothing of how, and is advice alone. */
+  /** A point without a method and without consequences for the figures. */
   public ChecklistPoint(String look, String why, Concern concerns) {
     this(look, look, "", why, concerns, PointGravity.ADVICE, Optional.empty(), 0);
   }
@@ -37,7 +37,7 @@ public record ChecklistPoint(
     return concerns.isOf(boat);
   }
 
-  /** What must be so on this boat, with the names of the things meant. */
+  /** The requirement on this boat, with the names of its things. */
   public String of(Boat boat) {
     String names = String.join(", ", concerns.names(boat));
     return names.isEmpty() ? look : look + " (" + names + ")";

@@ -16,7 +16,7 @@ import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
 
-/** What a boat must have for a point to be asked of it, and what that is called there. */
+/** What a boat must have for a point to concern it, and what that is called there. */
 public enum Concern {
   ANY_BOAT("any boat", boat -> Stream.of(Concern.UNNAMED)),
   CLOSED_HOLES("holes that something closes", boat -> closedHoles(boat).map(Opening::name)),
@@ -34,7 +34,7 @@ public enum Concern {
   ROAD("a trailer or roof rack", boat -> boat.roadLimit().stream().map(kg -> Concern.UNNAMED)),
   PEOPLE("people named aboard", boat -> boat.aboard().stream().map(Person::name));
 
-  /** Of something that is there and has no name in a boat file. */
+  /** Something that is aboard but has no name in a boat file. */
   private static final String UNNAMED = "";
 
   private final String word;
@@ -45,12 +45,12 @@ public enum Concern {
     this.things = things;
   }
 
-  /** As it is written in a checklist. */
+  /** The word for it in a checklist. */
   public String word() {
     return word;
   }
 
-  /** Whether a fact about such things can be set by a point that concerns these. */
+  /** Whether a point that concerns these can set a fact about such things. */
   public boolean names(BoatFact.Thing about) {
     return switch (about) {
       case CHAMBER -> this == AIR || this == HATCHES || this == UNPROVEN_CHAMBERS;
@@ -61,7 +61,7 @@ public enum Concern {
     };
   }
 
-  /** Those that name such things, in words. */
+  /** The concerns that name such things, in words. */
   public static String naming(BoatFact.Thing about) {
     return Stream.of(values())
         .filter(concern -> concern.names(about))
@@ -73,7 +73,7 @@ public enum Concern {
     return things.apply(boat).findAny().isPresent();
   }
 
-  /** The things themselves, as far as the boat file names them. */
+  /** The names of the things, as far as the boat file names them. */
   List<String> names(Boat boat) {
     return things.apply(boat).filter(name -> !name.equals(UNNAMED)).distinct().toList();
   }

@@ -10,16 +10,16 @@ import thwartwise.boat.PointAnswer;
 import thwartwise.boat.PointAnswer.PointCondition;
 
 /**
- * A point of a checklist as it is asked of one boat, about one thing of it.
+ * A point of a checklist as a question about one thing of one boat.
  *
  * @param item the name of the chamber, opening or piece of kit; blank for the boat
  */
 public record PointQuestion(String system, ChecklistPoint point, String item) {
 
   /**
-   * Everything that is asked of a boat, system by system. A point is asked of each thing it names
-   * by itself. What was found bad of a thing or point that is there no more is asked again: a
-   * chamber called by another name is not mended by that.
+   * All questions for a boat, system by system. A point is asked about each thing that it names. A
+   * fault of a thing or point that is no longer there is asked about again, because another name
+   * does not repair a chamber.
    */
   public static List<PointQuestion> of(List<Checklist> lists, Boat boat) {
     List<PointQuestion> all = new ArrayList<>();
@@ -62,12 +62,12 @@ public record PointQuestion(String system, ChecklistPoint point, String item) {
     return answer.isOf(point.id(), item);
   }
 
-  /** What was answered to it, if anything. */
+  /** The answer, if there is one. */
   public Optional<PointAnswer> answerOf(Boat boat) {
     return boat.pointAnswers().stream().filter(this::isAnsweredBy).findFirst();
   }
 
-  /** Whether it waits for an answer. */
+  /** Whether the question needs an answer now. */
   public boolean isDue(Boat boat, LocalDate today) {
     return answerOf(boat).map(answer -> answer.isDue(boat, today)).orElse(true);
   }
@@ -89,7 +89,7 @@ public record PointQuestion(String system, ChecklistPoint point, String item) {
         PointAnswer.mark(boat, item));
   }
 
-  /** The boat with this answer in the place of an earlier one to the same question. */
+  /** The boat with this answer in the place of an earlier one. */
   public static Boat with(Boat boat, PointAnswer answer) {
     List<PointAnswer> all = new ArrayList<>(boat.pointAnswers());
     int there = -1;
@@ -105,8 +105,8 @@ public record PointQuestion(String system, ChecklistPoint point, String item) {
   }
 
   /**
-   * The boat with every question standing in it, those without an answer as not looked at, so that
-   * none of them is silence; answers to what is asked no more are dropped.
+   * The boat with an entry for every question; a question without an answer is entered as not
+   * looked at. Answers to questions that no longer exist are dropped.
    */
   public static Boat withAll(Boat boat, List<PointQuestion> questions, String by, LocalDate today) {
     return boat.withPointAnswers(

@@ -22,8 +22,9 @@ import thwartwise.sheet.SheetSections.SheetSection.SheetField;
 import thwartwise.walk.Walk;
 
 /**
- * The sheet to fill in with a pencil: what to measure where, and room for it, in the order of the
- * walk. Of a known boat it has what is known, and room for what is not or has grown old.
+ * The sheet to fill in with a pencil: what to measure where, with room for the answers, in the
+ * order of the walk. The sheet of a known boat shows what is known and leaves room for the rest and
+ * for tests that are out of date.
  */
 public final class MeasuringSheet {
   private static final String IN_ORDER =
@@ -39,12 +40,14 @@ public final class MeasuringSheet {
       "Rowlocks, cleats, anchor line, leaks, battery, electric motor, solar panel and wires are on a"
           + " sheet of their own: sheet --fittings.";
 
-  /** A table with more fields is turned: its things stand next to each other. */
+  /**
+   * A table with more fields than this is transposed, so that its things stand next to each other.
+   */
   private static final int MOST_COLUMNS = 8;
 
   private static final int WIDTH = 80;
 
-  /** Room for things nobody has named yet, by kind. */
+  /** The number of blank rows for things without a name yet, by kind. */
   private static final Map<String, Integer> ROOM =
       Map.of(
           "hull.station",
@@ -104,6 +107,8 @@ public final class MeasuringSheet {
   }
 
   /**
+   * A blank sheet.
+   *
    * @param points at each station, from keel to rail
    */
   public static MeasuringSheet blank(SheetTopic topic, Walk walk, UnitSystem units, int points) {
@@ -132,7 +137,7 @@ public final class MeasuringSheet {
         Optional.empty());
   }
 
-  /** What is known of this boat, in its units. */
+  /** The sheet of a known boat, in its units. */
   public static MeasuringSheet of(SheetTopic topic, Walk walk, Boat boat, LocalDate today) {
     Map<String, String> known = PrefilledAnswers.of(boat, today);
     return new MeasuringSheet(
@@ -142,15 +147,15 @@ public final class MeasuringSheet {
         Optional.of(boat.name()));
   }
 
-  /** The boat it is of, if any. */
+  /** The name of the boat, if the sheet is for one. */
   public Optional<String> boat() {
     return boat;
   }
 
-  /** One cell of the sheet: the question it is for, and what stands there, blank or not. */
+  /** One cell of the sheet: its question and its content, which may be blank. */
   public record SheetCell(String question, String written) {}
 
-  /** Every cell in the order in which the walk asks; of a table one thing after the other. */
+  /** All cells in the order of the walk; the cells of a table thing by thing. */
   public List<SheetCell> cells() {
     return sections.stream()
         .flatMap(s -> IntStream.range(0, count(s)).boxed().flatMap(i -> cells(s, i)))
@@ -163,7 +168,7 @@ public final class MeasuringSheet {
         .map(f -> new SheetCell(before + f.key(), cell(section, f, thing)));
   }
 
-  /** The paper it is printed on. */
+  /** The paper size. */
   public enum Paper {
     A4("A4 portrait", ""),
     LETTER("letter portrait", " letter");
@@ -180,7 +185,7 @@ public final class MeasuringSheet {
       return "@page { size: " + size + "; margin: 11mm; }\n";
     }
 
-    /** What the name of a file has behind it. */
+    /** The ending of the file's name. */
     public String ending() {
       return ending;
     }
@@ -198,7 +203,7 @@ public final class MeasuringSheet {
     return PdfPage.of(page(), page -> html(page, paper, Pdf.STYLE), written);
   }
 
-  /** In plain text. */
+  /** The sheet as plain text. */
   @Override
   public String toString() {
     return page().toString();
@@ -272,7 +277,7 @@ public final class MeasuringSheet {
     return section.fields().size() > MOST_COLUMNS ? turned(section) : straight(section);
   }
 
-  /** How many there are or how many there is room for. */
+  /** The number of things known, or the number of blank rows. */
   private int count(SheetSection section) {
     if (!section.isTable()) {
       return 1;

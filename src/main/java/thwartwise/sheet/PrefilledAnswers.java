@@ -31,8 +31,8 @@ import thwartwise.walk.questions.OpeningKind;
 import thwartwise.walk.questions.Outline;
 
 /**
- * What is known of a boat, as the answers the walk would have been given, by the keys of its
- * questions and rounded to what a tape shows. A leak test that has grown old is not known.
+ * What is known of a boat, as answers to the walk by the keys of its questions, rounded to what a
+ * tape shows. A leak test that is out of date is not known.
  */
 final class PrefilledAnswers {
   private final Map<String, String> answers = new HashMap<>();
@@ -73,7 +73,7 @@ final class PrefilledAnswers {
     boat.whenSwamped().ifPresent(what -> put("whenSwamped", what.word()));
   }
 
-  /** Litres are litres in either system. */
+  /** Litres are the same in both systems of units. */
   private void single(Property<Boat, Double> property, Boat boat) {
     BoatQuantity quantity = property.type().quantity().orElseThrow();
     property

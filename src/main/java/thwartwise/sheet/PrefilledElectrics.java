@@ -16,7 +16,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
 import thwartwise.measured.BoatQuantity;
 
-/** What is known to be electric aboard, as the answers the walk would have been given. */
+/** The known electrical equipment, as answers to the walk. */
 final class PrefilledElectrics {
   private static final double TO_TENTHS = 10;
 
@@ -27,7 +27,7 @@ final class PrefilledElectrics {
     this.shown = new UnitFormat(units);
   }
 
-  /** Nothing of a boat of which nobody said anything: it may be filled in by hand. */
+  /** Empty if nobody said anything about it, so that it can be filled in by hand. */
   static Map<String, String> of(ElectricalSystem electrics, UnitSystem units) {
     PrefilledElectrics known = new PrefilledElectrics(units);
     if (!electrics.isEmpty()) {

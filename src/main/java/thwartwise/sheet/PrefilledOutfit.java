@@ -11,8 +11,8 @@ import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 
 /**
- * Rowlocks, cleats, anchor line and leaks of a boat, as the answers the walk would have been given;
- * its hatches stand among the openings.
+ * The known rowlocks, cleats, anchor line and leaks, as answers to the walk. Hatches belong to the
+ * openings.
  */
 final class PrefilledOutfit {
   private final Map<String, String> answers = new HashMap<>();
@@ -23,7 +23,7 @@ final class PrefilledOutfit {
     this.units = units;
   }
 
-  /** Nothing of a boat of which nobody said anything: it may be filled in by hand. */
+  /** Empty if nobody said anything about it, so that it can be filled in by hand. */
   static Map<String, String> of(Boat boat) {
     PrefilledOutfit known = new PrefilledOutfit(new UnitFormat(boat.units()));
     boat.outfit().rowlocks().forEach(pair -> known.next("rowlocks", "pins", known.tape(pair.x())));

@@ -19,9 +19,9 @@ import thwartwise.page.Table;
 import thwartwise.report.ProofPage;
 import thwartwise.sheet.MeasuringSheet.Paper;
 
-/** The sheet for a proof afloat: what is read of one boat, in the order in which "prove" asks. */
+/** The sheet for a proof afloat of one boat: its readings, in the order of {@code prove}. */
 public final class ProofSheet {
-  /** Its files, without the boat and the ending. */
+  /** The beginning of its file names, without the boat and the ending. */
   public static final String FILE_NAME = "proof sheet";
 
   private static final String TITLE = "Proof afloat";
@@ -46,7 +46,7 @@ public final class ProofSheet {
   /**
    * Cells next to each other.
    *
-   * @param heading blank where they belong to what is above
+   * @param heading blank where they continue what is above
    * @param instruction above them
    * @param lines what stands at the beginning of each line; the last is typed
    * @param cells by the keys of their questions
@@ -55,7 +55,7 @@ public final class ProofSheet {
       String heading, String instruction, List<String> lines, List<ProofCell> cells) {}
 
   /**
-   * One column, or one cell.
+   * One column or one cell.
    *
    * @param keys of the questions that it answers
    */
@@ -65,7 +65,7 @@ public final class ProofSheet {
     }
   }
 
-  /** The keys of all questions that it has room for, in its order. */
+  /** The keys of all questions on the sheet, in its order. */
   public List<String> questions() {
     return sections.stream().flatMap(ProofSheet::questions).toList();
   }
@@ -232,7 +232,7 @@ public final class ProofSheet {
     return PdfPage.of(page(), page -> html(page, paper, Pdf.STYLE), written);
   }
 
-  /** In plain text. */
+  /** The sheet as plain text. */
   @Override
   public String toString() {
     return page().toString();

@@ -10,7 +10,7 @@ import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
-/** The walk run once for the sheet: its questions in their order, answered where one is known. */
+/** One run of the walk for the sheet: its questions in their order, with the known answers. */
 final class SheetRun {
   private final Walk walk;
   private final Map<String, String> known;
@@ -24,7 +24,9 @@ final class SheetRun {
   }
 
   /**
-   * @param known what is printed, even where a walk would refuse it; empty where it stays blank
+   * A question that the walk asked.
+   *
+   * @param known the answer, printed even if the walk would refuse it; empty for a blank
    */
   record Asked(Question question, Optional<String> known) {}
 
@@ -48,7 +50,7 @@ final class SheetRun {
     return asked;
   }
 
-  /** However unlikely. */
+  /** Whether the walk accepts an answer, however unlikely. */
   private boolean isTaken(String typed) {
     Reply reply = walk.take(answers, typed);
     if (reply instanceof Reply.Refused refused && refused.insisted().isPresent()) {

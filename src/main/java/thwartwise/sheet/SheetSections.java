@@ -15,41 +15,46 @@ import thwartwise.sheet.SheetRun.Asked;
 import thwartwise.sheet.SheetSections.SheetSection.SheetField;
 import thwartwise.walk.engine.Question;
 
-/** Runs of the walk laid out as parts of the sheet, in the order in which they were asked. */
+/** The layout of runs of the walk as sections of the sheet, in the order of the questions. */
 final class SheetSections {
   private static final Pattern NUMBERED = Pattern.compile("(.*?)\\.(\\d+)\\.(.+)");
 
-  /** What only steers the walk, or is asked because of an answer. */
+  /** Questions that steer the walk or follow from an answer, and are not measured. */
   private static final Pattern NOT_MEASURED =
       Pattern.compile(
           "way|units|finish|hull\\.(?:weighed|centre|stations|points|alike|looks)|.*\\.any|.*#.*"
               + "|hull\\.outOfLine\\..*|waters\\.sheltered");
 
-  /** The name of a thing in quotes, or of a kind of things whose name is asked for. */
+  /** A name in quotes, or the kind of a thing whose name is asked for. */
   private static final Pattern NAMED = Pattern.compile(".*\", (.+)|.+, (?=name$)(.+)");
 
-  /** Days, and names that are only the template's. */
+  /** Days, and names that only the template has. */
   private static final List<String> NOT_TO_CHOOSE =
       Stream.concat(Stream.of("today"), SheetTemplate.NAMES.stream()).toList();
 
-  /** More choices than these are a list of examples. */
+  /** More choices than this are only examples. */
   private static final int MOST_CHOICES = 7;
 
   private final List<Open> sections = new ArrayList<>();
 
   private SheetSections() {}
 
-  /** One field was asked right after the other of the same thing. */
+  /** Two fields of the same thing that were asked one after the other. */
   private record Neighbours(String earlier, String later) {}
 
-  /** A section in the making: its fields as they turn up, and which of them follow each other. */
+  /**
+   * A section that is being built: its fields in the order found, and which field follows which.
+   */
   private record Open(
       String kind,
       Map<String, SheetField> fields,
       Set<Neighbours> neighbours,
       List<Map<String, String>> rows) {
 
-    /** What any thing was asked earlier stands earlier; two that never meet, as they turned up. */
+    /**
+     * The fields in the order of the questions. Two fields that never occur together keep the order
+     * in which they were found.
+     */
     List<SheetField> ordered() {
       List<SheetField> left = new ArrayList<>(fields.values());
       List<SheetField> ordered = new ArrayList<>();
@@ -69,7 +74,9 @@ final class SheetSections {
   }
 
   /**
-   * @param runs whose fields are put together: what one run does not come to, another one does
+   * Lays out the sections.
+   *
+   * @param runs whose fields are combined, because no single run reaches all of them
    */
   static List<SheetSection> of(List<List<Asked>> runs) {
     SheetSections all = new SheetSections();
@@ -113,7 +120,7 @@ final class SheetSections {
     }
   }
 
-  /** The section there is already, or a new one behind the one before. */
+  /** The existing section of this name, or a new one after the one before. */
   private Open section(String kind, Optional<Open> last) {
     int from = last.map(sections::indexOf).orElse(-1) + 1;
     Optional<Open> found =
@@ -140,7 +147,7 @@ final class SheetSections {
     return new SheetField(key, label, choices);
   }
 
-  /** A subject names the thing first, which the table does not need. */
+  /** A subject without the thing in front of it, which the table does not need. */
   private static String bare(String subject) {
     Matcher named = NAMED.matcher(subject);
     return named.matches()
@@ -149,11 +156,11 @@ final class SheetSections {
   }
 
   /**
-   * A part of the sheet: single answers one below the other, or a table of things of one kind.
+   * A part of the sheet: single answers below each other, or a table of things of one kind.
    *
-   * @param kind what the keys of its questions begin with; blank for single answers
+   * @param kind the common beginning of its keys; blank for single answers
    * @param fields what is asked, in the order of the walk
-   * @param rows what is known, by field; of single answers there is one
+   * @param rows known answers by field; one row for single answers
    */
   record SheetSection(String kind, List<SheetField> fields, List<Map<String, String>> rows) {
     SheetSection {
@@ -166,6 +173,8 @@ final class SheetSections {
     }
 
     /**
+     * A field of the sheet.
+     *
      * @param key of its question, without the number of the thing
      * @param label what to write down
      * @param choices words to choose from; none where a figure is written

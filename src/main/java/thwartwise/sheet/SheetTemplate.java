@@ -9,11 +9,12 @@ import java.util.stream.Stream;
 import thwartwise.walk.engine.Question;
 
 /**
- * Answers that lead through every part of the walk, for a boat nobody knows yet: what is printed is
- * the questions, never these. Where a new question is not named here, a usual answer is tried.
+ * Answers that lead through every part of the walk for a boat that nobody knows yet. The sheet
+ * shows the questions and never these answers. A new question that is not named here gets a usual
+ * answer.
  */
 final class SheetTemplate {
-  /** Names of things that are nowhere printed. */
+  /** Names of things that are never printed. */
   static final List<String> NAMES = List.of("first thing", "second thing", "third thing");
 
   private static final String LINES =
@@ -157,7 +158,7 @@ final class SheetTemplate {
     section("hull.station.3", 0.2, 0.05);
   }
 
-  /** A plain section: a flat bottom so far up, and a side to a rail somewhat farther out. */
+  /** A simple section: a flat bottom at some height, and a side to a rail somewhat farther out. */
   private void section(String station, double bottom, double half) {
     for (int point = 1; point <= 12; point++) {
       String key = station + ".point." + point;
@@ -166,7 +167,7 @@ final class SheetTemplate {
     }
   }
 
-  /** What may be tried, the likeliest first. */
+  /** Usual answers to try, the likeliest first. */
   List<String> candidates(Question question) {
     Stream<String> named =
         answers.entrySet().stream()

@@ -4,8 +4,8 @@ import java.util.List;
 import thwartwise.sheet.SheetRun.Asked;
 
 /**
- * What a measuring sheet is about: the boat with all it carries, or what is bolted to it, which
- * most people need not measure.
+ * The subject of a sheet: the boat with all it carries, or the fittings, which most people need not
+ * measure.
  */
 public enum SheetTopic {
   BOAT("Measuring sheet", "measuring sheet"),
@@ -25,7 +25,7 @@ public enum SheetTopic {
     return title;
   }
 
-  /** Of its file, without the boat and the ending. */
+  /** The beginning of its file name, without the boat and the ending. */
   public String fileName() {
     return fileName;
   }

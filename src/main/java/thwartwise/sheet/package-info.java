@@ -1,5 +1,5 @@
 /**
- * The sheet to fill in with a pencil before the walk. Its questions and their order come from a run
- * of the walk itself.
+ * The sheet to fill in with a pencil before the walk. A run of the walk gives its questions and
+ * their order.
  */
 package thwartwise.sheet;
