@@ -8,8 +8,8 @@ import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.util.RawValue;
 
 /**
- * The one way of writing numbers in a record: plain digits, no exponent, no zero at the end, no
- * sign before zero. Whatever wrote it, the same figure is then the same text.
+ * The one notation for numbers in a record: plain digits, no exponent, no trailing zero, no sign
+ * before zero. The same figure then has the same text, whatever wrote it.
  */
 public final class CanonicalNumbers {
   private CanonicalNumbers() {}

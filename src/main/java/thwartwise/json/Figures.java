@@ -7,11 +7,12 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Figures of what was worked out. A figure that does not exist or is not finite is null: nobody may
- * take it for a number.
+ * Computed figures. A figure that does not exist or is not finite is null, so that nobody takes it
+ * for a number.
  */
 public final class Figures {
-  // Enough to compare by machine; the digits beyond come from changing units, not from the boat.
+  // Enough digits to compare by machine; further digits come from converting units and not from the
+  // boat.
   private static final MathContext DIGITS = new MathContext(13);
   private static final String REMEDY = "Take the file as it was written.";
 
@@ -30,7 +31,7 @@ public final class Figures {
     put(node, key, value.orElse(Double.NaN));
   }
 
-  /** NaN where the file says null. */
+  /** The figure; NaN where the file has null. */
   public static double read(ObjectReader fields, String key) {
     return optional(fields, key).orElse(Double.NaN);
   }

@@ -8,8 +8,8 @@ import thwartwise.measure.PrintableText;
 import tools.jackson.databind.JsonNode;
 
 /**
- * The kind of a file, said in its key {@code format}: {@code thwartwise/boat/1}. Looked at before
- * anything else, since every other message would be beside the point in a file of another kind.
+ * The format of a file in its key {@code format}, such as {@code thwartwise/boat/1}. It is checked
+ * before anything else, because every other message would be pointless in a file of another kind.
  */
 public enum Format {
   BOAT("boat"),
@@ -33,7 +33,7 @@ public enum Format {
     this.newest = newest;
   }
 
-  /** As it is written: in the newest version. */
+  /** The text of the newest version. */
   public String text() {
     return text(newest);
   }
@@ -42,13 +42,13 @@ public enum Format {
     return "thwartwise/" + word + "/" + version;
   }
 
-  /** Whether a format is of this kind, of whatever version. */
+  /** Whether a text names a format of this kind, of whatever version. */
   public boolean names(String format) {
     Matcher ours = OURS.matcher(format);
     return ours.matches() && ours.group(1).equals(word);
   }
 
-  /** The version of a tree that was checked. */
+  /** The version of a checked tree. */
   public int version(JsonNode tree) {
     Matcher ours = OURS.matcher(tree.path("format").stringValue());
     return ours.matches() ? Integer.parseInt(ours.group(2)) : newest;
@@ -59,7 +59,7 @@ public enum Format {
     return "a " + word + " file";
   }
 
-  /** The same tree, when it is an object of this kind and a version this program reads. */
+  /** The same tree, if it is an object of this kind in a version that this program reads. */
   public JsonNode checked(JsonNode tree, Location spot) {
     if (!tree.isObject()) {
       throw spot.fault(

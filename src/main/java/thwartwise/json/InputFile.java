@@ -8,9 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** The text of a file somebody named, or one line on why there is none. */
+/** The text of a file named by a user, or one line that says why there is none. */
 public final class InputFile {
-  /** A boat file is a few kilobytes; what is a thousand times larger is something else. */
+  /** A boat file has a few kilobytes; a file a thousand times larger is something else. */
   public static final int BOAT_BYTES = 1_000_000;
 
   /** A record holds the boat and two righting curves. */
@@ -24,14 +24,14 @@ public final class InputFile {
     return text(bytes(file, wanted, mostBytes), wanted, Location.whole(file.toString()));
   }
 
-  /** Every byte, for whoever must know whether one was changed. */
+  /** Every byte, for checking whether one was changed. */
   public static byte[] bytes(Path file, String wanted, int mostBytes) {
     Location spot = Location.whole(file.toString());
     checkKind(file, wanted, spot);
     return bytes(file, wanted, mostBytes, spot);
   }
 
-  /** The text of bytes that were read from a file. */
+  /** The text of bytes read from a file. */
   public static String text(byte[] bytes, String wanted, Location spot) {
     String text = decoded(bytes, wanted, spot);
     if (text.isBlank()) {

@@ -4,7 +4,7 @@ import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 import tools.jackson.databind.JsonNode;
 
-/** What stands in a file, in words. */
+/** The kind of a value in a file, in words. */
 final class JsonKind {
   private JsonKind() {}
 

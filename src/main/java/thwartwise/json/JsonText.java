@@ -25,9 +25,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.MissingNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** JSON text to a tree and back. What is not JSON is said with line and column. */
+/** JSON text to a tree and back. Messages about text that is not JSON give line and column. */
 public final class JsonText {
-  // NaN is let through here so that the reader can name the key it stands at.
+  // NaN is accepted here so that the reader can name its key.
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -63,7 +63,7 @@ public final class JsonText {
     return tree;
   }
 
-  /** The lines, from 1, on which the items of a list of the outermost object begin. */
+  /** The lines, counted from 1, on which the items of a list of the outermost object begin. */
   public static List<Integer> linesOfItems(String json, String key) {
     List<Integer> lines = new ArrayList<>();
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
@@ -80,7 +80,7 @@ public final class JsonText {
     return lines;
   }
 
-  /** An empty object to be filled in the order in which it is to be read. */
+  /** An empty object that keeps the order in which its keys are set. */
   public static ObjectNode object() {
     return JsonNodeFactory.instance.objectNode();
   }
@@ -95,7 +95,7 @@ public final class JsonText {
     return list;
   }
 
-  /** Puts a single value of an owner where it is known. */
+  /** Puts a single value of an owner, if it is known. */
   public static <O> void put(ObjectNode node, Property<O, ?> property, O owner) {
     property.inFile(owner).ifPresent(value -> node.set(property.key(), scalar(value)));
   }
@@ -112,19 +112,19 @@ public final class JsonText {
         : JsonNodeFactory.instance.stringNode(value.toString());
   }
 
-  /** A word as JSON writes it. */
+  /** A word in the notation of JSON. */
   static String quoted(String word) {
     return scalar(JsonNodeFactory.instance.stringNode(word));
   }
 
-  /** A word, a number, a truth or nothing, as JSON writes it. */
+  /** A word, a number, a truth value or null in the notation of JSON. */
   static String scalar(JsonNode node) {
     if (node.isNull()) {
       return "null";
     }
     StringWriter text = new StringWriter();
     try (JsonGenerator generator = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
-      // No such node asks the context for anything.
+      // Such a node does not use the context.
       ((BaseJsonNode) node).serialize(generator, null);
     }
     return text.toString();
@@ -148,9 +148,9 @@ public final class JsonText {
   }
 
   /**
-   * The tree of the value a parser stands at. Nothing here needs the mapper of the library, which
-   * takes longer to build than a record to read; the parser's own limit keeps the brackets from
-   * standing too deep.
+   * The tree of the value at which a parser stands. It does without the mapper of the library,
+   * which takes longer to build than a record to read. The parser's own limit prevents deep
+   * nesting.
    */
   private static final class JsonTree {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

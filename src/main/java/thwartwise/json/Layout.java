@@ -5,8 +5,8 @@ import java.util.List;
 import tools.jackson.databind.JsonNode;
 
 /**
- * JSON laid out for people who open the file: whatever fits on a line stands on one line, so that a
- * measured point is a line and not five.
+ * JSON laid out for people: what fits on a line stands on one line, so that a measured point is one
+ * line and not five.
  */
 public final class Layout {
   private static final int WIDTH = 96;

@@ -4,7 +4,7 @@ import java.util.Locale;
 import thwartwise.measure.PrintableText;
 
 /**
- * Where in a file something stands, in words: {@code station 2 "middle", point 3}.
+ * A place in a file, in words: {@code station 2 "middle", point 3}.
  *
  * @param file name of the file, or whatever stands for it
  * @param words where in it; blank for the whole file
@@ -14,7 +14,7 @@ public record Location(String file, String words) {
     return new Location(file, "");
   }
 
-  /** A spot inside this one. */
+  /** A place within this one. */
   public Location in(String part) {
     return new Location(file, words.isEmpty() ? part : words + ", " + part);
   }
@@ -25,7 +25,7 @@ public record Location(String file, String words) {
     return in(name.isBlank() ? shown : shown + " " + PrintableText.quoted(name));
   }
 
-  /** One line for a person, to be thrown. */
+  /** An exception with one line for a person. */
   public UnusableInput fault(String format, Object... parts) {
     return new UnusableInput(line(format, parts));
   }
@@ -35,7 +35,7 @@ public record Location(String file, String words) {
     return new UnusableInput(line(format, parts), key);
   }
 
-  /** The same with what the system said behind it. */
+  /** The same with the system's own message behind it. */
   public UnusableInput fault(Exception cause, String format, Object... parts) {
     return new UnusableInput(line(format, parts), cause);
   }

@@ -11,10 +11,10 @@ import thwartwise.measured.Property.Settable;
 import tools.jackson.databind.JsonNode;
 
 /**
- * One object of a file, asked for its keys one by one. Every answer it cannot give is one line for
- * a person: where, what was there, what was wanted, what to do.
+ * One object of a file, read key by key. Every value that cannot be used is refused in one line:
+ * where, what was there, what was wanted, what to do.
  *
- * <p>A key nobody listed is refused first: what looks missing is most often misspelt.
+ * <p>Unknown keys are refused first, because a missing key is most often a misspelt one.
  */
 public final class ObjectReader {
   private final JsonNode node;
@@ -30,7 +30,7 @@ public final class ObjectReader {
     return free(node, spot).allow(List.of(known));
   }
 
-  /** The node as an object whose keys are names of the writer's choice. */
+  /** The node as an object whose keys are names chosen by the writer. */
   public static ObjectReader free(JsonNode node, Location spot) {
     if (!node.isObject()) {
       throw spot.fault("this is " + JsonKind.of(node) + ", wanted an object in braces.");
@@ -63,7 +63,7 @@ public final class ObjectReader {
     return node.has(key);
   }
 
-  /** False when the key is left out and when it says null. */
+  /** Whether the key has a value; it has none if it is missing or null. */
   public boolean hasValue(String key) {
     return has(key) && !node.get(key).isNull();
   }
@@ -92,7 +92,7 @@ public final class ObjectReader {
     return optional(key).map(value -> value.number(quantity, remedy));
   }
 
-  /** A property that must be there. */
+  /** A required property. */
   public <V> V required(Property<?, V> property) {
     return property
         .type()
@@ -100,13 +100,13 @@ public final class ObjectReader {
         .apply(value(property.key(), property.remedy()), property.remedy());
   }
 
-  /** A property that may be left out. */
+  /** An optional property. */
   public <V> Optional<V> optional(Property<?, V> property) {
     return optional(property.key())
         .map(value -> property.type().reader().apply(value, property.remedy()));
   }
 
-  /** The owner with whatever of these properties is said here. */
+  /** The owner with those of these properties that have values here. */
   public <O> O into(O owner, List<Settable<O, ?>> properties) {
     O whole = owner;
     for (Settable<O, ?> each : properties) {
@@ -144,7 +144,7 @@ public final class ObjectReader {
     return free(value(key, remedy).node(), spot.in(key));
   }
 
-  /** The objects of a list whose keys are not looked at beforehand. */
+  /** The objects of a list whose keys are not checked beforehand. */
   public List<ObjectReader> freeItems(String key, String noun, String remedy) {
     List<ObjectReader> items = new ArrayList<>();
     for (ValueReader item : value(key, remedy).list()) {
@@ -157,7 +157,7 @@ public final class ObjectReader {
     return items(value(key, remedy), noun, known);
   }
 
-  /** The same, each told by the line it begins on as well. */
+  /** The objects of a list, each with the line on which it begins. */
   public List<ObjectReader> items(
       String key, String noun, String remedy, List<Integer> lines, String... known) {
     List<ObjectReader> items = new ArrayList<>();
@@ -169,7 +169,7 @@ public final class ObjectReader {
     return items;
   }
 
-  /** The objects of a list; none when it is left out. */
+  /** The objects of a list; none when it is missing. */
   public List<ObjectReader> optionalItems(String key, String noun, String... known) {
     return optional(key).map(value -> items(value, noun, known)).orElse(List.of());
   }

@@ -16,14 +16,14 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Records as JSON, component by component, and back: names of components are keys, names of enum
- * constants are words, SI stays SI. One of a sealed family also says which one it is. An object
- * mapper would do the same, and costs every start more than all that is read here.
+ * Java records as JSON and back, component by component: names of components are keys, names of
+ * enum constants are words, SI stays SI. A member of a sealed family also names its kind. An object
+ * mapper would do the same, but would cost every start more time than reading all files.
  */
 public final class RecordCodec {
   private static final String KIND = "is";
 
-  /** The kind that has words alone, in every family with one. */
+  /** The kind that has words alone, in every family that has one. */
   private static final String IN_WORDS = "Stated";
 
   private static final String REMEDY = "Take the file as it was written.";
@@ -79,10 +79,9 @@ public final class RecordCodec {
   }
 
   /**
-   * What stands at a key.
+   * The value of a key.
    *
-   * @param otherwise for a file that does not have it, or one of a kind that this program does not
-   *     know
+   * @param otherwise for a file without it, or with one of a kind that this program does not know
    */
   public static <T> T read(
       ObjectReader parent, String key, Class<T> family, Supplier<T> otherwise) {
@@ -93,7 +92,7 @@ public final class RecordCodec {
     return read(object, family).orElseGet(otherwise);
   }
 
-  /** Empty for one of a kind that this program does not know. */
+  /** The value; empty for a kind that this program does not know. */
   public static <T> Optional<T> read(ObjectReader object, Class<T> family) {
     return kind(object, family).map(type -> made(object, type));
   }
@@ -167,7 +166,7 @@ public final class RecordCodec {
         : stated(value, type).orElseGet(() -> whole(object.freeObject(key, REMEDY), type));
   }
 
-  /** Words where older files have no more, for a family that has a kind for words alone. */
+  /** The words, where older files have no more, for a family that has a kind for words alone. */
   private static Optional<Object> stated(ValueReader value, Class<?> type) {
     if (!type.isSealed() || !value.node().isString()) {
       return Optional.empty();

@@ -1,8 +1,8 @@
 package thwartwise.json;
 
 /**
- * A file that cannot be read or written: one line for a person, saying where, what was there, what
- * was wanted and what to do.
+ * A file that cannot be read or written: one line for a person with where, what was there, what was
+ * wanted and what to do.
  */
 public final class UnusableInput extends RuntimeException {
   private static final long serialVersionUID = 1L;
@@ -14,6 +14,8 @@ public final class UnusableInput extends RuntimeException {
   }
 
   /**
+   * A fault of one key.
+   *
    * @param key what in the file it is about
    */
   UnusableInput(String message, String key) {
@@ -26,7 +28,7 @@ public final class UnusableInput extends RuntimeException {
     this.key = "";
   }
 
-  /** The key whose value is missing or wrong; blank where it is about no single one. */
+  /** The key whose value is missing or wrong; blank where the fault is not about one key. */
   public String key() {
     return key;
   }

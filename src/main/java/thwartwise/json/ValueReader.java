@@ -14,9 +14,9 @@ import thwartwise.measured.ValueType.ScalarSource;
 import tools.jackson.databind.JsonNode;
 
 /**
- * What stands at one key of a file: taken for what it should be, or refused in one line.
+ * The value of one key, converted to what it should be or refused in one line.
  *
- * @param spot the object the key stands in
+ * @param spot the object of the key
  */
 public record ValueReader(String key, JsonNode node, Location spot) implements ScalarSource {
   @Override
@@ -62,7 +62,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     return words;
   }
 
-  /** Words as they were kept: they may be none, and hold whatever somebody typed. */
+  /** Any text, also an empty one. */
   public String anyText() {
     return node.isString() ? node.stringValue() : words("");
   }
@@ -75,7 +75,7 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     return node.booleanValue();
   }
 
-  /** The words of a list, as they were kept. */
+  /** The texts of a list. */
   public List<String> texts() {
     return list().stream().map(ValueReader::anyText).toList();
   }
@@ -84,12 +84,12 @@ public record ValueReader(String key, JsonNode node, Location spot) implements S
     return node.isObject();
   }
 
-  /** The object itself, its keys not looked at beforehand. */
+  /** The object itself; its keys are not checked beforehand. */
   public ObjectReader object() {
     return ObjectReader.free(node, spot);
   }
 
-  /** What stands in a list, each at a spot of its own. */
+  /** The items of a list, each with its own place. */
   public List<ValueReader> items(String noun) {
     List<ValueReader> items = new ArrayList<>();
     for (ValueReader item : list()) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.measure.NearestWord;
 
-/** A closed choice as words in a file. Capitals do not matter when reading. */
+/** A closed choice of words in a file. Capitals do not matter when reading. */
 public record WordChoice<T>(Map<String, T> byWord) {
   @SafeVarargs
   public static <T> WordChoice<T> of(Function<T, String> word, T... values) {
@@ -25,7 +25,7 @@ public record WordChoice<T>(Map<String, T> byWord) {
         .findFirst();
   }
 
-  /** In the order in which they were given. */
+  /** The words in the order in which they were given. */
   public List<String> words() {
     return List.copyOf(byWord.keySet());
   }

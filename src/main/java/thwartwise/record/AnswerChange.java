@@ -7,7 +7,7 @@ import thwartwise.checks.Finding;
 import thwartwise.loadcase.LoadCase.Kind;
 
 /**
- * One question under one kind of loading, with its two answers. Without {@code before} it is new;
+ * One question in one kind of load case, with its two answers. Without {@code before} it is new;
  * without {@code after} it is no longer asked.
  *
  * @param loading as loaded, at the limit or as measured
@@ -52,7 +52,7 @@ public record AnswerChange(Kind loading, Optional<Finding> before, Optional<Find
     return a.question().equals(b.question()) && a.role() == b.role() && loading(a) == loading(b);
   }
 
-  /** The crews may differ; the act belongs to the check. */
+  /** The kind of load case. The crews may differ; an act belongs to the check. */
   private static Kind loading(Finding finding) {
     return finding.loadCase().kind();
   }

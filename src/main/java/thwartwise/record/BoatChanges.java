@@ -38,8 +38,9 @@ import thwartwise.record.Comparison.BoatChange.Turn;
 import thwartwise.rules.CapacityFigure;
 
 /**
- * Every difference between the boats of two records that could change a figure: measurements and
- * statements, the rules and the program. The order of a list and who measured change none.
+ * All differences between the boats of two records that could change a figure: measurements,
+ * statements, rules, program version. The order of a list and the name of the measurer do not
+ * count.
  */
 final class BoatChanges {
   private final List<BoatChange> found = new ArrayList<>();
@@ -59,7 +60,9 @@ final class BoatChanges {
     return List.copyOf(changes.found);
   }
 
-  /** Good answers and points nobody looked at change no figure. */
+  /**
+   * The answers that matter: a good answer, or a point that nobody looked at, changes no figure.
+   */
   private static Set<List<String>> bad(InspectionRecord record) {
     return record.boat().pointAnswers().stream()
         .filter(PointAnswer::isFault)
@@ -67,7 +70,7 @@ final class BoatChanges {
         .collect(Collectors.toSet());
   }
 
-  /** What counted on the day of the record, or went badly. */
+  /** The trial that counted on the day of the record, or one that failed. */
   private static Optional<ObservedTrial> seen(InspectionRecord record) {
     return record.boat().observedTrial().filter(t -> t.failed() || counts(record));
   }
@@ -128,7 +131,7 @@ final class BoatChanges {
     properties(ElectricalProperties.OF_SYSTEM, before, after);
   }
 
-  /** Of what there is one or none. */
+  /** The change of something that a boat has once or not at all. */
   private <T> void part(
       String noun, Optional<T> before, Optional<T> after, List<Property<T, ?>> rows) {
     if (!before.equals(after)) {
@@ -136,7 +139,10 @@ final class BoatChanges {
     }
   }
 
-  /** Things of the same name are the same thing; of several of one name the first is the first. */
+  /**
+   * The changes of things with names. Things of the same name are the same thing; of several, the
+   * first is compared with the first.
+   */
   private <T> void named(
       List<T> before,
       List<T> after,
@@ -158,7 +164,10 @@ final class BoatChanges {
     return found;
   }
 
-  /** An unchanged chamber may count differently, since a test expires or kit is stowed in it. */
+  /**
+   * A chamber with unchanged measurements can count differently, because a test expires or kit is
+   * stowed in it.
+   */
   private void counting(InspectionRecord before, InspectionRecord after) {
     for (Chamber chamber : before.boat().chambers()) {
       if (after.boat().chambers().contains(chamber)) {
@@ -202,13 +211,15 @@ final class BoatChanges {
     differs(before.assumptions(), after.assumptions(), "what the hull figures assume");
   }
 
-  /** Every single value of the table that has a name for its change. */
+  /** The changes of single values that have a name. */
   private <O> void properties(List<? extends Property<O, ?>> rows, O before, O after) {
     PropertyDifference.between(rows, before, after)
         .forEach(difference -> found.add(new BoatChange.Single(difference)));
   }
 
-  /** A change of the measurement itself is listed already. */
+  /**
+   * The reasons for confirmed measurements. A change of the measurement itself is listed already.
+   */
   private static List<List<String>> reasons(Boat boat) {
     return boat.confirmedMeasurements().stream().map(k -> List.of(k.about(), k.reason())).toList();
   }

@@ -119,7 +119,7 @@ public final class Chain {
     }
   }
 
-  /** Only of a record that is as it was kept. */
+  /** The place of a record, if the record is unchanged. */
   private void place(ChainList.Line line, StoredRecord record) {
     int says = record.link().map(ChainLink::number).orElse(line.number());
     if (says != line.number()) {
@@ -162,7 +162,10 @@ public final class Chain {
     faults.add(ChainFault.renamed(line, other.get().file()));
   }
 
-  /** No line has that number: the line, or the line and the record, was removed. */
+  /**
+   * The records that are missing: no line has that number, so the line, or the line and the record,
+   * was removed.
+   */
   private void unlisted(int number) {
     Optional<StoredRecord> there =
         left.values().stream()
@@ -177,7 +180,7 @@ public final class Chain {
     faults.add(ChainFault.removedLine(number, there.get().file()));
   }
 
-  /** Whatever no line speaks of. */
+  /** The records to which no line refers. */
   private void rest() {
     int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
     left.values().stream()
@@ -190,7 +193,7 @@ public final class Chain {
     if (end != null && record.isNextAfter(end)) {
       return ChainFault.unlistedRecord(last + 1, record.file());
     }
-    // Without a list there is nothing it could have been added to.
+    // Without a list, there is nothing to which it could have been added.
     return !listThere && record.unreadable().isPresent()
         ? ChainFault.unreadable(record)
         : ChainFault.added(record);
@@ -257,7 +260,7 @@ public final class Chain {
       return link.map(ChainLink::number).orElse(0);
     }
 
-    /** Whether it is whole and goes on where the list ends. */
+    /** Whether it is unchanged and continues the list. */
     public boolean isNextAfter(ChainList.Line last) {
       return hasMatchingHash() && number() == last.number() + 1 && follows(last.hash());
     }

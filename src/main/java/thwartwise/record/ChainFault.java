@@ -5,7 +5,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.record.Chain.ChainList;
 import thwartwise.record.Chain.StoredRecord;
 
-/** What was changed, added or lost in a chain of records: every message in its one place. */
+/** What was changed, added or lost in a chain of records: all messages in one place. */
 final class ChainFault {
   private static final String COPY = " Put it back from a copy.";
 

@@ -18,7 +18,7 @@ public record ChainLink(
     Optional<String> previous,
     Optional<Correction> corrects,
     Optional<List<PaperHash>> papers) {
-  /** Of a record that stands alone and has no pages. */
+  /** The place of a record that stands alone and has no pages. */
   public static final ChainLink FIRST =
       new ChainLink(1, Optional.empty(), Optional.empty(), Optional.of(List.of()));
 

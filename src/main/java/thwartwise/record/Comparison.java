@@ -65,7 +65,7 @@ public record Comparison(
   public record MarginChange(
       CheckQuestion question, Optional<Margin> before, Optional<Margin> after) {
 
-    /** Every margin that is not the same, in the order of the later record. */
+    /** All margins that differ, in the order of the later record. */
     static List<MarginChange> between(List<QuestionMargin> before, List<QuestionMargin> after) {
       List<QuestionMargin> left = new ArrayList<>(before);
       List<MarginChange> changes = new ArrayList<>();
@@ -85,7 +85,7 @@ public record Comparison(
     }
   }
 
-  /** One thing that is not the same on the boat of two records. */
+  /** One difference between the boats of two records. */
   public sealed interface BoatChange {
 
     /** A thing carried; without a before it was added, without an after removed. */
@@ -95,7 +95,8 @@ public record Comparison(
     record Space(Optional<Chamber> before, Optional<Chamber> after) implements BoatChange {}
 
     /**
-     * The same chamber, measured and tested as before, counts otherwise: as when a test grows old.
+     * A chamber with the same measurements and tests that counts differently, for example because a
+     * test expired.
      */
     record Counts(ChamberFigures before, ChamberFigures after) implements BoatChange {}
 
@@ -121,7 +122,7 @@ public record Comparison(
     /** What was stated or measured besides, in words. */
     record Stated(String what) implements BoatChange {}
 
-    /** What became of it. */
+    /** How its outcome changed. */
     enum Turn {
       ADDED,
       REMOVED,

@@ -10,13 +10,13 @@ import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Filling.SealTest;
 
-/** One line of the table of a group's boats. */
+/** One row of the table of a group's boats. */
 public sealed interface FleetRow {
 
-  /** What it is called there: a boat by its name, a file that cannot be used by its own. */
+  /** The name in the table: that of the boat, or of an unusable file. */
   String name();
 
-  /** Whether somebody has to see to it. */
+  /** Whether somebody has to act on it. */
   boolean needsSeeingTo();
 
   /**
@@ -37,7 +37,7 @@ public sealed interface FleetRow {
     }
   }
 
-  /** A file that cannot be used, and why. */
+  /** An unusable file, and why. */
   record OfFile(String name, String message) implements FleetRow {
     @Override
     public boolean needsSeeingTo() {
@@ -46,9 +46,9 @@ public sealed interface FleetRow {
   }
 
   /**
-   * The row of a boat of which there is a file, a record, or both.
+   * The row of a boat with a file, a record, or both.
    *
-   * @param changed whether the file is another one than was inspected last
+   * @param changed whether the file differs from the one inspected last
    * @param chainBroken whether its records no longer fit together
    */
   static FleetRow of(
@@ -66,11 +66,11 @@ public sealed interface FleetRow {
   }
 
   /**
-   * Everything that is due on a day. An inspection holds no longer than a leak test (judgement).
+   * Everything that is due on a day. An inspection is valid no longer than a leak test (judgement).
    *
-   * @param boat as its file has it now, or as it was inspected last where there is no file
-   * @param last when it was inspected; empty when it never was
-   * @param changed whether the file is another one than was inspected
+   * @param boat as in its file, or as inspected last where there is no file
+   * @param last the day of its last inspection; empty if there was none
+   * @param changed whether the file differs from the one inspected last
    */
   static List<OverdueItem> overdueItems(
       Boat boat, Optional<LocalDate> last, boolean changed, LocalDate today) {

@@ -2,15 +2,15 @@ package thwartwise.record;
 
 import java.time.LocalDate;
 
-/** What is due again of a boat, with the day on which it was done last. */
+/** What is due again for a boat, with the day of the last time. */
 public sealed interface OverdueItem {
 
-  /** It was never inspected. */
+  /** The boat was never inspected. */
   record FirstInspection() implements OverdueItem {}
 
   record Inspection(LocalDate last) implements OverdueItem {}
 
-  /** The boat file is another one than was inspected last. */
+  /** The boat file differs from the one inspected last. */
   record ChangedFile() implements OverdueItem {}
 
   /** The trial in knee-deep water. */

@@ -2,7 +2,7 @@ package thwartwise.record;
 
 import java.util.Locale;
 
-/** What was changed, added or lost among the pages of records: every message in its one place. */
+/** What was changed, added or lost among the pages of records: all messages in one place. */
 public final class PaperFault {
   private static final String COPY = " Put it back from a copy.";
 

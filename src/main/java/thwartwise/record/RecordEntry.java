@@ -27,7 +27,7 @@ public record RecordEntry(
     Optional<Correction> corrects,
     InspectionRecord inspection) {
 
-  /** The same, told in these units. */
+  /** The same in these units. */
   public RecordEntry in(UnitSystem units) {
     return new RecordEntry(
         handle, name, number, hash, intact, chained, sealsPapers, corrects, inspection.in(units));

@@ -1,2 +1,2 @@
-/** Dated inspections, kept for good. */
+/** Dated inspections, which are kept for good. */
 package thwartwise.record;

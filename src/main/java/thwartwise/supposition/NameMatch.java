@@ -9,14 +9,14 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 
 /**
- * Finds the name that is meant: whole, or a piece of one name only.
+ * Finds the name that is meant: a whole name, or a piece that only one name has.
  *
  * @param noun what all of them are, in one word
  */
 record NameMatch(String noun, List<String> names) {
   private static final Pattern ARTICLE = Pattern.compile("^(?:the|an?|my|our)\\s+");
 
-  /** A shorter word is near too many others. */
+  /** A shorter word resembles too many others. */
   private static final int SHORTEST = 5;
 
   NameMatch {
@@ -38,13 +38,13 @@ record NameMatch(String noun, List<String> names) {
         : Reading.understood(meant.get(0), meant.get(0));
   }
 
-  /** Whether one name at least is meant. */
+  /** Whether at least one name is meant. */
   boolean knows(String typed) {
     String bare = bare(typed);
     return !bare.isEmpty() && names.stream().anyMatch(n -> lower(n).contains(bare));
   }
 
-  /** Whether a whole name is meant, a slip of the keys or two aside. */
+  /** Whether a whole name is meant, with a typing error or two. */
   boolean isAlmost(String typed) {
     String bare = bare(typed);
     return names.stream().anyMatch(n -> lower(n).equals(bare))

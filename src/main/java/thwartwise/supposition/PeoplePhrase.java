@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import thwartwise.walk.questions.PeopleText;
 
 /**
- * People as they are spoken of, "two adults and a girl of 10", turned into the words {@link
+ * People in everyday words, "two adults and a girl of 10", converted to the words that {@link
  * PeopleText} reads.
  */
 final class PeoplePhrase {
@@ -29,7 +29,7 @@ final class PeoplePhrase {
 
   private PeoplePhrase() {}
 
-  /** Whether somebody seems to be meant. */
+  /** Whether the text seems to be about people. */
   static boolean areIn(String typed) {
     return ABOUT_PEOPLE.matcher(lower(typed)).matches();
   }
@@ -38,7 +38,7 @@ final class PeoplePhrase {
     return AND.splitAsStream(typed).map(String::strip).filter(part -> !part.isEmpty());
   }
 
-  /** Each of them by themselves. */
+  /** Each person alone. */
   static Stream<String> each(String part) {
     Matcher spoken = SPOKEN.matcher(lower(part));
     return spoken.matches()

@@ -19,10 +19,10 @@ import thwartwise.remedy.Change;
 import thwartwise.remedy.NamedChanges;
 
 /**
- * A boat with everything done to it that was to be tried.
+ * A boat after all changes that were to be tried.
  *
- * @param deeds what was done to boat and kit
- * @param crew what came of seating the people that were named; those who may go are aboard
+ * @param deeds the changes to boat and kit
+ * @param crew the result of seating the named people; those who may go are aboard
  */
 public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> crew) {
 
@@ -31,7 +31,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
   }
 
   /**
-   * Does one after the other; refused where there is no room for one of them.
+   * Makes one change after the other; refused where there is no room for one of them.
    *
    * @param seats says which of some people may go in a boat, and where they sit
    * @throws thwartwise.hull.UnusableBoat when the boat contradicts itself, before or after

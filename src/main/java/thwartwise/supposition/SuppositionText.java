@@ -31,7 +31,7 @@ import thwartwise.walk.questions.PeopleText;
  * </pre>
  */
 public final class SuppositionText {
-  /** Stands for a comma within a name. */
+  /** Replaces a comma within a name. */
   private static final char WITHIN = '\u0001';
 
   private static final Pattern WITHOUT = clause("without\\s+(?<kit>.+)");
@@ -59,13 +59,13 @@ public final class SuppositionText {
     return Pattern.compile(pattern, Pattern.CASE_INSENSITIVE);
   }
 
-  /** Words the grammar knows, for completion. */
+  /** The words of the grammar, for completion. */
   public static final List<String> WORDS =
       List.of(
           "without", "at", "litres", "of", "foam", "under", "in", "the", "bow", "stern", "adult",
           "boy", "girl", "and");
 
-  /** What is to be tried, in the order typed; those aboard come last and all together. */
+  /** What is to be tried, in the order typed; the people aboard come last and all together. */
   public Reading<List<Supposition>> read(String typed) {
     List<Supposition> found = new ArrayList<>();
     List<String> aboard = new ArrayList<>();
@@ -99,7 +99,7 @@ public final class SuppositionText {
             Stream.concat(found.stream(), Stream.of(new Supposition.PeopleAboard(all))).toList());
   }
 
-  /** A comma within the name of a thing or place parts nothing. */
+  /** Splits the text at commas, except at those within a name. */
   private List<String> clauses(String typed) {
     String whole = typed;
     for (String name : Stream.concat(kit.names().stream(), places.names().stream()).toList()) {
@@ -148,7 +148,7 @@ public final class SuppositionText {
     return Reading.understood(List.copyOf(left), "");
   }
 
-  /** An "and" may be part of a name: as many words as possible are one thing. */
+  /** Splits at "and", which may be part of a name: as many words as possible are one thing. */
   private List<String> things(String[] between) {
     List<String> things = new ArrayList<>();
     int from = 0;

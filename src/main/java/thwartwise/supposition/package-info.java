@@ -1,2 +1,5 @@
-/** What somebody wants to try on a boat without keeping it, from the typed words to the boat. */
+/**
+ * The changes that somebody wants to try on a boat without saving it, from the typed words to the
+ * boat.
+ */
 package thwartwise.supposition;

@@ -11,8 +11,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
- * What nobody measured: a list of words, as people write it and older programs did, and of objects
- * that say which assumption it is, so that every reader hears it in units of his own.
+ * Assumptions for what nobody measured: a list of words, as people and older programs write it, and
+ * of objects that identify the assumption, so that each reader sees it in the reader's units.
  */
 final class AssumptionCodec {
   static final String KEY = "assumed";

@@ -28,7 +28,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The whole boat, read key by key. */
+/** The whole boat, read and written key by key. */
 public final class BoatCodec {
   private static final String[] KEYS = {
     "format",
@@ -68,7 +68,7 @@ public final class BoatCodec {
     return Heights.read(Format.BOAT.checked(tree, spot), spot, BoatCodec::readUp);
   }
 
-  /** Every key at the top. */
+  /** All keys at the top level. */
   static List<String> known() {
     return Stream.concat(
             Arrays.stream(KEYS), BoatProperties.OF_BOAT.stream().map(p -> p.property().key()))
@@ -157,7 +157,7 @@ public final class BoatCodec {
             .toList());
   }
 
-  /** What was left out of the file, then what it says itself that nobody measured. */
+  /** Assumptions for keys that the file leaves out, then those that the file itself states. */
   private static List<Assumption> assumed(
       ObjectReader fields, ObjectReader hullFields, HullMeasurements hull) {
     List<Assumption> all =
@@ -166,7 +166,7 @@ public final class BoatCodec {
     return all;
   }
 
-  /** Where a line can be made fast. */
+  /** A fitting where a line can be made fast. */
   static final class CleatCodec {
     static final String[] KEYS = {"name", "x", "y", "z"};
     private static final String NAME = "Name the cleat or ring, as in stern cleat.";
@@ -184,7 +184,7 @@ public final class BoatCodec {
     }
   }
 
-  // The whole boat as a tree, in the order in which people read it.
+  // The whole boat as a tree, its keys in the order in which people read it.
 
   public static ObjectNode write(Boat boat) {
     ObjectNode node =

@@ -9,8 +9,8 @@ import thwartwise.json.Layout;
 import thwartwise.json.Location;
 
 /**
- * The boat file, {@code thwartwise/boat/1}: JSON in metres, kilograms and litres. Read strictly,
- * since a key passed over in silence would be a measurement passed over in silence.
+ * The boat file, {@code thwartwise/boat/1}: JSON in metres, kilograms and litres. It is read
+ * strictly, because an ignored key would be an ignored measurement.
  */
 public final class BoatFile {
   private BoatFile() {}

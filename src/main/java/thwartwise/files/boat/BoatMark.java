@@ -14,13 +14,13 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A mark of a boat as it is measured: the same for the same, so that what was seen of another boat
- * counts for nothing.
+ * A mark of a boat and its measurements, equal for equal boats, so that what was observed on
+ * another boat does not count.
  */
 public final class BoatMark {
   private BoatMark() {}
 
-  /** The same for the same water, hull, openings, chambers, places and kit. */
+  /** The mark for a trial: equal for the same water, hull, openings, chambers, places and kit. */
   static String ofTrial(Boat boat) {
     ObjectNode node = hull(boat);
     list(node, "openings", boat.openings(), o -> OpeningCodec.write(o, boat.hull().stations()));
@@ -30,7 +30,10 @@ public final class BoatMark {
     return sum(node);
   }
 
-  /** The same for the same water and hull, measured alike, and of the rest what was aboard. */
+  /**
+   * The mark for a proof: equal for the same water and hull with the same measuring methods, and
+   * the same things aboard.
+   */
   public static String ofProof(Boat boat, AfloatProof proof) {
     ObjectNode node = hull(boat);
     list(node, MeasuringMethodCodec.KEY, boat.methods(), MeasuringMethodCodec::write);
@@ -46,7 +49,7 @@ public final class BoatMark {
     return sum(node);
   }
 
-  /** The boat with its proofs, each next to it as it is measured now. */
+  /** The boat with its proofs, each with the boat's present mark. */
   public static Boat withProofs(Boat boat, List<KeptProof> proofs) {
     return boat.withProofs(
         proofs.stream().map(proof -> proof.heldAgainst(ofProof(boat, proof.readings()))).toList());

@@ -31,8 +31,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The boat file as a JSON Schema, for editors and other programs. Single values come from the table
- * {@link BoatProperties} with their type, range, unit and meaning. A schema cannot say all that is
- * asked of a boat: stations in order, names that are there. The reader has the last word.
+ * {@link BoatProperties} with type, range, unit and meaning. A schema cannot express every rule,
+ * such as the order of stations or references to names, so the reader has the last word.
  */
 public final class BoatSchema {
   private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";

@@ -16,7 +16,7 @@ import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A chamber: the part of the inside between the limits of a box, and what fills it. */
+/** A chamber: the part of the inside within the limits of a box, and its filling. */
 final class ChamberCodec {
   static final String[] KEYS = {
     "name",
@@ -107,7 +107,7 @@ final class ChamberCodec {
     }
   }
 
-  /** What fills a chamber: air behind a seal, with its leak test if there was one, or foam. */
+  /** The filling of a chamber: air behind a seal, with its leak test if there was one, or foam. */
   private static final class FillingFields {
     private static final String NOT_FOR_FOAM = "foam needs no seal. Take it out.";
     private static final String NOT_FOR_AIR =
@@ -122,8 +122,8 @@ final class ChamberCodec {
     }
 
     /**
-     * What fills the twin of a chamber; empty when nothing is said of it, and then all that is
-     * known of the chamber stands for both.
+     * The filling of a chamber's twin; empty if the file does not mention it, and then the
+     * chamber's values hold for both.
      */
     static Optional<Filling> readTwin(ObjectReader twin, Filling drawn) {
       if (twin.has("filling")) {

@@ -7,8 +7,8 @@ import thwartwise.boat.Assumption;
 import thwartwise.hull.HullMeasurements;
 
 /**
- * What is taken for granted when a boat file leaves it out. A value taken for granted is left out
- * again on writing, so that the next reader also hears that nobody measured it.
+ * Defaults for what a boat file leaves out. A default is left out again on writing, so that the
+ * next reader also learns that nobody measured it.
  */
 final class DefaultValues {
   private DefaultValues() {}
@@ -25,7 +25,7 @@ final class DefaultValues {
     return all;
   }
 
-  /** Those that no key left out tells by itself. */
+  /** Those assumptions for which there is no key. */
   static List<Assumption> notLeftOut(List<Assumption> assumptions, HullMeasurements hull) {
     List<Assumption> derived = of(true, true, hull);
     return assumptions.stream().filter(each -> !derived.contains(each)).toList();

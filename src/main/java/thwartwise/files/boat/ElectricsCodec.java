@@ -18,7 +18,7 @@ import thwartwise.measured.WireProperties;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What is electric aboard: battery, motor and its timed runs, panel, wires. */
+/** Electrical equipment: battery, motor and its timed runs, panel, wires. */
 final class ElectricsCodec {
   static final String KEY = "electrics";
   static final String[] KEYS =

@@ -18,15 +18,15 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Which way the heights of a boat file are measured: up from the lowest point of the bottom, or
- * down from a level line stretched over the boat, as it is easier in a boat on trestles.
+ * The direction of the heights in a boat file: up from the lowest point of the bottom, or down from
+ * a level line stretched over the boat, which is easier for a boat on trestles.
  *
- * <p>A file that measures down is turned over here, once, before anything else is read from it:
- * every {@code z}, and the floor, becomes the greatest z of any station less itself, so that the
- * lowest point of the bottom is zero; the limits of a box change ends. Nothing further in knows of
- * it, and a boat is always written with its heights up. Distances are looked at as they were typed
- * before they are turned over, so that a message about one names the figure in the file. What is
- * found wrong later is reported in heights up, and then says how to find the figure in the file.
+ * <p>A file that measures down is converted here, once, before anything else is read: every {@code
+ * z}, and the floor, becomes the greatest z of any station less itself, so that the lowest point of
+ * the bottom is zero; the limits of a box change ends. No other code knows of this, and a boat is
+ * always written with its heights up. Distances are checked as typed before the conversion, so that
+ * a message about one names the figure in the file. Later faults are reported in heights up, with
+ * the rule for finding the figure in the file.
  */
 final class Heights {
   static final String KEY = "heights";
@@ -40,7 +40,7 @@ final class Heights {
       "Write how heights were measured, or leave \"heights\" out when it was up.";
   private static final String DOWN = "Measure z down from the line, in metres.";
 
-  /** What an entry of a list is called in messages; elsewhere the same words are used. */
+  /** The words for an entry of a list in messages. */
   private static final Map<String, String> NOUNS =
       Map.of(
           "stations", "station",
@@ -56,7 +56,7 @@ final class Heights {
 
   private final double line;
 
-  /** What a file may say of it. */
+  /** The values of the key. */
   static List<String> words() {
     return WAYS.words();
   }
@@ -66,14 +66,14 @@ final class Heights {
   }
 
   /**
-   * Reads a boat from the tree, or from the tree turned over.
+   * Reads a boat from the tree or the converted tree.
    *
    * @param reader reads a tree whose heights are up from the bottom
    */
   static <T> T read(JsonNode tree, Location spot, BiFunction<JsonNode, Location, T> reader) {
     boolean down = tree.has(KEY) && new ValueReader(KEY, tree.get(KEY), spot).oneOf(WAYS, WAY);
     OptionalDouble line = down ? lowestOfBottom(tree) : OptionalDouble.empty();
-    // Without one height at the stations the reader says best what is missing.
+    // If a station has no height at all, the reader's own message is the best.
     if (line.isEmpty()) {
       return reader.apply(tree, spot);
     }
@@ -86,7 +86,7 @@ final class Heights {
     }
   }
 
-  /** How far the lowest point of any station lies under the line. */
+  /** The distance from the line down to the lowest point of any station. */
   private static OptionalDouble lowestOfBottom(JsonNode tree) {
     return tree.path("hull").path("stations").findValues("z").stream()
         .filter(JsonNode::isNumber)
@@ -120,7 +120,7 @@ final class Heights {
     return items;
   }
 
-  /** The nearer end of a stretch down is the upper one. */
+  /** The upper end of a stretch is the one nearer to the line. */
   private ArrayNode ends(String key, ArrayNode ends, Location spot) {
     ArrayNode turned = JsonText.list();
     for (int i = ends.size() - 1; i >= 0; i--) {
@@ -129,7 +129,7 @@ final class Heights {
     return turned;
   }
 
-  /** In the digits that were typed, so that 1.10 less 0.63 is 0.47 and nothing else. */
+  /** The height in the digits that were typed, so that 1.10 less 0.63 is exactly 0.47. */
   private JsonNode height(String key, JsonNode typed, Location spot) {
     if (!typed.isNumber() || !Double.isFinite(typed.doubleValue())) {
       return typed;

@@ -20,7 +20,7 @@ import thwartwise.measured.Property;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The hull: mass, stuff, thickness, floor, stations, skeg, and where the rail is decked over. */
+/** The hull: mass, material, thickness, floor, stations, skeg, decked lengths. */
 final class HullCodec {
   static final String[] KEYS =
       Property.keys(BoatProperties.OF_HULL, "centre", "stations", "decked", "skeg");
@@ -107,7 +107,8 @@ final class HullCodec {
 
   /**
    * The skeg: its lower edge on the middle line from aft to forward, and its thickness. Whether the
-   * edge lies under the keel shows only once the keel line is faired, so that is not asked here.
+   * edge lies under the keel is known only after the keel line is faired, so it is not checked
+   * here.
    */
   private static final class SkegFields {
     static final String[] KEYS = Property.keys(PartProperties.OF_SKEG, "edge");
@@ -178,7 +179,7 @@ final class HullCodec {
       }
       List<Vector3> starboard = points(fields, "starboard", "starboard point");
       StationRules.checkOneSide(fields.spot(), starboard);
-      // Kept as the mirror of distances out, so that a keel at zero is the same zero on both sides.
+      // The mirror of distances out, so that a keel at zero is the same zero on both sides.
       List<Vector3> out =
           starboard.stream().map(p -> Vector3.of(p.x(), Math.abs(p.y()), p.z())).toList();
       return new Station(name, port, out.stream().map(Vector3::mirrored).toList());

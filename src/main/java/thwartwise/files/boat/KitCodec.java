@@ -7,7 +7,7 @@ import thwartwise.measured.BoatProperties;
 import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A thing carried: its mass and middle, and its own litres when it may give lift. */
+/** A piece of kit: its mass and middle, and its own litres when it may give lift. */
 final class KitCodec {
   static final String[] KEYS = Property.keys(BoatProperties.OF_KIT, "name", "at");
   private static final String NAME = "Name the thing, as in battery.";

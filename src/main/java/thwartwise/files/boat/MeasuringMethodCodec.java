@@ -16,7 +16,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import tools.jackson.databind.node.ObjectNode;
 
-/** How measurements were taken. */
+/** The methods of measuring. */
 final class MeasuringMethodCodec {
   static final String KEY = "measuredHow";
   static final String[] KEYS = {"what", "name", "how"};
@@ -59,7 +59,7 @@ final class MeasuringMethodCodec {
     return name;
   }
 
-  /** Of what it can be said one by one. */
+  /** The things whose methods can be given one by one. */
   private static Stream<String> names(MeasurementKind kind, Boat boat) {
     return switch (kind) {
       case KIT_WEIGHTS -> boat.kit().stream().map(Kit::name);
@@ -78,7 +78,7 @@ final class MeasuringMethodCodec {
     };
   }
 
-  /** Without what was said of things that were taken out of the boat since. */
+  /** The methods without those for things that are no longer aboard. */
   static List<MeasuringMethod> stillThere(Boat boat) {
     return boat.methods().stream()
         .filter(

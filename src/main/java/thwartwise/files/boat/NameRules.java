@@ -18,7 +18,7 @@ import thwartwise.json.Location;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
 
-/** Names that other entries call upon: each stands once, and what is called upon exists. */
+/** Names to which other entries refer: each occurs once, and each reference has its thing. */
 final class NameRules {
   private NameRules() {}
 
@@ -63,7 +63,7 @@ final class NameRules {
     }
   }
 
-  /** Twins are called by their chamber's name, both of them, or each by its own. */
+  /** The names of a pair of twins: the chamber's name for both, or one for each. */
   private static Stream<String> names(Chamber chamber) {
     return Stream.concat(
         Stream.of(chamber.name()), chamber.parts().stream().map(ChamberPart::name));
@@ -97,7 +97,7 @@ final class NameRules {
         key, PrintableText.quoted(name), list, nearest, list);
   }
 
-  /** How many places and people a small boat can have; with more no search comes to an end. */
+  /** The greatest number of places and people; with more, no search comes to an end. */
   static final class CountRules {
     /** Judgement: a bench on either side and four thwarts, each named in parts. */
     private static final int MOST_PLACES = 40;

@@ -12,8 +12,8 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What was seen in knee-deep water, and a mark of the boat as it was then: what was seen of another
- * hull, kit or chamber counts for nothing.
+ * An observed trial in knee-deep water, and the mark of the boat at that time: a trial of another
+ * hull, kit or chamber does not count.
  */
 final class ObservedTrialCodec {
   static final String KEY = "trialSeen";
@@ -31,7 +31,7 @@ final class ObservedTrialCodec {
 
   private ObservedTrialCodec() {}
 
-  /** The boat with what was seen; where that counts for nothing, with that said. */
+  /** The boat with the trial; if the trial does not count, with the reason. */
   static Boat read(ObjectReader trial, Boat boat) {
     ObservedTrial seen =
         new ObservedTrial(

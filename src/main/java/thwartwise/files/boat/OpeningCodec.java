@@ -16,8 +16,8 @@ import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A place other than the rail where water comes in. Which way its lowest edge runs is taken from
- * where it is: across the boat at either end and near the middle line, along the boat elsewhere.
+ * An opening other than the rail that lets water in. The direction of its lowest edge follows from
+ * its position: across the boat at either end and near the middle line, along the boat elsewhere.
  */
 final class OpeningCodec {
   static final String[] KEYS = Property.keys(PartProperties.OF_OPENING, "name", "x", "y", "z");
@@ -42,14 +42,17 @@ final class OpeningCodec {
         diameter);
   }
 
-  /** A round hole is as wide as its diameter, whether or not somebody says so. */
+  /** The width; a round hole is as wide as its diameter, even if nobody says so. */
   private static double width(ObjectReader fields, Optional<Double> diameter) {
     return diameter.isPresent() && !fields.has("width")
         ? diameter.get()
         : fields.required(PartProperties.OPENING_WIDTH);
   }
 
-  /** What is taken for shut is left out of the floods: only a thing shuts an opening, no "none". */
+  /**
+   * What closes it. An opening that is assumed closed does not flood, so only a thing counts, and
+   * never the word "none".
+   */
   private static Optional<String> closedBy(ObjectReader fields) {
     Optional<String> closedBy = fields.optional(PartProperties.OPENING_CLOSED_BY);
     closedBy

@@ -11,7 +11,7 @@ import thwartwise.measured.Property;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Rowlocks and leaks; the anchor line is three single values of the boat. */
+/** Rowlocks and leaks. The anchor line consists of three single values of the boat. */
 final class OutfitCodec {
   static final String ROWLOCKS = "rowlocks";
   static final String LEAKS = "leaks";

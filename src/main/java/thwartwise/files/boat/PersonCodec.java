@@ -10,7 +10,7 @@ import thwartwise.measured.BoatQuantity;
 import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Somebody aboard and where they sit. */
+/** A person aboard and the place. */
 final class PersonCodec {
   static final String[] KEYS = Property.keys(BoatProperties.OF_PERSON, "name", "x", "y");
   private static final String NAME = "Write a name or a part, as in helm.";
@@ -21,7 +21,7 @@ final class PersonCodec {
 
   private PersonCodec() {}
 
-  /** Somebody who does not say where across sits where their place makes it usual. */
+  /** A person without a distance across sits where people usually sit at that place. */
   static Person read(ObjectReader person, List<Place> places) {
     String name = person.text("name", NAME);
     double mass = person.required(BoatProperties.PERSON_MASS);

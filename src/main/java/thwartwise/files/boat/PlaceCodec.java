@@ -12,7 +12,7 @@ import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Where people sit, kneel or stand. */
+/** A place where people sit, kneel or stand. */
 final class PlaceCodec {
   static final String[] KEYS = Property.keys(PartProperties.OF_PLACE, "name", "x", "y", "z");
   private static final String NAME = "Name the place, as in stern seat.";

@@ -10,7 +10,7 @@ import thwartwise.json.WordChoice;
 import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What somebody found at a point of a checklist. */
+/** The answer to a point of a checklist. */
 final class PointAnswerCodec {
   static final String KEY = "lookedAt";
   static final String[] KEYS = {

@@ -6,11 +6,11 @@ import thwartwise.json.ObjectReader;
 import thwartwise.measured.PartProperties;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A place in the boat: x from the aft end, y to port, z up, metres. */
+/** A point in the boat: x from the aft end, y to port, z up, metres. */
 public final class Points {
   private Points() {}
 
-  /** The three distances among the keys of an object. */
+  /** The point from its three keys. */
   static Vector3 read(ObjectReader fields) {
     return Vector3.of(x(fields), y(fields), z(fields));
   }
@@ -41,7 +41,7 @@ public final class Points {
     return node;
   }
 
-  /** A mirrored zero is written as a plain one. */
+  /** A mirrored zero is written as zero without a sign. */
   public static double unsigned(double value) {
     return value + 0.0;
   }

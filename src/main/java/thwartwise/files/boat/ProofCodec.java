@@ -20,9 +20,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Proofs afloat: what was read, what it came to, and a mark of the boat as it was measured then.
- */
+/** Proofs afloat: the readings, the result, and the mark of the boat at that time. */
 final class ProofCodec {
   static final String KEY = "proofs";
   static final String[] KEYS = {

@@ -8,7 +8,7 @@ import thwartwise.measured.PartProperties;
 import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
-/** How the boat is driven. */
+/** The drive of the boat. */
 final class PropulsionCodec {
   static final String[] KEYS = Property.keys(PartProperties.OF_PROPULSION);
 
@@ -30,7 +30,7 @@ final class PropulsionCodec {
     };
   }
 
-  /** Nothing where nobody said. */
+  /** Nothing, if nobody named it. */
   static Optional<ObjectNode> write(Propulsion propulsion) {
     ObjectNode node = JsonText.object();
     PartProperties.OF_PROPULSION.forEach(each -> JsonText.put(node, each, propulsion));

@@ -9,7 +9,7 @@ import thwartwise.measured.ValueType;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** One object of a JSON Schema, put together key by key; no other keys are allowed in it. */
+/** One object of a JSON Schema, built key by key; no other keys are allowed in it. */
 final class SchemaPart {
   private final ObjectNode properties = JsonText.object();
   private final ArrayNode required = JsonText.list();
@@ -38,7 +38,7 @@ final class SchemaPart {
     return this;
   }
 
-  /** One of these sets of keys at least is there. */
+  /** Requires at least one of these sets of keys. */
   SchemaPart anyRequired(String[]... keys) {
     ArrayNode choices = JsonText.list();
     Arrays.stream(keys).forEach(set -> choices.add(needs(set)));
@@ -46,7 +46,7 @@ final class SchemaPart {
     return this;
   }
 
-  /** Where a key has a word, another key is there; where it has another word, perhaps a third. */
+  /** Requires a key if another key has a certain word, and otherwise perhaps a third. */
   SchemaPart ifThenElse(String key, String word, String[] then, String... otherwise) {
     ObjectNode said = JsonText.object();
     said.putObject("properties").putObject(key).put("const", word);
@@ -62,7 +62,7 @@ final class SchemaPart {
     return JsonText.object().set("required", JsonText.texts(List.of(keys)));
   }
 
-  /** The same, whatever other keys it has. */
+  /** Allows other keys too. */
   ObjectNode open() {
     ObjectNode node = object();
     node.remove("additionalProperties");
@@ -81,9 +81,7 @@ final class SchemaPart {
     return node.put("additionalProperties", false);
   }
 
-  /**
-   * A single value of the table: its type, range and unit, how to get it and what is else taken.
-   */
+  /** A single value of the table: its type, range and unit, how to get it and its default. */
   static ObjectNode single(Property<?, ?> property) {
     String leftOut =
         property.whenOmitted().isEmpty() ? "" : " Left out: " + property.whenOmitted() + ".";
@@ -143,7 +141,7 @@ final class SchemaPart {
     return fewest > 0 ? node.put("minItems", fewest) : node;
   }
 
-  /** From and to, the lesser first; the order is more than a schema can say. */
+  /** A pair, the lesser end first. A schema cannot express that order. */
   static ObjectNode ends(BoatQuantity quantity, String meaning) {
     return list(number(quantity, meaning), 2).put("maxItems", 2);
   }

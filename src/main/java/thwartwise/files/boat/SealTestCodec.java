@@ -11,8 +11,8 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The leak test of a chamber. A test with a part missing proves nothing, so every key but the head
- * of water is needed.
+ * The leak test of a chamber. An incomplete test proves nothing, so every key but the head of water
+ * is required.
  */
 final class SealTestCodec {
   static final String[] KEYS = {"date", "how", "minutes", "litresIn", "by", "head"};
@@ -43,7 +43,7 @@ final class SealTestCodec {
     return day(test, "date");
   }
 
-  /** The day that stands under a key. */
+  /** The day in a key. */
   static LocalDate day(ObjectReader fields, String key) {
     String typed = fields.text(key, DATE);
     try {

@@ -8,7 +8,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A stretch along one axis as {@code [from, to]}; left out, it reaches to the hull. */
+/** A stretch along one axis, {@code [from, to]}; without it, the stretch reaches to the hull. */
 final class Spans {
   private static final String REMEDY = "Write two distances in metres, as in [0.6, 1.4].";
 

@@ -13,9 +13,9 @@ import thwartwise.measure.NumberText;
 import thwartwise.measure.PrintableText;
 
 /**
- * What a set of stations must be to close into a hull: three or more from aft to forward, the same
- * points in each, keel on the middle line, rail on top, no outline that crosses itself. Slips of
- * tape and pencil are caught here, before anything is built from them.
+ * The rules for stations that make a closed hull: three or more from aft to forward, the same
+ * number of points in each, keel on the middle line, rail on top, no outline that crosses itself.
+ * They find errors of tape and pencil before anything is built from them.
  */
 final class StationRules {
   private static final int FEWEST_STATIONS = 3;
@@ -23,7 +23,7 @@ final class StationRules {
 
   private StationRules() {}
 
-  /** Points of the starboard side: signs all one way, whichever way that is. */
+  /** Checks the starboard points, whose signs must agree, whichever sign it is. */
   static void checkOneSide(Location station, List<Vector3> starboard) {
     boolean port = starboard.stream().anyMatch(p -> p.y() > 0);
     boolean other = starboard.stream().anyMatch(p -> p.y() < 0);
@@ -185,11 +185,11 @@ final class StationRules {
   }
 
   /**
-   * Length, breadth and depth that a small boat can have. A distance typed in the wrong unit often
-   * stays believable by itself and shows only in the size of the whole hull. Bounds are judgement.
+   * Bounds for the length, breadth and depth of a small boat. A distance in the wrong unit often
+   * looks right by itself and only shows in the size of the whole hull. The bounds are judgement.
    */
   private static final class HullSizeRules {
-    // Definition of the international foot, 0.3048 m.
+    // The international foot is 0.3048 m by definition.
     private static final double FOOT = 0.3048;
     private static final String FEET = "If those were feet, multiply every distance by 0.3048.";
 
@@ -228,7 +228,7 @@ final class StationRules {
     private static double extent(List<Station> stations, ToDoubleFunction<Vector3> axis) {
       double least = points(stations).mapToDouble(axis).min().orElse(0);
       double most = points(stations).mapToDouble(axis).max().orElse(0);
-      // To the millimetre: a difference of decimals has a tail that nobody measured.
+      // Rounds to the millimetre, because a difference of decimals has digits that nobody measured.
       return Math.rint((most - least) * 1000) / 1000;
     }
 

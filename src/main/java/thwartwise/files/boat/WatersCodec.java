@@ -12,8 +12,8 @@ import thwartwise.measured.Property;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Where the boat will be used, every key of it optional. A wind may be given by its Beaufort force
- * and counts as the upper edge of that force; it is written back in m/s.
+ * The waters where the boat will be used; every key is optional. A wind may be given as a Beaufort
+ * force and counts as its upper edge; it is written back in m/s.
  */
 final class WatersCodec {
   static final String[] KEYS = Property.keys(BoatProperties.OF_WATERS, "force");

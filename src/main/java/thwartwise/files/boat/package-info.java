@@ -1,5 +1,5 @@
 /**
  * The boat file, {@code thwartwise/boat/1}: one class for each kind of thing in it, which reads and
- * writes it.
+ * writes that thing.
  */
 package thwartwise.files.boat;

@@ -23,7 +23,7 @@ import thwartwise.report.LoadCaseWords;
 import thwartwise.report.ProhibitionWords;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The advice as a tree, and read back; a report made before there was any has none. */
+/** The advice as a tree, and read back. A report older than advice has none. */
 final class AdviceCodec {
   private static final WordChoice<Effort> EFFORTS = WordChoice.of(EffortWords::of, Effort.values());
 

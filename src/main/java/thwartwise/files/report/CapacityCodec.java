@@ -17,10 +17,10 @@ import thwartwise.rules.FormulaNote;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What a rule gives, as a tree and read back. {@code applies} is true only for a figure that takes
- * part in the answer, so that whoever takes the least of these never takes a second opinion for a
- * limit. Older records name neither rule set nor standing: all they held was kilograms of people or
- * load that took part or did not apply.
+ * The result of a rule as a tree, and read back. {@code applies} is true only for a figure that
+ * takes part in the answer, so that a reader who takes the least of these never takes a second
+ * opinion for a limit. Older records name neither rule set nor standing; they hold kilograms of
+ * people or load that took part or did not apply.
  */
 final class CapacityCodec {
   private static final WordChoice<FigureStatus> STANDINGS =

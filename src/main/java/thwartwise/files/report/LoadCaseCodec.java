@@ -16,7 +16,7 @@ import thwartwise.measured.BoatQuantity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A load case without its words, written and read back; units stand in the keys. */
+/** A load case without its words, written and read back; the keys name the units. */
 final class LoadCaseCodec {
   private static final WordChoice<Kind> KINDS = WordChoice.of(Kind::name, Kind.values());
   private static final WordChoice<Packing> PACKINGS =

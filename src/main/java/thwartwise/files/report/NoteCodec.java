@@ -7,7 +7,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.report.NoteWords;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A note: its words, and next to them what it is. Older reports have the words alone. */
+/** A note: its words, and next to them its identity. Older reports have the words alone. */
 final class NoteCodec {
   private static final String WORDS = "note";
   private static final String IDENTITY = "noteIs";

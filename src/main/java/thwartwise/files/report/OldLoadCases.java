@@ -13,9 +13,9 @@ import thwartwise.loadcase.LoadCase.Kind;
 import thwartwise.loadcase.LoadCaseStep;
 
 /**
- * Load cases by the words they have in reports of version 1: the loading, and what is done to it
- * behind a semicolon. Somebody's name may hold one, too; so a report's own two loadings are looked
- * for first.
+ * Load cases of reports of version 1, by their words: the loading, and after a semicolon what is
+ * done to it. A person's name may hold a semicolon too, so the report's own two loadings are tried
+ * first.
  */
 final class OldLoadCases {
   private static final String DONE = "; ";
@@ -28,14 +28,14 @@ final class OldLoadCases {
 
   private final List<String> loadings;
 
-  /** Of a report with these loadings. */
+  /** The load cases of a report with these loadings. */
   OldLoadCases(String... loadings) {
     this.loadings = Arrays.stream(loadings).filter(words -> !words.isBlank()).toList();
   }
 
   private record Ending(String words, Packing packing) {}
 
-  /** A loading, and what is done to it. */
+  /** A loading with what is done to it. */
   LoadCase read(String words) {
     Optional<String> own =
         loadings.stream().filter(l -> words.equals(l) || words.startsWith(l + DONE)).findFirst();
@@ -44,7 +44,7 @@ final class OldLoadCases {
     return of(loading).with(deeds.isEmpty() ? List.of() : List.of(new LoadCaseStep.Stated(deeds)));
   }
 
-  /** A loading to which nothing is done. */
+  /** A loading alone. */
   static LoadCase of(String words) {
     return Stream.of(
             entry("as loaded", Kind.AS_LOADED),

@@ -15,8 +15,8 @@ import thwartwise.checks.Measure;
 import thwartwise.crew.LimitingFactor;
 
 /**
- * Questions by the names they have in reports of version 1, which hold no others. The names stand
- * here for good, however a page words a question today.
+ * Questions of reports of version 1, by their names. These names stay here unchanged, however a
+ * page words a question today.
  */
 final class OldQuestions {
   private static final String LEFT = ", freeboard left";
@@ -115,7 +115,7 @@ final class OldQuestions {
               Measure.EFFORT_WITH_A_LINE),
           named("running this motor at full power", CheckId.FULL_POWER, Measure.POWER));
 
-  /** Asked for a heel by this name, and for the freeboard left by the same with an ending. */
+  /** Questions for a heel, whose names also exist with an ending for the freeboard at that heel. */
   private static final Map<String, CheckId> HEELED =
       Map.ofEntries(
           entry("three fifths to one side", CheckId.THREE_FIFTHS_TO_ONE_SIDE),
@@ -132,7 +132,7 @@ final class OldQuestions {
           entry("wind on the beam", CheckId.WIND_ON_THE_BEAM),
           entry("motor hard over", CheckId.MOTOR_HARD_OVER));
 
-  /** Names with the name of a thing in them. The first that fits is meant. */
+  /** Names with the name of a thing in them; the first that fits is meant. */
   private static final List<Named> OF_A_THING =
       List.of(
           new Named(
@@ -166,7 +166,7 @@ final class OldQuestions {
               Measure.NO_LONGER_COMES_BACK),
           new Named("(.+) without its (.+)", CheckId.DRAIN_OPEN, Measure.TIME));
 
-  /** Questions about a measurement, as reports wrote them in words. */
+  /** Questions about a measurement, as reports worded them. */
   private static final List<Named> OF_A_MEASUREMENT =
       List.of(
           measured("how much of its block the hull fills under water", Measure.BLOCK_COEFFICIENT),
@@ -223,7 +223,7 @@ final class OldQuestions {
     return entry(name, CheckQuestion.of(check, measure));
   }
 
-  /** A name with those of things in it. */
+  /** A name that contains names of things. */
   private record Named(Pattern name, CheckId check, Measure measure) {
     Named(String name, CheckId check, Measure measure) {
       this(Pattern.compile(name, Pattern.DOTALL), check, measure);
@@ -244,12 +244,12 @@ final class OldQuestions {
     }
   }
 
-  /** What a finding answers; one about the measurements names what was measured. */
+  /** The question of a finding; a finding about measurements names the measurement. */
   static CheckQuestion of(String name, boolean aboutMeasurements) {
     return aboutMeasurements ? LITRES.of(name).orElseGet(() -> ofMeasurement(name)) : of(name);
   }
 
-  /** One that no version asked in these words keeps them. */
+  /** A question about a measurement; one in words that no version used keeps its words. */
   static CheckQuestion ofMeasurement(String name) {
     return OF_A_MEASUREMENT.stream()
         .flatMap(n -> n.of(name).stream())
@@ -275,7 +275,7 @@ final class OldQuestions {
         .map(check -> CheckQuestion.of(check, left ? Measure.FREEBOARD : Measure.HEEL));
   }
 
-  /** What several figures are about; of some every figure has an ending to the name. */
+  /** The common subject of several figures; for some subjects every name has an ending. */
   static Subject subject(String name) {
     return known(name + ", lift to spare when swamped")
         .or(() -> known(name))

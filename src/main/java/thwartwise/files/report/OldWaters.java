@@ -10,7 +10,7 @@ import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.rules.ValidWaters.WaterStatement.Kind;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What is said of the waters; older reports say it in sentences alone, or not at all. */
+/** Statements about the waters; older reports have them as sentences alone, or not at all. */
 final class OldWaters {
   private static final String HOLDS = "Holds for: ";
   private static final String NOT = "Not for: ";
@@ -27,7 +27,7 @@ final class OldWaters {
             .toList();
   }
 
-  /** Words alone are written as older programs wrote them. */
+  /** A statement in words alone is written as older programs wrote it. */
   static ObjectNode write(WaterStatement statement) {
     return statement instanceof WaterStatement.Stated stated
         ? JsonText.object().put("kind", stated.kind().name()).put("words", stated.words())

@@ -17,8 +17,8 @@ import thwartwise.report.LimitingFactorWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What was asked, written and read back: its identity, and next to it its words for whoever reads
- * the file. Reports of version 1 have the words alone.
+ * A question, written and read back: its identity, and next to it its words for a reader of the
+ * file. Reports of version 1 have the words alone.
  */
 final class QuestionCodec {
   private static final String ASKS = "asks";
@@ -28,7 +28,7 @@ final class QuestionCodec {
 
   private QuestionCodec() {}
 
-  /** Into an object that has other keys besides. */
+  /** Writes it into an object that has other keys too. */
   static ObjectNode write(ObjectNode node, CheckQuestion question) {
     node.put("check", CheckWords.of(question));
     ObjectNode asks =
@@ -50,7 +50,7 @@ final class QuestionCodec {
         : OldQuestions.of(words(holder));
   }
 
-  /** The same of a finding, which may be about the measurements. */
+  /** Reads the question of a finding, which may be about the measurements. */
   static CheckQuestion read(ObjectReader holder, boolean aboutMeasurements) {
     return holder.has(ASKS) ? read(holder) : OldQuestions.of(words(holder), aboutMeasurements);
   }
@@ -76,7 +76,7 @@ final class QuestionCodec {
         : parent.value(key, ReportValues.REMEDY).texts().stream().map(OldQuestions::of).toList();
   }
 
-  /** What several figures are about, as a list of acts has it. */
+  /** Writes the common subject of several figures, for a list of acts. */
   static ObjectNode write(Subject subject) {
     ObjectNode node =
         JsonText.object()
@@ -105,7 +105,7 @@ final class QuestionCodec {
         .anyMatch(value -> value.node().isObject());
   }
 
-  /** What stops one more; null where it is not known. */
+  /** Writes what stops one more person; null if unknown. */
   static void write(ObjectNode node, String key, Optional<LimitingFactor> factor) {
     node.putNull(key);
     factor.ifPresent(f -> node.set(key, factor(f)));

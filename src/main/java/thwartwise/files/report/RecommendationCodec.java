@@ -14,7 +14,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The recommendation as a tree, and read back. */
 final class RecommendationCodec {
-  /** Said wherever a number stands. */
+  /** The caution wherever a number stands. */
   static final String CAUTION =
       "A recommendation, not a capacity plate and not a builder's plate. Local rules come first.";
 
@@ -58,7 +58,7 @@ final class RecommendationCodec {
   private static ObjectNode crewLimit(Recommendation.CrewLimit crew) {
     ObjectNode node = JsonText.object().put("people", crew.people());
     Figures.put(node, "eachUpToKg", crew.massLimit());
-    // Records kept before there were such figures are written again as they were.
+    // Records from before these figures are written again as they were.
     if (!Double.isNaN(crew.extraMass())) {
       Figures.put(node, "extraKg", crew.extraMass());
     }
@@ -102,7 +102,7 @@ final class RecommendationCodec {
         fields.has("heldOnTo") && ReportValues.flag(fields, "heldOnTo"));
   }
 
-  /** Records older than the margins have none. */
+  /** The margins; records older than margins have none. */
   private static List<QuestionMargin> margins(ObjectReader fields) {
     return fields.hasValue("margins")
         ? ReportValues.list(fields, "margins", "margin").stream()

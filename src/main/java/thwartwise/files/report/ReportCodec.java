@@ -26,19 +26,21 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The report as a tree, and read back key by key as the program wrote it. Keys it does not know are
- * passed over: records are kept for good, and a later program may have had more to say.
+ * The report as a tree, and read back key by key as the program wrote it. Unknown keys are ignored,
+ * because records are kept for good and a later program may write more.
  */
 public final class ReportCodec {
   private ReportCodec() {}
 
-  /** In metric words. */
+  /** Writes it with metric words. */
   public static ObjectNode write(Report report) {
     return write(report, UnitFormat.METRIC);
   }
 
   /**
-   * @param words in which advice is kept, of which a record has nothing but words; figures are SI
+   * Writes it.
+   *
+   * @param words units of the advice, of which a record has only words; figures are SI
    */
   public static ObjectNode write(Report report, UnitFormat words) {
     ObjectNode node =
@@ -124,7 +126,7 @@ public final class ReportCodec {
         spread(fields));
   }
 
-  /** Records of older programs were not judged by it. */
+  /** The spread of the answer; records of older programs have none. */
   private static Optional<BoatSpread> spread(ObjectReader fields) {
     return fields.hasValue("spread")
         ? RecordCodec.read(fields.freeObject("spread", ReportValues.REMEDY), BoatSpread.class)

@@ -7,19 +7,19 @@ import thwartwise.json.Location;
 import thwartwise.measure.UnitFormat;
 
 /**
- * The report, {@code thwartwise/report/2}: what was asked and of which load case as data, with its
- * words next to it. Version 1, which has the words alone, is read for ever. Kilograms, metres,
- * litres and degrees; a figure that does not exist is null, never zero.
+ * The report, {@code thwartwise/report/2}: questions and load cases as data, with their words next
+ * to them. Version 1 has the words alone and is read for ever. Kilograms, metres, litres and
+ * degrees; a figure that does not exist is null, never zero.
  */
 public final class ReportJson {
   private ReportJson() {}
 
-  /** With its words in metric units. */
+  /** The report with its words in metric units. */
   public static String write(Report report) {
     return Layout.of(ReportCodec.write(report));
   }
 
-  /** The same, with its words in the units of a boat, as the boat's records have them. */
+  /** The report with its words in the units of a boat, as the boat's records have them. */
   public static String write(Report report, UnitFormat words) {
     return Layout.of(ReportCodec.write(report, words));
   }

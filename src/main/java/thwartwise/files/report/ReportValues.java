@@ -13,7 +13,7 @@ import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Kinds of values that stand in many parts of a report, read back. */
+/** Values that occur in many parts of a report, read back. */
 final class ReportValues {
   static final String REMEDY = "Take the file as it was written.";
   static final WordChoice<Role> ROLES = WordChoice.of(Role::word, Role.values());
@@ -22,7 +22,7 @@ final class ReportValues {
 
   private ReportValues() {}
 
-  /** With the value that stands under a key. */
+  /** The value in a key, with its margin. */
   static Margin margin(ObjectReader fields, String value) {
     Unit unit = fields.oneOf("unit", UNITS, REMEDY);
     OptionalDouble shown = Figures.optional(fields, value);

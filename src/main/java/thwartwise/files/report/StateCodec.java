@@ -22,14 +22,14 @@ import thwartwise.report.LoadCaseWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * One loading of the boat as a tree: afloat, heeled, swamped; null where there is no such state.
- * And read back.
+ * One loading of the boat as a tree, and read back: afloat, heeled, swamped; null for a state that
+ * does not exist.
  */
 final class StateCodec {
   private static final WordChoice<PoseOrientation> ORIENTATIONS =
       WordChoice.of(PoseOrientation::word, PoseOrientation.values());
 
-  /** As reports said it that do not name it; it is reworded elsewhere only. */
+  /** The sentence of older reports; newer reports word it elsewhere. */
   private static final String TRIM_LOST_ONCE = "it cannot be balanced in trim any further";
 
   private StateCodec() {}
@@ -171,7 +171,7 @@ final class StateCodec {
         added(righting, "openings", "opening").map(StateCodec::reached).toList());
   }
 
-  /** Reports that do not say so themselves have a lost trim in words. */
+  /** A lost trim; reports without its own key have it in words. */
   private static Optional<RightingCurve.End> end(ObjectReader righting) {
     if (!righting.has("endsBecause")) {
       return Optional.empty();

@@ -16,8 +16,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Refusals and assumptions: a list of their words, and under a key of its own what each is. Older
- * reports have the words alone.
+ * Refusals and assumptions: a list of their words, and in a key of its own the identity of each.
+ * Older reports have the words alone.
  */
 final class WordedListCodec {
   private static final String IDENTITIES = "Are";

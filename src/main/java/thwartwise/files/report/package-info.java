@@ -1,2 +1,2 @@
-/** The report as JSON, as {@code --json} prints it and a record keeps it. */
+/** The report as JSON, as {@code --json} prints it and a record stores it. */
 package thwartwise.files.report;

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** Files that come inside the program. */
+/** Files inside the program. */
 final class BundledFile {
   private BundledFile() {}
 
   /**
+   * The text of one.
+   *
    * @param noun what it is, as in "rule set"
    */
   static String text(String resource, String noun) {

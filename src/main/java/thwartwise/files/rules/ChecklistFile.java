@@ -68,17 +68,17 @@ public final class ChecklistFile {
 
   private ChecklistFile() {}
 
-  /** The lists that come with the program. */
+  /** The bundled lists. */
   public static List<Checklist> bundled() {
     return BUNDLED.stream().map(ChecklistFile::bundled).toList();
   }
 
-  /** Those that are printed to be ticked. */
+  /** The bundled lists that are printed to be ticked. */
   public static List<Checklist> onPaper() {
     return bundled().stream().filter(list -> list.use().isPrinted()).toList();
   }
 
-  /** The lists that come with the program, with those in these files in their place or added. */
+  /** The bundled lists, with those in these files added or in their place. */
   public static List<Checklist> bundledWith(List<Path> files) {
     return Checklist.replaced(bundled(), checked(files));
   }
@@ -86,7 +86,7 @@ public final class ChecklistFile {
   /**
    * The lists in these files.
    *
-   * @throws UnusableInput where one of them, or the same point in two of them, is wrong
+   * @throws UnusableInput where one of them is wrong, or two of them hold the same point
    */
   public static List<Checklist> checked(List<Path> files) {
     List<Checklist> own = new ArrayList<>();
@@ -99,7 +99,10 @@ public final class ChecklistFile {
     return own;
   }
 
-  /** Only the lists that come with the program are printed: another would be lost in silence. */
+  /**
+   * Refuses a list to be printed: only bundled lists are printed, so it would be lost without a
+   * word.
+   */
   private static Checklist asked(Checklist list, Path file) {
     if (!list.use().isAsked()) {
       throw Location.whole(file.toString())
@@ -110,7 +113,7 @@ public final class ChecklistFile {
     return list;
   }
 
-  /** Which of the two counts would hang on the names of their files. */
+  /** Refuses a point that two files hold; which one counts would depend on their file names. */
   private static void refuseTwice(String id, Path file, Map<String, Path> firstIn) {
     Path other = firstIn.putIfAbsent(id, file);
     if (other != null) {
@@ -210,7 +213,7 @@ public final class ChecklistFile {
             : 0);
   }
 
-  /** A fact about a thing that the point does not name would be lost in silence. */
+  /** Refuses a fact about a thing that the point does not name; it would be lost without a word. */
   private static BoatFact suiting(BoatFact fact, Concern concerns, Location spot) {
     if (!concerns.names(fact.about())) {
       throw spot.fault(

@@ -18,7 +18,7 @@ import thwartwise.rules.Parameters.Parameter;
 import thwartwise.rules.Parameters.TableStep;
 import thwartwise.rules.RuleSet.RuleSetFormula;
 
-/** The formulas a rule set chooses, each with what the formula wants to be told. */
+/** The formulas that a rule set chooses, each with its parameters. */
 final class FormulaReader {
   private static final List<String> KEYS =
       List.of("formula", "title", "takesPart", "basis", "source");

@@ -28,8 +28,8 @@ import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /**
- * A rule set as a file, {@code thwartwise/rules/1}: to which boats it applies, limits as data and
- * formulas by name, each with where it comes from and how well it is founded.
+ * A rule set as a file, {@code thwartwise/rules/1}: the boats to which it applies, limits as data
+ * and formulas by name, each with its source and how well it is founded.
  */
 public final class RuleSetFile {
   private static final String CAUTIOUS_DEFAULT = "/thwartwise/rules/cautious-default.json";
@@ -76,7 +76,7 @@ public final class RuleSetFile {
     return bundled(CAUTIOUS_DEFAULT);
   }
 
-  /** How far a measurement may be off, by how it was taken. */
+  /** The spreads of measurements, by method. */
   public static RuleSet measuringSpreads() {
     return bundled(MEASURING_SPREADS);
   }
@@ -85,7 +85,7 @@ public final class RuleSetFile {
     return parse(BundledFile.text(resource, "rule set"), resource);
   }
 
-  /** Sets that come with the program and stand next to our own. */
+  /** Bundled sets next to our own. */
   public static List<RuleSet> bundledAlternatives() {
     RuleSet own = cautiousDefault();
     return ALTERNATIVES.stream()
@@ -94,13 +94,13 @@ public final class RuleSetFile {
         .toList();
   }
 
-  /** Our own set and all that come with the program. */
+  /** Our own set and all bundled sets. */
   public static RuleBook bundledRuleBook() {
     return new RuleBook(cautiousDefault(), bundledAlternatives());
   }
 
   /**
-   * A set somebody wrote to stand next to our own.
+   * A set written by a user, to stand next to our own.
    *
    * @throws UnusableInput one line: file, where in it, what is wrong, what to do
    */
@@ -115,7 +115,7 @@ public final class RuleSetFile {
   }
 
   /**
-   * Reads a rule set from text, without asking whether its limits are ours.
+   * Reads a rule set from text, without comparing its limits with ours.
    *
    * @param where what messages call the text
    */
@@ -167,8 +167,8 @@ public final class RuleSetFile {
   }
 
   /**
-   * What another rule set may say of our own limits: only those that have a stricter side, in our
-   * own unit. So whatever stands in a file, it can tighten an answer and never loosen one.
+   * The rules for limits of another set: only those limits of ours that have a stricter side, in
+   * our own unit. So a file can tighten an answer and never loosen one.
    */
   private static final class LimitRules {
     private LimitRules() {}
@@ -208,7 +208,7 @@ public final class RuleSetFile {
   }
 
   /**
-   * To which boats a rule set applies, as far as the program can tell; all of it may be left out.
+   * The boats to which a rule set applies, as far as the program can tell; every key is optional.
    */
   private static final class AppliesFields {
     private static final WordChoice<HullKind> HULLS =
