@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Part of some words that is written in one direction. Each stretch from right to left stands for
- * itself, so that it never turns the figures and words next to it.
+ * A run of text in one direction. Each run from right to left stands alone, so that it never turns
+ * the figures and words next to it.
  *
  * @param start of its first letter
  * @param end behind its last letter
  */
 public record BidiRun(int start, int end, boolean rightToLeft) {
 
-  /** The stretches of the words in order, none of them empty. */
+  /** The runs of the words in order, none of them empty. */
   static List<BidiRun> of(String words) {
     List<BidiRun> all = new ArrayList<>();
     int at = 0;
@@ -40,7 +40,10 @@ public record BidiRun(int start, int end, boolean rightToLeft) {
     return at;
   }
 
-  /** Behind the last such letter, and its accents, before a digit or one of the other direction. */
+  /**
+   * The end of a run from right to left: behind its last letter and accents, before a digit or a
+   * letter of the other direction.
+   */
   private static int endOfRightToLeft(String words, int start) {
     int end = start;
     for (int at = start; at < words.length(); ) {

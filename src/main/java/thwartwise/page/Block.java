@@ -2,10 +2,10 @@ package thwartwise.page;
 
 import java.util.List;
 
-/** One piece of a page, the same whatever form the page takes. */
+/** One piece of a page, the same in every form of the page. */
 public sealed interface Block {
 
-  /** Tells this piece in the form. */
+  /** Adds this piece to the form. */
   void in(Form form);
 
   record Title(String words) implements Block {
@@ -25,7 +25,7 @@ public sealed interface Block {
   /**
    * The heading of a part of the page that can be asked for by itself.
    *
-   * @param fresh whether it begins a sheet of paper
+   * @param fresh whether it begins a new sheet of paper
    */
   record Part(String words, boolean fresh) implements Block {
     @Override
@@ -34,7 +34,7 @@ public sealed interface Block {
     }
   }
 
-  /** The headings of the page, for a form in which one can be jumped to. */
+  /** The headings of the page, for a form with links. */
   record Contents() implements Block {
     @Override
     public void in(Form form) {
@@ -43,9 +43,9 @@ public sealed interface Block {
   }
 
   /**
-   * Details that can be folded away under a line that says what they are.
+   * Details that can be folded away under a summary.
    *
-   * @param printed whether they stand on paper, too
+   * @param printed whether they are printed on paper too
    */
   record Folded(String summary, boolean printed, List<Block> blocks) implements Block {
     public Folded {
@@ -95,7 +95,7 @@ public sealed interface Block {
     }
   }
 
-  /** A line of a picture made of characters, all of the same width. */
+  /** A line of a picture made of characters of the same width. */
   record Picture(String line) implements Block {
     @Override
     public void in(Form form) {
@@ -110,7 +110,7 @@ public sealed interface Block {
     }
   }
 
-  /** What is read first, from farther away than the rest. */
+  /** The text that is read first and from farther away. */
   record Banner(String words) implements Block {
     @Override
     public void in(Form form) {
@@ -118,7 +118,7 @@ public sealed interface Block {
     }
   }
 
-  /** A figure to be read at arm's length, and what it is of. */
+  /** A figure to be read at arm's length, and its label. */
   record Figure(String figure, String of) implements Block {
     @Override
     public void in(Form form) {
@@ -147,7 +147,7 @@ public sealed interface Block {
     }
   }
 
-  /** A line for somebody to write on. */
+  /** A line to write on. */
   record WrittenOn(String label) implements Block {
     @Override
     public void in(Form form) {
@@ -156,13 +156,13 @@ public sealed interface Block {
   }
 
   /**
-   * A picture for the forms of the page that can show one.
+   * A picture, for the forms of the page that can show one.
    *
    * @param title what it shows, in a few words
-   * @param alternative the same for somebody who cannot see it
-   * @param caption what to make of it, below it
-   * @param svg one {@code svg} element, well formed, that asks for nothing outside itself;
-   *     lettering has its size, weight and anchor as attributes, not from a style sheet
+   * @param alternative the same for a reader who cannot see it
+   * @param caption what it means, printed below it
+   * @param svg one well-formed {@code svg} element without references to anything outside; size,
+   *     weight and anchor of its lettering are attributes and not from a style sheet
    */
   record Illustration(String title, String alternative, String caption, String svg) {}
 }

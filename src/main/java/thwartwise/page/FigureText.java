@@ -2,7 +2,7 @@ package thwartwise.page;
 
 import thwartwise.measure.UnitFormat;
 
-/** Figures on the page: kept on one line with their unit, and numbers of people in words. */
+/** Figures on the page: on one line with their unit, and numbers of people in words. */
 public final class FigureText {
   private FigureText() {}
 

@@ -3,7 +3,7 @@ package thwartwise.page;
 import java.util.List;
 import thwartwise.page.Block.Illustration;
 
-/** A form a page can take: how each piece of it is set down. */
+/** A form of a page, which says how each piece is rendered. */
 public interface Form {
   void title(String words);
 

@@ -6,8 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * A whole file of markup that asks for nothing outside itself: well formed, so that it is read as
- * HTML by browsers and as XML by whatever makes paper of it.
+ * A whole HTML file without references to anything outside. It is well formed, so that browsers
+ * read it as HTML and the PDF renderer as XML.
  */
 public final class HtmlDocument {
   private static final String HEAD =
@@ -24,9 +24,9 @@ public final class HtmlDocument {
   private HtmlDocument() {}
 
   /**
-   * @param title as the browser's window shows it
-   * @param kind which of the looks: "page" or "card"
-   * @param more rules of style after those of its kind
+   * @param title for the browser's window
+   * @param kind of style: "page" or "card"
+   * @param more style rules after those of its kind
    */
   public static String of(Page page, String title, String kind, String more) {
     return HEAD

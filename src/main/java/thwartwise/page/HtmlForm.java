@@ -5,17 +5,20 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.page.Block.Illustration;
 
-/** The pieces of a page as well-formed markup, for browsers and for the PDF alike. */
+/** The pieces of a page as well-formed HTML, for browsers and for the PDF. */
 public final class HtmlForm implements Form {
-  /** Letters below which a banner can be set larger. */
+  /** A banner with fewer letters is set larger. */
   private static final int SHORT = 20;
 
-  /** Letters above which a title is set smaller. */
+  /** A title with more letters is set smaller. */
   private static final int LONG = 60;
 
   private final StringBuilder body = new StringBuilder();
 
-  /** The element that is open because pieces of one kind follow each other; blank when none is. */
+  /**
+   * The element that is open because several pieces of one kind follow each other; blank when none
+   * is.
+   */
   private String open = "";
 
   private boolean separate;
@@ -122,7 +125,7 @@ public final class HtmlForm implements Form {
     line("<li><span class=\"box\"></span>" + sentences(telling) + "</li>");
   }
 
-  /** Where several sentences make a point, the first is what it is about. */
+  /** Several sentences in one point; the first is its subject. */
   private static String sentences(Sentences telling) {
     String first = telling.first().map(f -> "<strong>" + Markup.of(f) + "</strong> ").orElse("");
     return first + Markup.of(telling.rest());
@@ -191,7 +194,7 @@ public final class HtmlForm implements Form {
     separate = false;
   }
 
-  /** Opens that element unless it is open already, and shuts any other. */
+  /** Opens that element unless it is open already, and closes any other. */
   private void within(String element) {
     if (open.equals(element)) {
       return;
@@ -210,8 +213,8 @@ public final class HtmlForm implements Form {
   }
 
   /**
-   * A table as markup. Each cell carries the head of its column, so that on a narrow screen, where
-   * the cells stand below each other, it can be told what they are.
+   * A table as HTML. Each cell names the head of its column, because on a narrow screen the cells
+   * stand below each other.
    */
   private static final class HtmlTable {
     private HtmlTable() {}
@@ -226,7 +229,7 @@ public final class HtmlForm implements Form {
       return markup.append("</tbody>\n</table>").toString();
     }
 
-    /** In shares, so that no word is broken that would fit in plain text. */
+    /** The widths as shares, so that no word is broken that would fit in plain text. */
     private static String widths(Table table) {
       int all = table.columns().stream().mapToInt(Table.Column::width).sum();
       StringBuilder markup = new StringBuilder("<colgroup>");
@@ -269,7 +272,7 @@ public final class HtmlForm implements Form {
           : Markup.of(((Table.Words) cell).words());
     }
 
-    /** Whoever has the page read aloud hears the share. */
+    /** The share is also text, for a reader who hears the page. */
     private static String bar(int percent) {
       return "<span class=\"bar\" role=\"img\" aria-label=\""
           + percent

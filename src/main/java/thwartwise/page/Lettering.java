@@ -21,19 +21,20 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * Writes the lettering of pictures out as outlines of our own typeface. Left to the drawing library
- * it would be set in whatever fonts the machine has, and the JDK would keep a list of those in the
- * home folder.
+ * Converts the lettering of pictures to outlines of our own typeface. The drawing library would use
+ * the machine's fonts, and the JDK would keep a list of those in the home folder.
  */
 public final class Lettering {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String DISALLOW =
       "http://apache.org/xml/features/nonvalidating/load-external-dtd";
 
-  /** From which weight on lettering is bold. */
+  /** The least weight that is bold. */
   private static final double BOLD = 600;
 
-  /** How far below its middle a line of letters stands, in parts of its size. */
+  /**
+   * The distance from the middle of a line of letters down to its baseline, as a share of its size.
+   */
   private static final double BELOW_MIDDLE = 0.35;
 
   private Lettering() {}
@@ -56,7 +57,7 @@ public final class Lettering {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature(DISALLOW, false);
       DocumentBuilder builder = factory.newDocumentBuilder();
-      // Left to itself it would print what it finds on the terminal.
+      // Without this it would print messages on the terminal.
       builder.setErrorHandler(new DefaultHandler());
       return builder.parse(new InputSource(new StringReader(markup)));
     } catch (ParserConfigurationException | SAXException e) {
@@ -73,7 +74,7 @@ public final class Lettering {
     return group;
   }
 
-  /** Where the next letter goes. */
+  /** The position of the next letter. */
   private static final class Pen {
     private double x;
     private double y;
@@ -150,7 +151,7 @@ public final class Lettering {
     return path;
   }
 
-  /** The attribute here or on the nearest element around it, as it is handed down. */
+  /** An attribute of this element or, inherited, of the nearest element around it. */
   private static String attribute(Element element, String name, String otherwise) {
     for (Node at = element; at instanceof Element here; at = at.getParentNode()) {
       if (here.hasAttribute(name)) {
@@ -165,7 +166,7 @@ public final class Lettering {
     return bare.matches("[-+]?[0-9]*\\.?[0-9]+") ? Double.parseDouble(bare) : otherwise;
   }
 
-  /** An outline as the path of a picture. */
+  /** An outline as an SVG path. */
   private static final class GlyphOutline {
     private static final int[] NUMBERS = {2, 2, 4, 6, 0};
     private static final String LETTERS = "MLQCZ";

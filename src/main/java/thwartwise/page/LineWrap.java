@@ -6,8 +6,8 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitFormat;
 
 /**
- * Breaks words into lines of so many columns. What cannot be printed is neutralised here, at the
- * one door through which every word reaches the page.
+ * Breaks text into lines of a given width. Every word of a text page passes through it, so
+ * unprintable characters are neutralised here.
  */
 public final class LineWrap {
   private final String hanging;
@@ -15,7 +15,7 @@ public final class LineWrap {
   private final List<String> lines = new ArrayList<>();
   private StringBuilder line;
 
-  /** Columns of the line so far. */
+  /** The width of the line so far. */
   private int filled;
 
   private boolean empty = true;
@@ -28,13 +28,13 @@ public final class LineWrap {
   }
 
   /**
-   * @param first what the first line begins with
-   * @param hanging what every further line begins with
+   * @param first the beginning of the first line
+   * @param hanging the beginning of every further line
    * @param width in columns
    */
   public static List<String> lines(String text, String first, String hanging, int width) {
     LineWrap wrap = new LineWrap(first, hanging, width);
-    // A tab or line end between words is a blank like any other.
+    // A tab or line end between words counts as a blank.
     for (String word : text.strip().split("\\s+")) {
       wrap.add(PrintableText.of(word.replace(UnitFormat.TIED, " ")));
     }
@@ -54,7 +54,7 @@ public final class LineWrap {
     empty = false;
   }
 
-  /** A word longer than a line is broken between two letters. */
+  /** Adds a letter; a word longer than a line is broken between two letters. */
   private void addLetter(int letter) {
     int columns = columns(letter);
     if (filled + columns > width) {
@@ -71,13 +71,13 @@ public final class LineWrap {
     empty = true;
   }
 
-  /** Columns on a terminal; wide letters take two. */
+  /** The width on a terminal; wide letters take two columns. */
   public static int columns(CharSequence text) {
     return text.codePoints().map(LineWrap::columns).sum();
   }
 
   private static int columns(int letter) {
-    // Scripts of the far east and pictures stand in a square two columns wide.
+    // East Asian scripts and pictographs are two columns wide.
     boolean wide =
         letter >= 0x1100 && letter <= 0x115F
             || letter >= 0x2E80 && letter <= 0xD7A3

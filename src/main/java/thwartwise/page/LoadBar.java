@@ -4,13 +4,12 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
 /**
- * How much of the load limit is used, as a bar that ends at the limit, or beyond it where more is
- * aboard.
+ * The load as a share of its limit: a bar that ends at the limit, or beyond it if more is aboard.
  *
  * @param limit kg
  * @param kit mass of the kit listed, kg
  * @param people mass of the people aboard today, kg
- * @param units in which its words are
+ * @param units of its words
  */
 public record LoadBar(double limit, double kit, double people, UnitFormat units) {
 

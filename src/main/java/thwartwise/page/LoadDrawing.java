@@ -4,8 +4,8 @@ import java.util.Locale;
 import thwartwise.measure.UnitFormat.Side;
 
 /**
- * The load bar drawn: each part has a tone and a hatching of its own, so that it is told apart
- * without colour. The figures stand in the words around it, where they can grow.
+ * The drawing of the load bar. Each part has its own tone and hatching, so that it can be told
+ * apart without colour. The figures stand in the text around it, where they can be large.
  */
 public final class LoadDrawing {
   private static final double WIDTH = 640;
@@ -80,7 +80,7 @@ public final class LoadDrawing {
     return String.format(Locale.ROOT, pattern, values);
   }
 
-  /** How one part of the bar is filled: over its ground, strokes as far apart as told. */
+  /** The filling of one part of the bar: a background and strokes at a distance. */
   private enum Fill {
     LEFT("#fff", 0, false),
     KIT("#555", 0, false),
@@ -122,7 +122,7 @@ public final class LoadDrawing {
           x, y, width, height, ground, strokes(x, width, y, height));
     }
 
-    /** Slanting strokes clipped to the box by hand: no pattern that some printers leave out. */
+    /** Slanting strokes, clipped to the box here because some printers omit patterns. */
     private String strokes(double x, double width, int y, int height) {
       StringBuilder path = new StringBuilder("M0 0");
       for (double at = x - height + spacing; spacing > 0 && at < x + width; at += spacing) {

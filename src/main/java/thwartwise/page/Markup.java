@@ -3,14 +3,13 @@ package thwartwise.page;
 import thwartwise.measure.PrintableText;
 
 /**
- * Words made into the text of a page that browsers read: the one door through which every word
- * reaches it. What could be taken for markup is written out, what cannot be printed is neutralised,
- * and words written from right to left are kept from turning what stands next to them.
+ * Text for HTML pages; every word of such a page passes through it. It escapes markup, neutralises
+ * unprintable characters, and keeps words from right to left from turning what stands next to them.
  */
 public final class Markup {
   private Markup() {}
 
-  /** As text between tags. */
+  /** Text between tags. */
   static String of(String words) {
     String printed = printed(words);
     StringBuilder markup = new StringBuilder();
@@ -21,17 +20,17 @@ public final class Markup {
     return markup.toString();
   }
 
-  /** As the value of an attribute, and where no element may stand. */
+  /** Text of an attribute, or where no element may stand. */
   public static String bare(String words) {
     return escaped(printed(words));
   }
 
-  /** As text in which every blank counts. */
+  /** Text in which every blank counts. */
   static String spaced(String line) {
     return escaped(PrintableText.of(line));
   }
 
-  /** A tab or line end is a blank like any other; the blank that ties a figure stays. */
+  /** Replaces a tab or line end by a blank; a no-break blank stays. */
   private static String printed(String words) {
     return PrintableText.of(words.strip().replaceAll("\\s+", " "));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.page.Block.Illustration;
 
-/** A page in the making: piece after piece in the order it is read. */
+/** A page being built, piece after piece in the order it is read. */
 public final class Page {
   private final List<Block> blocks = new ArrayList<>();
 
@@ -16,32 +16,32 @@ public final class Page {
     return with(new Block.Heading(words));
   }
 
-  /** The heading of a part that can be asked for by itself. */
+  /** Adds the heading of a part that can be asked for by itself. */
   public Page part(String words) {
     return with(new Block.Part(words, false));
   }
 
-  /** The same on a fresh sheet of paper, to be printed by itself. */
+  /** Adds the heading of a part on a new sheet of paper, to be printed by itself. */
   public Page sheet(String words) {
     return with(new Block.Part(words, true));
   }
 
-  /** The headings of the page, where the form can jump to one. */
+  /** Adds the headings of the page, if the form has links. */
   public Page contents() {
     return with(new Block.Contents());
   }
 
-  /** Details that can be folded away; what they are stands in the summary. */
+  /** Adds details that can be folded away under a summary. */
   public Page folded(String summary, Page details) {
     return with(new Block.Folded(summary, true, details.blocks()));
   }
 
-  /** Details for whoever reads on a screen; paper does without them. */
+  /** Adds details that are shown on a screen and not printed. */
   public Page screenOnly(String summary, Page details) {
     return with(new Block.Folded(summary, false, details.blocks()));
   }
 
-  /** Sentences run together into one paragraph; nothing when all of them are blank. */
+  /** Adds sentences as one paragraph; nothing when all of them are blank. */
   public Page paragraph(String... sentences) {
     Sentences telling = Sentences.of(sentences);
     return telling.isEmpty() ? this : with(new Block.Paragraph(telling));
@@ -56,22 +56,22 @@ public final class Page {
     return this;
   }
 
-  /** A short note, which may stand next to another one. */
+  /** Adds a short note, which may stand next to another one. */
   public Page note(String words) {
     return with(new Block.Note(words));
   }
 
-  /** Numbered, for what is done one after the other. */
+  /** Adds numbered points, for what is done one after the other. */
   public Page numbered(int number, String... sentences) {
     return with(new Block.Numbered(number, Sentences.of(sentences)));
   }
 
-  /** A point with a box for somebody's pen. */
+  /** Adds a point with a box for a pen. */
   public Page ticked(String... sentences) {
     return with(new Block.Ticked(Sentences.of(sentences)));
   }
 
-  /** A line that stands as it is: a picture in characters, at most as wide as the page. */
+  /** Adds a line as it is: a picture in characters, at most as wide as the page. */
   Page picture(String line) {
     return with(new Block.Picture(line));
   }
@@ -80,12 +80,12 @@ public final class Page {
     return with(new Block.Gap());
   }
 
-  /** What is read first, from farther away than the rest. */
+  /** Adds the text that is read first and from farther away. */
   public Page banner(String words) {
     return with(new Block.Banner(words));
   }
 
-  /** A figure to be read at arm's length, and what it is of. */
+  /** Adds a figure to be read at arm's length, and its label. */
   public Page figure(String figure, String of) {
     return with(new Block.Figure(figure, of));
   }
@@ -98,12 +98,12 @@ public final class Page {
     return with(new Block.Rows(table));
   }
 
-  /** A picture, for the forms that can show one; the sentences of the page do without it. */
+  /** Adds a picture, for forms that can show one; the sentences of the page do without it. */
   public Page drawn(Illustration drawn) {
     return with(new Block.Drawing(drawn));
   }
 
-  /** A line for somebody to write on. */
+  /** Adds a line to write on. */
   public Page writtenOn(String label) {
     return with(new Block.WrittenOn(label));
   }
@@ -112,7 +112,7 @@ public final class Page {
     return List.copyOf(blocks);
   }
 
-  /** The next piece, as another page has it. */
+  /** Adds a piece of another page. */
   public Page with(Block block) {
     blocks.add(block);
     return this;

@@ -29,23 +29,25 @@ import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 
 /**
- * Well-formed markup as PDF, in the typeface that comes with the program: nothing is looked for on
- * the machine, nothing is fetched, and nothing is written outside the answer.
+ * HTML as PDF, in the typeface that comes with the program. It looks up nothing on the machine,
+ * fetches nothing and writes no file.
  */
 public final class Pdf {
-  /** What the markup needs to be set in our own typeface. */
+  /** The style that selects our own typeface. */
   public static final String STYLE = "body { font-family: \"" + Typeface.NAME + "\"; }\n";
 
   static {
-    // The terminal belongs to the person, not to the libraries.
+    // The terminal belongs to the user and not to the libraries.
     XRLog.setLoggingEnabled(false);
-    // Else the library reads every font of the machine and keeps a list in the home folder.
+    // Otherwise the library reads every font of the machine and keeps a list in the home folder.
     FontMappers.set(new TypefaceIsolation());
   }
 
   private Pdf() {}
 
   /**
+   * The bytes of the PDF.
+   *
    * @param written when the record was made; the same record gives the same bytes
    */
   public static byte[] of(String markup, OffsetDateTime written) throws IOException {
@@ -92,7 +94,7 @@ public final class Pdf {
     return calendar;
   }
 
-  /** Answers every question for a font of the machine with our own. */
+  /** Answers every request for a font of the machine with our own. */
   private static final class TypefaceIsolation implements FontMapper {
 
     @Override
@@ -113,9 +115,8 @@ public final class Pdf {
   }
 
   /**
-   * Puts words written from right to left into the order they are set in, stretch by stretch as the
-   * HTML page keeps them apart. Letters that change their shape next to each other are set as they
-   * stand alone.
+   * Reorders runs from right to left, run by run as the HTML page separates them. Letters are not
+   * joined: each is set as it stands alone.
    */
   private static final class Bidirectional implements BidiReorderer {
     private static final Pattern LETTER_WITH_ACCENTS = Pattern.compile("\\X");
@@ -146,7 +147,7 @@ public final class Pdf {
       return true;
     }
 
-    /** The stretches of a paragraph, as the library asks for them. */
+    /** The runs of a paragraph, in the form that the library asks for. */
     static final class BidiSplitting implements BidiSplitter {
       private List<BidiRun> stretches = List.of();
 

@@ -7,12 +7,12 @@ import java.util.function.Function;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
-/** A page as PDF, with a word about letters that could not be set. */
+/** A page as PDF, with a notice if letters could not be set. */
 public final class PdfPage {
   private PdfPage() {}
 
   /**
-   * @param markup of the page, as a whole file
+   * @param markup the page, as a whole HTML file
    */
   public static byte[] of(Page page, Function<Page, String> markup, OffsetDateTime written) {
     SupportedLetters letters = SupportedLetters.of(markup.apply(page));
@@ -27,7 +27,7 @@ public final class PdfPage {
     }
   }
 
-  /** How many sheets it takes on paper. */
+  /** The number of sheets of paper. */
   public static int sheets(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return document.getNumberOfPages();
@@ -37,13 +37,13 @@ public final class PdfPage {
   }
 
   /**
-   * Words with a visible mark for every letter our typeface lacks, so that none vanishes without a
-   * word.
+   * Text with a visible mark for every letter that our typeface lacks, so that none disappears
+   * without a notice.
    */
   public record SupportedLetters(String words, boolean marked) {
     static final String MARK = "\u25a1";
 
-    /** What is said where a mark stands. */
+    /** The notice for a page with such a mark. */
     static final String SAID =
         "A "
             + MARK

@@ -3,22 +3,22 @@ package thwartwise.page;
 import java.util.Locale;
 
 /**
- * A range with its middle against a limit. What is good lies to the right, and the limit at a third
- * of the length of every bar, so that bars below each other are read at a glance: one that reaches
- * over the limit to the left may fall short. Drawn in black and grey alone, each part in a form of
- * its own.
+ * A range with its middle against a limit. The good side is to the right, and the limit is at a
+ * third of the length of every bar, so that bars below each other can be compared: a bar that
+ * reaches over the limit to the left may fall short. It is drawn in black and grey, each part in a
+ * form of its own.
  *
  * @param low end of the range, over the limit, in any unit; negative when short of it
  * @param middle over the limit
  * @param high end of the range, over the limit
- * @param words the same for somebody who cannot see it
+ * @param words the same for a reader who cannot see it
  */
 public record RangeBar(double low, double middle, double high, String words) {
   private static final double LIMIT = 1.0 / 3;
   private static final int WIDTH = 42;
   private static final int HEIGHT = 10;
 
-  /** Where something so far over the limit is drawn, 0 to 1. */
+  /** The position of a value over the limit, 0 to 1. */
   private double at(double over) {
     double least = Math.min(low, middle);
     double most = Math.max(high, middle);
@@ -26,7 +26,7 @@ public record RangeBar(double low, double middle, double high, String words) {
     return whole > 0 ? Math.max(0, Math.min(1, LIMIT + over / whole)) : LIMIT;
   }
 
-  /** " |=o==": the range, its middle and the limit. */
+  /** The bar as text, " |=o==": the range, its middle and the limit. */
   String text(int width) {
     StringBuilder drawn = new StringBuilder(" ".repeat(width));
     for (int i = column(low, width); i <= column(high, width); i++) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Words made into sentences: a capital at the start, a stop at the end. */
+/** Text as sentences: a capital at the start, a full stop at the end. */
 public final class Sentence {
   private Sentence() {}
 
@@ -16,7 +16,7 @@ public final class Sentence {
     return withFullStop(capital(bare));
   }
 
-  /** With a stop, where it has none. */
+  /** Adds a full stop, where it has none. */
   public static String withFullStop(String words) {
     return words + (".!?:".indexOf(words.charAt(words.length() - 1)) < 0 ? "." : "");
   }
@@ -26,7 +26,7 @@ public final class Sentence {
     return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
   }
 
-  /** For the middle of a sentence. */
+  /** In small letters, for the middle of a sentence. */
   public static String small(String words) {
     int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
     return words.substring(0, first).toLowerCase(Locale.ROOT) + words.substring(first);
@@ -39,7 +39,7 @@ public final class Sentence {
         .collect(Collectors.joining(" "));
   }
 
-  /** "a", "a and b", "a, b and c". */
+  /** A list in words: "a", "a and b", "a, b and c". */
   public static String list(List<String> words) {
     int last = words.size() - 1;
     return last < 1

@@ -25,17 +25,17 @@ public record Sentences(List<String> sentences) {
     return sentences.isEmpty();
   }
 
-  /** The sentence the others explain; empty when there is only one. */
+  /** The first sentence, if others explain it; empty when there is only one. */
   Optional<String> first() {
     return sentences.size() > 1 ? Optional.of(sentences.get(0)) : Optional.empty();
   }
 
-  /** Everything after {@link #first()}. */
+  /** All sentences after {@link #first()}. */
   String rest() {
     return String.join(" ", sentences.subList(first().isPresent() ? 1 : 0, sentences.size()));
   }
 
-  /** Whether it opens what stands below it. */
+  /** Whether it introduces what stands below it. */
   boolean opens() {
     return joined().endsWith(":");
   }

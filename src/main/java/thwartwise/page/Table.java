@@ -6,8 +6,8 @@ import java.util.List;
  * Rows under heads.
  *
  * @param columns from left to right
- * @param rows each with a cell for every column, or with fewer: then the last cell takes all the
- *     room that is left
+ * @param rows each with a cell for every column, or with fewer: then the last cell takes the
+ *     remaining width
  * @param close whether the rows of plain text follow each other without a blank line
  */
 public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) {
@@ -16,12 +16,12 @@ public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) 
     rows = rows.stream().map(List::copyOf).toList();
   }
 
-  /** Rows of words with room between them. */
+  /** Rows of text with blank lines between them. */
   public static Table of(List<Column> columns, List<List<String>> rows) {
     return new Table(columns, cells(rows), false);
   }
 
-  /** Rows of words close to each other. */
+  /** Rows of text without blank lines. */
   public static Table close(List<Column> columns, List<List<String>> rows) {
     return new Table(columns, cells(rows), true);
   }
@@ -31,12 +31,12 @@ public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) 
   }
 
   /**
-   * @param head what stands above it
+   * @param head its title
    * @param width in characters, where the page is plain text
    */
   public record Column(String head, int width) {}
 
-  /** What stands in one column of one row. */
+  /** The content of one column in one row. */
   public sealed interface Cell {}
 
   public record Words(String words) implements Cell {}
@@ -53,7 +53,7 @@ public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) 
   }
 
   /**
-   * Ranges below each other, after a word where there is one.
+   * Ranges below each other, after a word if there is one.
    *
    * @param word may be blank
    */
@@ -63,7 +63,7 @@ public record Table(List<Column> columns, List<List<Cell>> rows, boolean close) 
     }
   }
 
-  /** The columns a cell runs over. */
+  /** The columns that a cell spans. */
   int span(List<Cell> row, int cell) {
     return cell == row.size() - 1 ? columns.size() - cell : 1;
   }

@@ -11,10 +11,10 @@ import thwartwise.page.Block.Illustration;
 public final class TextForm implements Form {
   public static final int WIDTH = 80;
 
-  /** Columns of the load bar between its ends. */
+  /** The width of the load bar between its ends. */
   private static final int BAR = 60;
 
-  /** Columns in which the figures of a card stand. */
+  /** The width of the figures of a card. */
   private static final int FIGURES = 10;
 
   private static final String KEY = " k: kit   p: people aboard today   .: left   !: too much";
@@ -45,7 +45,7 @@ public final class TextForm implements Form {
     heading(words);
   }
 
-  /** Plain text is read from its beginning to its end. */
+  /** Plain text has no links. */
   @Override
   public void contents() {}
 
@@ -121,7 +121,7 @@ public final class TextForm implements Form {
     TextTable.lines(table).forEach(this::line);
   }
 
-  /** The sentences of the page tell what its pictures show. */
+  /** Plain text shows no pictures; the sentences of the page say the same. */
   @Override
   public void drawn(Illustration drawn) {}
 
@@ -149,7 +149,7 @@ public final class TextForm implements Form {
     text.append(line).append('\n');
   }
 
-  /** A table whose cells run over several lines where they must; no line is wider than the page. */
+  /** A table in text. Its cells may need several lines, and no line is wider than the page. */
   private static final class TextTable {
     private static final String GAP = " ";
 
@@ -160,7 +160,7 @@ public final class TextForm implements Form {
       this.table = table;
     }
 
-    /** The lines of it; where its rows are not close, a blank one after each. */
+    /** Its lines, with a blank one after each row unless the rows are close. */
     static List<String> lines(Table table) {
       return new TextTable(table).lines();
     }

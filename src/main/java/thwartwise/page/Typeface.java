@@ -8,12 +8,12 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** The letters our PDFs are set in; they come with the program and are put into each file. */
+/** The typeface of our PDFs. It comes with the program and is embedded in each file. */
 public enum Typeface {
   REGULAR(400, "DejaVuSansCondensed.ttf"),
   BOLD(700, "DejaVuSansCondensed-Bold.ttf");
 
-  /** What the family is called in our markup. */
+  /** The name of the family in our HTML. */
   public static final String NAME = "Thwartwise Page";
 
   private final int weight;
@@ -62,7 +62,7 @@ public enum Typeface {
     }
   }
 
-  /** Read when the first PDF is made, not before. */
+  /** Loaded lazily, for the first PDF. */
   private static final class Parsed {
     private static final TrueTypeFont REGULAR = Typeface.REGULAR.parsed();
     private static final TrueTypeFont BOLD = Typeface.BOLD.parsed();

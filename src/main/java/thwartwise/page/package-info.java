@@ -1,5 +1,5 @@
 /**
- * What a page is made of, and its three forms: text of 80 columns, HTML and PDF. Knows type,
+ * The pieces of a page, and its three forms: text of 80 columns, HTML and PDF. It knows type,
  * tables, bars and drawings, and nothing of boats.
  */
 package thwartwise.page;

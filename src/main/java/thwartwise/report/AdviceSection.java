@@ -13,10 +13,7 @@ import thwartwise.page.Page;
 import thwartwise.picture.Pictures;
 import thwartwise.remedy.Deed;
 
-/**
- * What could be done about the boat, in the order to do it in, each tried on the boat as it was
- * measured.
- */
+/** Changes to the boat, in the order to make them in, each tried on the boat as measured. */
 final class AdviceSection {
   private static final int FIRST = 3;
 
@@ -51,7 +48,7 @@ final class AdviceSection {
     page.points(advice.prohibitions().stream().map(ProhibitionWords::of).toList());
   }
 
-  /** The three things to do first: what puts today's loading right comes before any gain. */
+  /** The three things to do first: what corrects today's loading comes before any gain. */
   static List<AdvicePiece> first(Advice advice) {
     Optional<AdvicePiece> today =
         advice.pieces().stream().filter(p -> !p.corrects().isEmpty()).findFirst();

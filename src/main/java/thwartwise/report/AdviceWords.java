@@ -22,15 +22,15 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
-/** One piece of advice in sentences: what it buys, what it moves, what it costs. */
+/** One piece of advice in sentences: what it gains, what else changes, what it costs. */
 final class AdviceWords {
   private AdviceWords() {}
 
   /**
-   * How it is done and what it costs.
+   * How to do it and what it costs.
    *
-   * @param gains whether to say what it buys, which the first pieces have done already
-   * @param said how to do others and what to mind, which need not be said again
+   * @param gains whether to name the gain, which the first pieces have done already
+   * @param said methods and cautions that were given already and need not be repeated
    */
   static String[] phrases(AdvicePiece piece, boolean gains, Set<String> said, UnitFormat units) {
     List<String> sentences = new ArrayList<>();
@@ -47,7 +47,7 @@ final class AdviceWords {
     return sentences.toArray(String[]::new);
   }
 
-  /** The deed and what it buys, for the list of what to do first. */
+  /** The change and its gain, for the list of what to do first. */
   static String[] first(AdvicePiece piece, Recommendation crew, UnitFormat units) {
     return new String[] {
       DeedWords.of(piece.deed(), units).deed()
@@ -87,7 +87,10 @@ final class AdviceWords {
     return String.join("; ", all);
   }
 
-  /** The step from a little less than an adult to an adult is next to none in kilograms. */
+  /**
+   * What may go without the change, because the step from a little less than an adult to an adult
+   * is only a few kilograms.
+   */
   private static String nearly(AdvicePiece piece, Recommendation crew, UnitFormat units) {
     return crew.nearlyOneMore()
         .filter(limit -> piece.people() > 0)
@@ -115,7 +118,8 @@ final class AdviceWords {
   }
 
   /**
-   * What the larger crew must not do, and what is worse for the same people, loading by loading.
+   * What the larger crew must not do, and what is worse for the same people, load case by load
+   * case.
    */
   private static List<String> costs(AdvicePiece piece) {
     List<String> costs = new ArrayList<>();
@@ -152,7 +156,7 @@ final class AdviceWords {
     return Sentence.list(fallen.getValue()) + " (then: " + fallen.getKey().word() + ")";
   }
 
-  /** Questions in a list: what several of them are about stands once, before a colon. */
+  /** Questions in a list: the common subject of several stands once, before a colon. */
   static final class Subjects {
     private Subjects() {}
 

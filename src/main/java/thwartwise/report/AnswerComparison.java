@@ -12,8 +12,8 @@ import thwartwise.page.Page;
 import thwartwise.record.AnswerChange;
 
 /**
- * Every question whose answer is another one: first where the outcome changed, then where only the
- * figure did. A figure that is shown alike before and after did not change for a reader.
+ * Every question with a different answer: first those whose outcome changed, then those with
+ * another figure. A figure that is shown alike before and after did not change for a reader.
  */
 final class AnswerComparison {
   private AnswerComparison() {}
@@ -50,7 +50,10 @@ final class AnswerComparison {
     }
   }
 
-  /** The crews may differ: what is compared is what each record says of its own. */
+  /**
+   * The kind of load case. The crews may differ, because each record is compared by what it says of
+   * its own.
+   */
   private static String loading(Kind kind) {
     return kind == Kind.UNNAMED
         ? "Besides:"

@@ -15,11 +15,11 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.measure.UnitText;
 
-/** What nobody measured, each in a sentence, in the units of its reader. */
+/** Assumptions for what nobody measured, each in a sentence, in the reader's units. */
 public record AssumptionWords(UnitFormat units) {
   private static final double SQUARE_FOOT = 0.3048 * 0.3048;
 
-  /** Those of a boat in its own units. */
+  /** The assumptions of a boat in its own units. */
   public static List<String> of(Boat boat) {
     return of(boat.assumptions(), ReaderUnits.of(boat));
   }

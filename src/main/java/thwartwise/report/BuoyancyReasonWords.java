@@ -7,7 +7,7 @@ import thwartwise.boat.Filling.SealTest;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** Why a chamber counts or does not, in the units of its reader. */
+/** Why a chamber counts or does not, in the reader's units. */
 public record BuoyancyReasonWords(UnitFormat units) {
 
   public static String of(BuoyancyReason reason, UnitFormat units) {
@@ -110,7 +110,7 @@ public record BuoyancyReasonWords(UnitFormat units) {
         + ": find the leak and test again";
   }
 
-  /** What a leak test must show before a chamber counts. */
+  /** The leak test that a chamber must pass before it counts. */
   static String requiredTest(UnitFormat units) {
     return String.format(
         Locale.ROOT,

@@ -10,7 +10,8 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.rules.ValidWaters.WaterStatement;
 
 /**
- * Half a page for the lid of the locker: what whoever steps in must know, and until when it holds.
+ * Half a page for the lid of the locker: what a person who steps in must know, and until when it is
+ * valid.
  */
 final class Card {
   private static final String AFTER_WORK =
@@ -80,7 +81,7 @@ final class Card {
         + inspection.by();
   }
 
-  /** What to do when the boat is full of water, after how it was worked out to lie then. */
+  /** What to do when the boat is full of water, given how it floats then. */
   static final class SwampedWords {
     private static final String STAY =
         "Everybody stays with the boat and holds on; nobody swims for the shore. Call for help at"
@@ -98,7 +99,7 @@ final class Card {
       };
     }
 
-    /** Of a boat that was seen to float level, whatever was worked out. */
+    /** A boat that floated level in a trial, whatever the computation says. */
     static String[] observedTrial() {
       return new String[] {
         STAY,

@@ -9,7 +9,7 @@ import thwartwise.record.InspectionRecord;
 
 /** The card for the lid of the locker: as text, as HTML, and as PDF on one half sheet. */
 public final class CardPage {
-  /** Sizes of type tried until the card fits its half sheet, in points. */
+  /** Sizes of type to try until the card fits half a sheet, in points. */
   private static final List<String> SIZES = List.of("11.5", "10.5", "9.5", "8.5", "7.5");
 
   private CardPage() {}
@@ -22,7 +22,10 @@ public final class CardPage {
     return document(Card.of(inspection, number), inspection, "");
   }
 
-  /** In the largest type in which it fits; in the smallest on more sheets if it never does. */
+  /**
+   * The card in the largest type in which it fits; if it never does, in the smallest on more
+   * sheets.
+   */
   public static byte[] pdf(InspectionRecord inspection, String number) {
     byte[] pdf = {};
     for (String size : SIZES) {

@@ -11,10 +11,7 @@ import thwartwise.page.FigureText;
 import thwartwise.record.Comparison;
 import thwartwise.record.Comparison.BoatChange;
 
-/**
- * What the one thing that changed cost or gained. Said only where it is the only one; blank
- * otherwise.
- */
+/** The cost or gain of the one thing that changed; blank if more than one changed. */
 final class CauseWords {
   private CauseWords() {}
 
@@ -89,7 +86,7 @@ final class CauseWords {
     return (proved ? "the leak test of " : "the change to ") + name;
   }
 
-  /** Of how many of its parts that is said. */
+  /** The number of its parts that are proven airtight. */
   private static long proven(Chamber chamber) {
     return chamber.parts().stream()
         .filter(part -> part.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN)

@@ -7,7 +7,7 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 import thwartwise.page.Table;
 
-/** What holds the boat up when it is swamped, and what only looks as if it did. */
+/** What holds the swamped boat up, and what only seems to. */
 final class ChambersSection {
   private static final double LITRE = 0.001;
   private static final List<Table.Column> COLUMNS =

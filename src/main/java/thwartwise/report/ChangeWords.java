@@ -17,7 +17,7 @@ import thwartwise.page.Sentence;
 import thwartwise.record.Comparison.BoatChange;
 import thwartwise.record.Comparison.BoatChange.Turn;
 
-/** One thing that changed on the boat, told in a sentence. */
+/** One thing that changed on the boat, in a sentence. */
 final class ChangeWords {
   private final UnitFormat units;
 
@@ -168,7 +168,7 @@ final class ChangeWords {
         .collect(Collectors.joining(" and "));
   }
 
-  /** What is known of its parts; of two twins that changed alike it is reported once. */
+  /** What is known of the parts of a chamber; for twins that changed alike it stands once. */
   private List<String> known(Chamber before, Chamber after) {
     if (before.mirrored() != after.mirrored()) {
       return known(before.parts().get(0), after.parts().get(0));

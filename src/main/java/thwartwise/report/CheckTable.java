@@ -20,8 +20,8 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 
 /**
- * Every check of the boat, one row each: its figures, their limits and what is left, for the
- * loading that comes nearest to the limit.
+ * Every check of the boat, one row each: its figures, their limits and the margins, for the load
+ * case that comes nearest to the limit.
  */
 final class CheckTable {
   private final Sources sources;
@@ -88,7 +88,7 @@ final class CheckTable {
         new Table.Column("Left", bar));
   }
 
-  /** Heel and the freeboard left at that heel are one row. */
+  /** The rows; heel and the freeboard at that heel are one row. */
   private static List<List<Finding>> rows(List<Finding> findings) {
     Map<Object, List<Finding>> rows = new LinkedHashMap<>();
     for (Finding finding : worst(findings)) {
@@ -105,7 +105,7 @@ final class CheckTable {
         && CheckWords.measure(CheckQuestion.of(question.check(), Measure.HEEL)).isEmpty();
   }
 
-  /** The answer that comes nearest to its limit, of each question. */
+  /** The answer nearest to its limit, for each question. */
   private static List<Finding> worst(List<Finding> findings) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     findings.forEach(f -> worst.merge(f.question(), f, Finding::worse));
@@ -139,7 +139,7 @@ final class CheckTable {
     return finding.value().isEmpty() ? "none" : FindingWords.value(finding, units) + range(finding);
   }
 
-  /** Of what limits nothing the bar is enough. */
+  /** The range. For a figure that limits nothing the bar is enough. */
   private String range(Finding finding) {
     return finding.role() == Role.INFORMATION
         ? ""

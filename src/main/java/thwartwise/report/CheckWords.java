@@ -6,11 +6,11 @@ import thwartwise.checks.CheckQuestion.Subject;
 import thwartwise.checks.Measure;
 import thwartwise.checks.UntestedAct;
 
-/** What is asked of the boat, in words. */
+/** The questions of the checks, in words. */
 public final class CheckWords {
   private CheckWords() {}
 
-  /** The subject, and behind a comma which of its figures it is. */
+  /** The subject, and after a comma which of its figures it is. */
   public static String of(CheckQuestion question) {
     if (question.check() == CheckId.PLAUSIBILITY) {
       return MeasuredWords.of(question);
@@ -20,7 +20,7 @@ public final class CheckWords {
     return measure.isEmpty() ? subject : subject + ", " + measure;
   }
 
-  /** What several figures are about. */
+  /** The common subject of several figures. */
   public static String subject(Subject subject) {
     return switch (subject.check()) {
       case FREEBOARD_AT_REST -> "freeboard at rest";
@@ -85,7 +85,7 @@ public final class CheckWords {
     };
   }
 
-  /** What nobody worked out. */
+  /** An act that nobody assessed. */
   public static String of(UntestedAct act) {
     return switch (act) {
       case JUMPING_IN -> "jumping in";
@@ -98,7 +98,7 @@ public final class CheckWords {
     return subject.names().get(0);
   }
 
-  /** Which figure of its subject it is; blank where it has only one, or where it is the first. */
+  /** Which figure of its subject it is; blank if it is the only or the first one. */
   public static String measure(CheckQuestion question) {
     return switch (question.check()) {
       case SWAMPED_LIFT -> "lift to spare";

@@ -14,8 +14,8 @@ import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 
 /**
- * What was found when somebody looked the boat over, system by system. What is not as it should be
- * stands in full, everything else as a count; what nobody looked at is always said.
+ * What was found when somebody looked the boat over, system by system. Faults stand in full,
+ * everything else as a count; what nobody looked at is always named.
  */
 final class ChecklistSection {
   private static final String NOTHING =
@@ -65,7 +65,7 @@ final class ChecklistSection {
     return systems;
   }
 
-  // A look too long ago, or at a thing that was changed since, is none.
+  // A look that is too old, or at a thing that was changed since, does not count.
   private static String counts(List<PointAnswer> answers, Boat boat, LocalDate day) {
     long open = answers.stream().filter(a -> a.isDue(boat, day)).count();
     long bad = answers.stream().filter(PointAnswer::isFault).count();

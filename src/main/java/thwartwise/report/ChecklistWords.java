@@ -11,16 +11,16 @@ import thwartwise.checks.Note;
 import thwartwise.measure.UnitFormat;
 import thwartwise.record.InspectionRecord;
 
-/** What is not as it should be, shortly: the thing and what was seen of it. */
+/** A fault in brief: the thing and what was seen. */
 final class ChecklistWords {
   private ChecklistWords() {}
 
-  /** What was seen; where nobody wrote that down, what must be so. */
+  /** What was seen; if nobody wrote it down, the requirement. */
   static String of(PointAnswer answer) {
     return seen(answer.note(), answer.requirement(), answer.itemOrSystem());
   }
 
-  /** The same of a finding: a point of a checklist, or of battery, panel and wires. */
+  /** The same for a finding: a point of a checklist, or of battery, panel and wires. */
   static String of(Finding finding) {
     CheckQuestion question = finding.question();
     return switch (question.check()) {
@@ -47,7 +47,7 @@ final class ChecklistWords {
         + (thing.isBlank() ? "" : " (" + thing + ")");
   }
 
-  /** What must be put right before anybody goes, gravest first. */
+  /** The faults that must be corrected before anybody goes, gravest first. */
   static List<String> toPutRight(InspectionRecord inspection) {
     Stream<String> looked =
         Stream.of(PointGravity.HOLDS_THE_LAUNCH, PointGravity.PUT_RIGHT_FIRST)
@@ -72,7 +72,7 @@ final class ChecklistWords {
         .toList();
   }
 
-  /** Seams that somebody watched and that let in too much to go with. */
+  /** Seams that leaked too much while somebody watched them. */
   private static Stream<String> leak(Note note) {
     return note instanceof Note.SeamsLeak leak
         ? Stream.of("the leaking seams, most of all the " + leak.worst())

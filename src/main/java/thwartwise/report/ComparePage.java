@@ -21,7 +21,7 @@ import thwartwise.record.Comparison.MarginChange;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
 
-/** Two records next to each other, in words: what changed, and what came of it. */
+/** Two records compared, in words: what changed, and its consequences. */
 public final class ComparePage {
   private ComparePage() {}
 
@@ -139,7 +139,7 @@ public final class ComparePage {
         + FigureText.adults(before.people());
   }
 
-  /** A step in the number of adults may be next to none in kilograms. */
+  /** A step in the number of adults may be only a few kilograms. */
   private static List<String> steps(Recommendation before, Recommendation after, UnitFormat units) {
     return before.people() == after.people()
         ? List.of()

@@ -24,7 +24,7 @@ import thwartwise.page.Sentence;
 import thwartwise.record.Comparison;
 import thwartwise.record.RecordEntry;
 
-/** What a change cost or bought, before any figure: three lines, and each consequence by name. */
+/** The cost or gain of a change, before any figure: three lines, and each consequence by name. */
 public final class ComparisonSummary {
   private static final String NOT_WORKED_OUT = "not worked out";
 
@@ -38,7 +38,7 @@ public final class ComparisonSummary {
     this.units = ReaderUnits.of(comparison.after().boat());
   }
 
-  /** By itself, with where the rest can be read. */
+  /** The summary alone, with a pointer to the rest. */
   public static String of(RecordEntry before, RecordEntry after) {
     Page page = new Page();
     write(page, Comparison.of(before.inspection(), after.inspection()));
@@ -89,7 +89,7 @@ public final class ComparisonSummary {
     }
   }
 
-  /** How many it stays up with, and how many it holds up, now and before. */
+  /** How many people the boat carries dry and swamped, now and before. */
   static String[] dryAndFilled(Comparison comparison) {
     Recommendation was = comparison.before().report().recommendation();
     Recommendation now = comparison.after().report().recommendation();
@@ -99,7 +99,7 @@ public final class ComparisonSummary {
     };
   }
 
-  /** What was withheld without a search has no figure. */
+  /** The step in people; an answer withheld without a search has no figure. */
   private static String step(
       Recommendation was, Recommendation now, Function<Recommendation, String> figure) {
     String before = was.wasSearched() ? figure.apply(was) : NOT_WORKED_OUT;
@@ -107,7 +107,7 @@ public final class ComparisonSummary {
     return after + (before.equals(after) ? ", as before" : ", before " + before);
   }
 
-  /** Chambers that count no longer, or do now. */
+  /** Chambers that no longer count, or count now. */
   private List<String> chambers() {
     Map<String, ChamberFigures> were = byName(before);
     List<String> words = new ArrayList<>();
@@ -143,7 +143,7 @@ public final class ComparisonSummary {
         .collect(Collectors.toMap(ChamberFigures::name, c -> c, (a, b) -> a, TreeMap::new));
   }
 
-  /** What nobody does now and could before, and the other way round. */
+  /** Acts that are forbidden now and were not before, and the other way round. */
   private List<String> acts() {
     Set<Subject> were = forbidden(before);
     Set<Subject> are = forbidden(after);
@@ -154,7 +154,7 @@ public final class ComparisonSummary {
       words.add("Forbidden now: " + listed(fresh));
     }
     were.removeAll(are);
-    // An act that was not asked about again is not within anything.
+    // An act that was not assessed again is not within anything.
     were.retainAll(asked(after));
     if (!were.isEmpty()) {
       words.add("Within the limits now: " + listed(were));

@@ -9,11 +9,11 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.page.Sentence;
 
-/** How many people, and how heavy. Kilograms come before heads. */
+/** How many people, and how heavy. Mass comes before number. */
 public final class CrewWords {
   private CrewWords() {}
 
-  /** The number of people that comes to the greatest mass of people. */
+  /** The number of people with the greatest total mass. */
   static int aboard(Recommendation crew) {
     int people = Math.max(1, crew.people());
     return crew.crewLimits().stream()
@@ -23,7 +23,7 @@ public final class CrewWords {
         .orElse(people);
   }
 
-  /** The sum is only good for people none of whom is heavier than the search allowed. */
+  /** The total mass holds only if no person is heavier than the search allowed. */
   static String heaviest(Recommendation crew, UnitFormat units) {
     int people = aboard(crew);
     return crew.crewLimits().stream()
@@ -33,7 +33,7 @@ public final class CrewWords {
         .orElse("");
   }
 
-  /** One adult more who is only a little too heavy. */
+  /** One more adult, who is only a little too heavy. */
   public static Optional<String> nearly(Recommendation crew, UnitFormat units) {
     return crew.nearlyOneMore()
         .map(
@@ -43,7 +43,7 @@ public final class CrewWords {
                     + units.mass(crew.adult(), Side.UP));
   }
 
-  /** So many people, and how heavy each may be. */
+  /** The number of people, and the greatest mass of each. */
   static String heads(CrewLimit limit, UnitFormat units) {
     return FigureText.people(limit.people()) + " of " + upTo(limit, units);
   }
@@ -52,19 +52,22 @@ public final class CrewWords {
     return crew.crewLimits().stream().mapToInt(CrewLimit::people).max().orElse(crew.people());
   }
 
-  /** Cargo was looked for with nobody heavier than an adult: whether that is a limit. */
+  /**
+   * Whether a limit on each person applies to the extra weight: it was searched with nobody heavier
+   * than an adult.
+   */
   static boolean isExtraForLightPeopleOnly(Recommendation crew) {
     return crew.crewLimits().stream()
         .anyMatch(l -> l.extraMass() >= 1 && l.massLimit() > crew.adult());
   }
 
-  /** How many it holds up full of water, and how. */
+  /** How many people the swamped boat holds up, and how. */
   static String heldUp(Recommendation crew) {
     return FigureText.adults(crew.holdsUpWhenSwamped())
         + (crew.heldOnTo() ? ", in the water and holding on" : "");
   }
 
-  /** How heavy each of so many people may be. */
+  /** The greatest mass of each person, for this number of people. */
   static String upTo(CrewLimit limit, UnitFormat units) {
     return "up to "
         + units.mass(limit.massLimit(), Side.DOWN)

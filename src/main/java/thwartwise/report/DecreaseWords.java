@@ -12,8 +12,8 @@ import thwartwise.record.Comparison;
 import thwartwise.record.InspectionRecord;
 
 /**
- * Why less is recommended than before, though what was done may sound like a gain: more buoyancy,
- * ballast, a rail raised. Which check governs now, and what in it any weight or lift works against.
+ * Why less is recommended than before, although the change may sound like a gain (more buoyancy,
+ * ballast, a higher rail): which check governs now, and how more weight or lift works against it.
  */
 final class DecreaseWords {
   private static final String DEEPER =
@@ -37,7 +37,7 @@ final class DecreaseWords {
 
   private DecreaseWords() {}
 
-  /** Blank where nothing fell, or where either recommends nothing. */
+  /** The sentence; blank where nothing fell, or where either recommends nothing. */
   static String of(Comparison comparison) {
     Recommendation after = comparison.after().report().recommendation();
     Recommendation before = comparison.before().report().recommendation();
@@ -49,7 +49,7 @@ final class DecreaseWords {
     return fell && !before.withheld() && !after.withheld() ? told(after) : "";
   }
 
-  /** What the load limit leaves besides the kit listed: less kit is no fall. */
+  /** What the load limit leaves besides the listed kit; less kit is no decrease. */
   private static double room(InspectionRecord record) {
     return record.report().recommendation().load() - record.boat().kitMass();
   }
@@ -74,7 +74,7 @@ final class DecreaseWords {
         .findFirst();
   }
 
-  /** Whichever chamber is lost, it is lift that lacks. */
+  /** For any lost chamber, lift is what is missing. */
   static String physics(CheckQuestion question) {
     return switch (question.check()) {
       case FREEBOARD_AT_REST -> DEEPER;

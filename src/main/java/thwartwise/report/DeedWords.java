@@ -15,8 +15,8 @@ import thwartwise.remedy.Deed;
  * The words of a deed.
  *
  * @param deed what to do, in one line
- * @param how it is done
- * @param cautions what must be minded
+ * @param how how to do it
+ * @param cautions what to watch
  */
 public record DeedWords(String deed, String how, List<String> cautions) {
   private static final String FASTENING =
@@ -29,7 +29,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
   private static final double FOAM = 40;
 
   public DeedWords {
-    // A report keeps them, and plain text is what it keeps.
+    // A report stores them as plain text.
     deed = blanks(deed);
     how = blanks(how);
     cautions = cautions.stream().map(DeedWords::blanks).toList();
@@ -43,7 +43,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return new DeedWords(deed, how, List.of(cautions));
   }
 
-  /** As a report tells it, in metric units. */
+  /** The words in metric units, as a report stores them. */
   public static DeedWords of(Deed deed) {
     return of(deed, UnitFormat.METRIC);
   }
@@ -247,7 +247,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return "Others aboard";
   }
 
-  /** Neither is enough alone, so both stand in one line. */
+  /** Both on one line, because neither is enough alone. */
   private static DeedWords pair(DeedWords one, DeedWords other) {
     return new DeedWords(
         one.deed() + ", and " + Sentence.small(other.deed()),
@@ -271,7 +271,7 @@ public record DeedWords(String deed, String how, List<String> cautions) {
     return height.isPresent() ? units.height(height.getAsDouble(), Side.DOWN) : "does not";
   }
 
-  /** Places in a boat, as somebody with a tape would say them. */
+  /** A place in a boat, in distances to measure with a tape. */
   static String position(double x, UnitFormat units) {
     return x < 0
         ? units.mark(-x) + " behind the aft end"

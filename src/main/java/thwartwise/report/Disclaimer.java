@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-/** What stands wherever a number stands: what it is not, and who has the last word. */
+/** The text wherever a number stands: what the number does not mean, and who decides. */
 public final class Disclaimer {
   public static final String NO_PLATE =
       "A recommendation, not a capacity plate and not a builder's plate";

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import thwartwise.remedy.Change.Effort;
 
-/** What a change costs, in words. */
+/** The effort of a change, in words. */
 public final class EffortWords {
   private EffortWords() {}
 

@@ -6,7 +6,7 @@ import thwartwise.electrics.WireSize;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 
-/** Electrical figures as a label or a shop has them; the same in every system of units. */
+/** Electrical figures as on a label or in a shop; the same in every system of units. */
 final class ElectricalFigures {
   private static final double HOUR = 3600;
   private static final double SQUARE_MILLIMETRE = 1e-6;
@@ -17,12 +17,12 @@ final class ElectricalFigures {
     return Rounding.up(current, current < 10 ? 1 : 0) + UnitFormat.TIED + "A";
   }
 
-  /** As it stands on a label or a fuse. */
+  /** A figure as on a label or a fuse. */
   static String label(double value, String unit) {
     return Rounding.plain(value) + UnitFormat.TIED + unit;
   }
 
-  /** What a battery gives, in whole ampere-hours. */
+  /** The charge that a battery gives, in whole ampere-hours. */
   static String given(double charge) {
     return Rounding.down(charge / HOUR, 0) + UnitFormat.TIED + "Ah";
   }
@@ -35,12 +35,12 @@ final class ElectricalFigures {
     return Rounding.plain(time / HOUR) + UnitFormat.TIED + "hours";
   }
 
-  /** Of what must be endured, rounded up to whole minutes. */
+  /** A required time, rounded up to whole minutes. */
   static String atLeast(double time) {
     return minutes(Math.ceil(time / 60 - 1e-9), time);
   }
 
-  /** Of what can be had, rounded down to whole minutes, or seconds of less: "1 h 05 min". */
+  /** An available time, rounded down to whole minutes, or seconds below one: "1 h 05 min". */
   static String duration(double time) {
     return time < 60
         ? (long) Math.floor(time + 1e-9) + UnitFormat.TIED + "s"
@@ -64,7 +64,7 @@ final class ElectricalFigures {
             + "min";
   }
 
-  /** Of a battery or motor that is stated, but under a name that nothing aboard has. */
+  /** A battery or motor that is stated under the name of kit that is not aboard. */
   static String ashore(String thing, String name) {
     return thing
         + " is not aboard: nothing among the kit is called \""
@@ -72,7 +72,7 @@ final class ElectricalFigures {
         + "\". If it is there, give both one name in the boat file";
   }
 
-  /** How to enter what nobody said yet, or what is missing of it. */
+  /** How to enter what nobody stated yet, or what is missing of it. */
   static String entered(String part) {
     return "To enter it type refit, answer electrics, then "
         + part
@@ -83,7 +83,7 @@ final class ElectricalFigures {
     return Rounding.down(100 * share, 0) + UnitFormat.TIED + "%";
   }
 
-  /** The least of both kinds sold, as in "4 mm2, AWG 12". */
+  /** The least size of both kinds sold, as in "4 mm2, AWG 12". */
   static String wire(double area) {
     double metric = WireSize.metric(area);
     if (Double.isNaN(metric)) {
@@ -93,7 +93,7 @@ final class ElectricalFigures {
     return area(metric) + (gauge.isPresent() ? ", AWG" + UnitFormat.TIED + gauge.getAsInt() : "");
   }
 
-  /** As it was given, or that nobody said. */
+  /** The wire as it was stated, or that nobody stated it. */
   static String wire(Circuit circuit) {
     return circuit
         .area()

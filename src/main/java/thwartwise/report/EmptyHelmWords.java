@@ -6,7 +6,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.EmptyHelm;
 import thwartwise.crew.Recommendation;
 
-/** Who steers where nobody sits by the motor or the oars, in one sentence. */
+/** Who steers if nobody sits by the motor or the oars, in one sentence. */
 final class EmptyHelmWords {
   private EmptyHelmWords() {}
 
@@ -23,7 +23,7 @@ final class EmptyHelmWords {
             .orElse("somebody paddles and steers");
   }
 
-  /** Of the ways to sit that are reported; empty where somebody steers in each. */
+  /** The reported seatings; empty where somebody steers in each. */
   static Optional<String> of(Boat boat, Recommendation crew) {
     return empty(boat, crew).map(EmptyHelmWords::of);
   }

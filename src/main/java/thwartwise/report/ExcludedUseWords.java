@@ -7,7 +7,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.rules.ExcludedUse;
 
-/** Why nothing is recommended whatever the figures, each a sentence of its own. */
+/** Why nothing is recommended whatever the figures, each reason in a sentence. */
 public final class ExcludedUseWords {
   private static final String SO = ", so nothing is recommended";
 

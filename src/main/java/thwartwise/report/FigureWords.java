@@ -7,11 +7,14 @@ import thwartwise.checks.Unit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** A figure and its limit in a phrase: what there is rounded to its bad side, what is needed. */
+/**
+ * A figure and its limit in a phrase: the figure rounded to its unfavourable side, and the
+ * requirement.
+ */
 public final class FigureWords {
   private FigureWords() {}
 
-  /** The value with its unit; only where there is one. */
+  /** The value with its unit, if there is one. */
   static String of(Margin margin, UnitFormat units) {
     double value = margin.value().orElseThrow();
     return shown(value, margin.unit(), margin.atLeast() ? Side.DOWN : Side.UP, units);
@@ -24,7 +27,7 @@ public final class FigureWords {
     return units.either(metric, () -> own(unit, si, side, units).orElse(metric));
   }
 
-  /** A figure of those kinds that have units of their own in every system. */
+  /** A figure with units of its own in every system. */
   public static Optional<String> own(Unit unit, double si, Side side, UnitFormat units) {
     return switch (unit) {
       case METRE -> Optional.of(units.height(si, side));
@@ -41,7 +44,7 @@ public final class FigureWords {
     };
   }
 
-  /** What came of it and what is needed. */
+  /** The figure and the requirement. */
   static String withLimit(Margin margin, UnitFormat units) {
     return String.format(
         Locale.ROOT,

@@ -12,7 +12,7 @@ import thwartwise.page.Sentence;
 final class FindingWords {
   private FindingWords() {}
 
-  /** The finding by itself, with what was asked. */
+  /** The finding with its question. */
   static String of(Finding finding, UnitFormat units) {
     return Sentence.joined(
         List.of(
@@ -47,9 +47,7 @@ final class FindingWords {
     return MarginWords.value(finding.margin(), distinguishing(finding, units));
   }
 
-  /**
-   * Where it is reported that a figure is not good enough, it is not shown as good as its limit.
-   */
+  /** Figures fine enough that one short of its limit is not shown equal to it. */
   private static UnitFormat distinguishing(Finding finding, UnitFormat units) {
     return finding.outcome() == Outcome.MEETS
         ? units

@@ -10,14 +10,14 @@ import thwartwise.record.FleetRow;
 import thwartwise.record.InspectionRecord;
 
 /**
- * The same table for a spreadsheet: RFC 4180, lines ended by carriage return and line feed. A cell
- * that a spreadsheet would take for a formula begins with an apostrophe, since a boat's name may
- * have been chosen by somebody who wishes nobody well.
+ * The table of a group's boats for a spreadsheet: RFC 4180, lines ended by carriage return and line
+ * feed. A cell that a spreadsheet would take for a formula begins with an apostrophe, because the
+ * name of a boat may be malicious.
  */
 public final class FleetCsv {
   private static final String HEADS =
       line("boat", "inspected", "verdict", "people", "crew kg", "load kg", "overdue", "unusable");
-  // The wide forms are taken for the narrow ones in some countries' settings.
+  // Some spreadsheets take the wide forms for the narrow ones.
   private static final String FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
 
   private FleetCsv() {}
@@ -54,14 +54,14 @@ public final class FleetCsv {
   }
 
   static String cell(String words) {
-    // The table is looked at in a terminal as well, which takes an escape character for an order.
+    // The table is also printed in a terminal, which would obey an escape character.
     String printable = PrintableText.of(words);
     String harmless = startsLikeAFormula(printable) ? "'" + printable : printable;
     boolean quoted = harmless.chars().anyMatch(c -> ",\"".indexOf(c) >= 0);
     return quoted ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;
   }
 
-  /** Blanks before it do not make it harmless everywhere. */
+  /** Whether it starts like a formula; leading blanks do not protect everywhere. */
   private static boolean startsLikeAFormula(String words) {
     String start = words.stripLeading();
     return !start.isEmpty() && FORMULA.indexOf(start.charAt(0)) >= 0;

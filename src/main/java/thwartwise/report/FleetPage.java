@@ -86,7 +86,7 @@ public final class FleetPage {
     return held(record) ? "nothing" : units(record).mass(crew.load(), Side.DOWN);
   }
 
-  /** Each boat in its own. */
+  /** The units of each boat. */
   private static UnitFormat units(InspectionRecord record) {
     return ReaderUnits.of(record.boat());
   }

@@ -5,9 +5,9 @@ import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** How a boat lies at rest, in one clause. */
+/** The floating position of a boat at rest, in one clause. */
 final class FloatingPositionWords {
-  /** Degrees nobody sees. */
+  /** Angles below this are not visible, degrees. */
   private static final double LEVEL = 0.05;
 
   private FloatingPositionWords() {}

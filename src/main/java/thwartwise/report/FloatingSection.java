@@ -20,7 +20,7 @@ import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 
-/** How the boat floats, heels and lies swamped: as it is loaded today next to the limit. */
+/** The boat afloat, heeled and swamped: as loaded today next to the limit. */
 final class FloatingSection {
   private static final String NOTHING = "-";
   private static final List<Table.Column> STATES =
@@ -199,7 +199,7 @@ final class FloatingSection {
     return (side == Side.DOWN ? Rounding.down(degrees, 0) : Rounding.up(degrees, 0)) + "\u00b0";
   }
 
-  // How the boat lies: the word, the heel and the trim. Both angles round away from level.
+  // The floating position: its word, the heel and the trim. Both angles round away from level.
   private static final double LEVEL_DEGREES = 0.05;
 
   static String pose(PoseFigures pose) {

@@ -7,11 +7,11 @@ import thwartwise.geometry.Box;
 import thwartwise.measure.UnitFormat;
 import thwartwise.remedy.Deed.FoamBlock;
 
-/** Where foam goes, in lengths that can be measured in the boat. */
+/** The place of foam, in lengths that can be measured in the boat. */
 final class FoamWords {
   private FoamWords() {}
 
-  /** One block is told by its limits, several by what they lie between. */
+  /** One block by its limits, several by the space between them. */
   static String of(List<FoamBlock> blocks, UnitFormat units) {
     return blocks.size() == 1 ? one(blocks.get(0), units) : several(blocks, units);
   }

@@ -20,7 +20,7 @@ import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 
 /**
- * What nobody does in this boat, whoever is aboard. An act that was not assessed is not allowed
+ * What nobody may do in this boat, whoever is aboard. An act that was not assessed is not allowed
  * either.
  */
 final class ForbiddenSection {
@@ -66,7 +66,7 @@ final class ForbiddenSection {
     return rows;
   }
 
-  /** The acts alone, for whoever has read why. */
+  /** The acts alone, for a reader who has seen the reasons. */
   static void brief(Page page, List<Finding> findings) {
     Map<Subject, List<Finding>> acts = byAct(findings);
     List<String> forbidden = words(forbidden(acts));
@@ -80,7 +80,7 @@ final class ForbiddenSection {
     page.point(NOT_TRIED);
   }
 
-  /** The same in a sentence or two, so many of the acts named. */
+  /** The acts in a sentence or two, up to a number of them by name. */
   static List<String> listed(List<Finding> findings, int most) {
     Map<Subject, List<Finding>> acts = byAct(findings);
     List<String> all = words(forbidden(acts));
@@ -106,7 +106,7 @@ final class ForbiddenSection {
     return forbidden;
   }
 
-  /** An act has more than one answer. */
+  /** The answers by act; an act has more than one. */
   private static Map<Subject, List<Finding>> byAct(List<Finding> findings) {
     Map<Subject, List<Finding>> acts = new LinkedHashMap<>();
     findings.stream()
@@ -118,7 +118,7 @@ final class ForbiddenSection {
     return acts;
   }
 
-  // The same act was tried with several loadings; the worst of them is shown.
+  // The worst answer, because the same act was tried with several load cases.
   private static String happens(List<Finding> against, UnitFormat units) {
     Map<CheckQuestion, Finding> worst = new LinkedHashMap<>();
     against.forEach(a -> worst.merge(a.question(), a, Finding::worse));

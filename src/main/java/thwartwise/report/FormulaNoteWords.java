@@ -12,14 +12,14 @@ import thwartwise.rules.FormulaNote;
 import thwartwise.rules.RatedBoat.HullKind;
 import thwartwise.rules.ScopeMismatch;
 
-/** What a rule's number assumes or why there is none, in the units of its reader. */
+/** The assumptions of a rule's number, or why there is none, in the reader's units. */
 public record FormulaNoteWords(UnitFormat units) {
 
   public static String of(FormulaNote note, UnitFormat units) {
     return new FormulaNoteWords(units).of(note);
   }
 
-  /** Which property of the boat a rule set is not written for. */
+  /** The property of the boat for which a rule set is not written. */
   static String of(ScopeMismatch why, UnitFormat units) {
     return new FormulaNoteWords(units).scope(why);
   }

@@ -16,7 +16,7 @@ import thwartwise.rules.CapKind;
 import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.CapacityFigure.FigureStatus;
 
-/** What other rules give for this boat, set by set, and what becomes of it in the answer. */
+/** What other rules give for this boat, set by set, and how it enters the answer. */
 final class FormulasSection {
   private static final List<Table.Column> COLUMNS =
       List.of(
@@ -60,7 +60,7 @@ final class FormulasSection {
     return name.isBlank() ? Sentence.capital(heading) : name + ": " + heading;
   }
 
-  /** A set is as good as the best of its figures. */
+  /** The standing of a set, which is that of its best figure. */
   private static FigureStatus standing(List<CapacityFigure> set) {
     return set.stream().map(CapacityFigure::standing).sorted().findFirst().orElseThrow();
   }
@@ -76,7 +76,7 @@ final class FormulasSection {
     };
   }
 
-  // One rule's number as a row: what it is called, what it gives, what the boat has.
+  // One rule's number as a row: its name, the number, the boat's own figure.
 
   /**
    * @param set what becomes of the set as a whole, which stands above
@@ -90,7 +90,7 @@ final class FormulasSection {
         figure.has().isPresent() ? has(figure, units) : "");
   }
 
-  /** A limit goes by the key it has in the files. */
+  /** The title of a limit, by its key in the files. */
   static String title(CapacityFigure figure) {
     return figure.caps() == CapKind.LIMIT ? figure.formula().replace('-', ' ') : figure.formula();
   }

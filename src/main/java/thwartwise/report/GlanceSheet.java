@@ -20,14 +20,14 @@ import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 
 /**
- * What must be read off at arm's length: may it be launched, how much, how many, where they sit,
- * what nobody does, what to do first. A launch that is held has no figures.
+ * What must be read at arm's length: whether it may be launched, how much, how many, where they
+ * sit, what nobody may do, what to do first. A held launch has no figures.
  */
 final class GlanceSheet {
   private static final String HELD = "Nobody and nothing goes aboard, as the boat stands";
   private static final String FIRST = "To do first, of all changes tried:";
 
-  /** Each of them is named above as well. */
+  /** At most so many are named here; each is named above as well. */
   private static final int MOST = 3;
 
   private static final String AFTER = "To do after that, of all changes tried:";
@@ -51,7 +51,7 @@ final class GlanceSheet {
     new GlanceSheet(inspection, false).write(page, pictures);
   }
 
-  /** How it may go, when it may, for the card: a held launch says so and nothing else. */
+  /** The load under which it may go, for the card; a held launch has no figures. */
   static void loadedSo(Page page, InspectionRecord inspection) {
     new GlanceSheet(inspection, true).loadedSo(page);
   }
@@ -114,7 +114,9 @@ final class GlanceSheet {
         other(crew.load()) + "total load: people, kit and everything that is not built in");
   }
 
-  /** Strangers read a card, and may weigh themselves in the other unit. */
+  /**
+   * The figure in the other unit too, because strangers read a card and may weigh themselves in it.
+   */
   private String other(double mass) {
     return forStrangers ? "(" + units.other().mass(mass, Side.DOWN) + ") " : "";
   }
@@ -137,7 +139,7 @@ final class GlanceSheet {
     return FigureText.with(String.valueOf(heads), heads == 1 ? one : several);
   }
 
-  // What is left is left for people: of other things only so much was tried besides them.
+  // What is left of the load is for people; other things were searched only up to the figure given.
   private void load(Page page, Boat boat) {
     double kit = boat.kitMass();
     double people = boat.aboard().stream().mapToDouble(p -> p.mass()).sum();
@@ -185,7 +187,7 @@ final class GlanceSheet {
     return "Full of water, it holds up " + CrewWords.heldUp(crew);
   }
 
-  /** What was found bad comes before anything that would make the boat carry more. */
+  /** Faults to correct, before anything that would make the boat carry more. */
   private boolean putRight(Page page) {
     List<String> all = ChecklistWords.toPutRight(inspection);
     if (all.isEmpty()) {
@@ -206,7 +208,7 @@ final class GlanceSheet {
     return afterWork ? AFTER : Verdict.of(report) == Verdict.NOTHING_AGAINST ? MORE : FIRST;
   }
 
-  /** What each buys; how it is done stands on the sheet about changes. */
+  /** The gain of each; the sheet about changes says how to do it. */
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
     boolean trial = KneeDeepTrial.isAskedOf(inspection);
@@ -224,8 +226,8 @@ final class GlanceSheet {
   }
 
   /**
-   * What a canoe, or another boat that is held on to when it is swamped, asks of its crew; nothing
-   * of other boats.
+   * What a canoe, or another boat that its crew holds on to when swamped, asks of the crew; empty
+   * for other boats.
    */
   static List<String> canoeNotes(Report report) {
     List<String> words = new ArrayList<>();
@@ -242,7 +244,7 @@ final class GlanceSheet {
     return words;
   }
 
-  /** Of a boat that is no canoe it limits the crew instead. */
+  /** For a boat that is no canoe, this limits the crew instead. */
   private static boolean tipsWhenStiff(Finding finding) {
     return finding.role() == Role.FORBIDS_AN_ACT
         && finding.question().check() == CheckId.STIFF_OFF_THE_MIDDLE

@@ -14,9 +14,9 @@ import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.LifeJacket;
 
-/** Hands and jackets: how many carry the boat, which life jacket each needs. */
+/** Carrying and life jackets: how many people carry the boat, which jacket each needs. */
 final class HandlingSection {
-  /** What one person carries, kg (trade practice, no source). */
+  /** The mass that one person carries, kg (trade practice, no source). */
   private static final double EACH = 25;
 
   private HandlingSection() {}

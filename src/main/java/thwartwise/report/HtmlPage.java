@@ -9,7 +9,7 @@ import thwartwise.page.Typeface;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 
-/** The page of a record as one HTML file that needs nothing else, and as PDF made of the same. */
+/** The page of a record as one self-contained HTML file, and as PDF made from it. */
 public final class HtmlPage {
   private HtmlPage() {}
 
@@ -17,7 +17,7 @@ public final class HtmlPage {
     return of(inspection, number, Optional.empty());
   }
 
-  /** The same of a record that corrects an older one. */
+  /** The page of a record that corrects an older one. */
   public static String of(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     return document(page(inspection, number, corrects), inspection, number, "");
@@ -52,7 +52,7 @@ public final class HtmlPage {
     return HtmlDocument.of(page, title, "page", running(number) + more);
   }
 
-  /** At the foot of every sheet, so that one that went astray finds its record. */
+  /** The foot of every sheet, so that a lost sheet can be matched to its record. */
   private static String running(String number) {
     String look = "font-size: 9pt; font-family: \"" + Typeface.NAME + "\", sans-serif; }";
     return "@page { @bottom-left { content: \"Record "

@@ -9,7 +9,7 @@ import thwartwise.spread.Remeasurement;
 public final class InputWords {
   private InputWords() {}
 
-  /** A kind of measurement that somebody took the better way, in two words. */
+  /** A kind of measurement that was taken with more care, in two words. */
   public static String name(InputKind kind) {
     return switch (kind) {
       case HULL_MASS -> "hull weight";
@@ -67,7 +67,7 @@ public final class InputWords {
     };
   }
 
-  /** No jug fills a block of foam. */
+  /** Whether it is foam; no jug measures a block of foam. */
   private static boolean isFoam(Boat boat, String part) {
     return boat.chambers().stream()
         .flatMap(chamber -> chamber.parts().stream())

@@ -20,8 +20,9 @@ import thwartwise.page.Sentence;
 import thwartwise.record.InspectionRecord;
 
 /**
- * A boat that full of water holds up nobody only because nothing of it was proven: what it carries
- * while it stays dry, never as leave to go, and the trial in knee-deep water that would show more.
+ * The trial in knee-deep water for a boat that holds up nobody when swamped only because nothing
+ * proves its buoyancy: what it carries dry, never as permission to go, and the trial that would
+ * show more.
  */
 public final class KneeDeepTrial {
   private static final String HEADING = "First: the ten-minute trial in knee-deep water";
@@ -41,13 +42,13 @@ public final class KneeDeepTrial {
 
   private KneeDeepTrial() {}
 
-  /** Whether a trial is the main thing to do; one that went badly is enough. */
+  /** Whether a trial is the main thing to do; one failed trial is enough. */
   public static boolean isAskedOf(InspectionRecord inspection) {
     return isUnproven(inspection)
         && inspection.boat().observedTrial().filter(ObservedTrial::failed).isEmpty();
   }
 
-  /** Whether it holds up nobody full of water for want of anything that shows it. */
+  /** Whether it holds up nobody swamped only for want of evidence. */
   static boolean isUnproven(InspectionRecord inspection) {
     Report report = inspection.report();
     Recommendation crew = report.recommendation();
@@ -58,24 +59,24 @@ public final class KneeDeepTrial {
         && report.chambers().stream().noneMatch(ChamberFigures::counted);
   }
 
-  /** In one sentence, for a list of what to do first. */
+  /** The trial in one sentence, for a list of what to do first. */
   static String named() {
     return NAMED;
   }
 
-  /** What it carries dry, said as that and no more; blank of other boats. */
+  /** What it carries dry, stated as only that; blank for other boats. */
   static String dryOnly(InspectionRecord inspection) {
     return isUnproven(inspection)
         ? Sentence.joined(List.of(dry("Dry, it carries ", inspection), NOT_YET))
         : "";
   }
 
-  /** The same behind a label that says dry already. */
+  /** The same after a label that names dry already. */
   static String labelledDry(InspectionRecord inspection) {
     return dry("It carries ", inspection);
   }
 
-  /** The dry figures alone, and whether those named may sit in it dry as they are seated. */
+  /** The dry figures alone, and whether the people named may sit as they do. */
   private static String dry(String itCarries, InspectionRecord inspection) {
     Recommendation crew = inspection.report().recommendation();
     return Sentence.of(itCarries + FigureText.adults(crew.staysUpWith())) + named(inspection);
@@ -117,7 +118,10 @@ public final class KneeDeepTrial {
     }
   }
 
-  /** Water over a battery makes gas and shorts it; without its weight it is another boat. */
+  /**
+   * The battery goes ashore, because water over it makes gas and shorts it; without its weight it
+   * is another boat.
+   */
   private static String ashore(Boat boat) {
     List<String> names =
         boat.kit().stream()
@@ -131,7 +135,8 @@ public final class KneeDeepTrial {
             + Sentence.list(names);
   }
 
-  // What must be seen is common practice, no source; ten minutes as in a leak test of a chamber.
+  // The requirements of the trial are common practice, no source; ten minutes as in a leak test of
+  // a chamber.
   private static String[][] steps(String dry, String ashore) {
     return new String[][] {
       {

@@ -5,7 +5,7 @@ import thwartwise.boat.BuoyancyReason.TakesWater;
 import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 
-/** How long a chamber that takes in a little water goes on lifting. */
+/** How long a slowly leaking chamber keeps its lift. */
 final class LeakWords {
   private static final double DAY = 24 * 60;
 

@@ -22,7 +22,7 @@ public final class LoadCaseWords {
     this.units = units;
   }
 
-  /** As a report keeps it, in metric units. */
+  /** The words in metric units, as a report stores them. */
   public static String of(LoadCase loadCase) {
     return of(loadCase, UnitFormat.METRIC);
   }
@@ -35,7 +35,7 @@ public final class LoadCaseWords {
     return String.join("; ", words);
   }
 
-  /** Without what is done to it; blank where nothing is said of it. */
+  /** The loading alone; blank if there is nothing to say of it. */
   private static String loading(LoadCase loadCase, UnitFormat units) {
     String kind = kind(loadCase.kind());
     String crew = crew(loadCase.crew(), units);
@@ -48,7 +48,7 @@ public final class LoadCaseWords {
     return loadCase.deeds().stream().map(words::deed).collect(Collectors.joining("; "));
   }
 
-  /** Blank for a loading that has no name. */
+  /** The kind; blank for a loading without a name. */
   public static String kind(LoadCase.Kind kind) {
     return switch (kind) {
       case AS_LOADED -> "as loaded";
@@ -58,12 +58,12 @@ public final class LoadCaseWords {
     };
   }
 
-  /** As a report keeps it, in metric units. */
+  /** The crew in metric units, as a report stores it. */
   public static String crew(Crew crew) {
     return crew(crew, UnitFormat.METRIC);
   }
 
-  /** Who is aboard, and where. */
+  /** The people aboard, and their places. */
   public static String crew(Crew crew, UnitFormat units) {
     return new LoadCaseWords(units).aboard(crew);
   }
@@ -176,7 +176,7 @@ public final class LoadCaseWords {
         .orElseGet(() -> units.speed(metresASecond, UnitFormat.Side.UP));
   }
 
-  /** Reports keep these to the digit. */
+  /** The metric words, which reports keep to the digit; empty in feet. */
   private Optional<String> metric(String format, double value) {
     return units.system().isMetric()
         ? Optional.of(String.format(Locale.ROOT, format, value))

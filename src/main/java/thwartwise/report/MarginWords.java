@@ -9,12 +9,15 @@ import thwartwise.page.FigureText;
 
 /** A figure and its limit in the reader's units, both rounded to the cautious side. */
 final class MarginWords {
-  /** Further decimals: of a metre and of an inch the hundredth of a millimetre. */
+  /** The greatest number of further decimals: a hundredth of a millimetre for metres and inches. */
   private static final int FINEST = 3;
 
   private MarginWords() {}
 
-  /** As fine as it takes to show that the figure is not its limit; a hair of it is not shown. */
+  /**
+   * As many decimals as it takes to tell the figure from its limit; a smaller difference is not
+   * shown.
+   */
   static UnitFormat distinguishing(Margin margin, UnitFormat units) {
     UnitFormat shown = units;
     for (int step = 0; step <= FINEST; step++) {
@@ -35,7 +38,7 @@ final class MarginWords {
     return words(margin.limit(), margin, margin.atLeast() ? Side.UP : Side.DOWN, units);
   }
 
-  /** The limit with the way it is meant. */
+  /** The limit and its direction. */
   static String asked(Margin margin, UnitFormat units) {
     return (margin.atLeast() ? "at least " : "at most ") + limit(margin, units);
   }

@@ -26,7 +26,7 @@ import thwartwise.measured.Property.Settable;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 
-/** What went in, shortly: the record next to this page holds every point. */
+/** The measurements in brief; the record next to this page holds every point. */
 final class MeasuredSection {
   private final UnitFormat units;
 
@@ -195,7 +195,7 @@ final class MeasuredSection {
         : "How it is driven was not said";
   }
 
-  /** Length and greatest breadth of a hull as its stations have it, metres. */
+  /** Length and greatest breadth of a hull by its stations, metres. */
   private record HullSize(double length, double breadth) {
     static HullSize of(List<Station> stations) {
       return new HullSize(extent(stations, Vector3::x), extent(stations, Vector3::y));
@@ -212,7 +212,7 @@ final class MeasuredSection {
     }
   }
 
-  /** Where a cleat is, as somebody with a tape would say it. */
+  /** The position of a cleat, in distances to measure with a tape. */
   static final class CleatWords {
     private CleatWords() {}
 

@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Measure;
 
-/** Which measurement a question of plausibility is about, in words. */
+/** The measurement that a question of plausibility is about, in words. */
 final class MeasuredWords {
   private MeasuredWords() {}
 
@@ -11,7 +11,7 @@ final class MeasuredWords {
     return form(question.measure()).formatted(question.things().toArray());
   }
 
-  /** With a gap for each name. */
+  /** The words with a gap for each name. */
   private static String form(Measure measure) {
     return switch (measure) {
       case BLOCK_COEFFICIENT -> "how much of its block the hull fills under water";

@@ -15,9 +15,9 @@ import thwartwise.boat.MethodAssumption.ShelteredWater;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** What the method takes for granted of every boat, each in a sentence. */
+/** The assumptions of the method for every boat, each in a sentence. */
 record MethodAssumptionWords(UnitFormat units) {
-  /** A figure in words, by its key in the rule set. */
+  /** The figures in words, by their keys in the rule set. */
   private static final Map<String, BiFunction<MethodAssumptionWords, Double, String>> FIGURES =
       Map.ofEntries(
           entry("current", (w, v) -> "a current of " + w.inUnits(v, "%.1f m/s", w::speedUp)),
@@ -201,7 +201,7 @@ record MethodAssumptionWords(UnitFormat units) {
             height(shape.height()));
   }
 
-  /** Rounded up, as what is taken off. */
+  /** A percentage rounded up, for a deduction. */
   private static double percent(double share) {
     return Math.ceil(100 * share - 1e-9);
   }
@@ -247,7 +247,7 @@ record MethodAssumptionWords(UnitFormat units) {
     return " (" + basis + ")";
   }
 
-  /** In metric words as reports have always said it. */
+  /** Metric words in the form that reports have always had. */
   private String inUnits(double value, String metric, DoubleFunction<String> own) {
     return units.either(number(metric, value), () -> own.apply(value));
   }
@@ -256,7 +256,10 @@ record MethodAssumptionWords(UnitFormat units) {
     return String.format(Locale.ROOT, words, value);
   }
 
-  /** The push of one horsepower is so many times that of one watt to the two thirds. */
+  /**
+   * The thrust of one horsepower, from that of one watt: thrust goes with the power to the two
+   * thirds.
+   */
   private String thrust(double newtons) {
     double ofOne = newtons * Math.pow(UnitFormat.HORSEPOWER, 2.0 / 3);
     return units.force(ofOne, Side.UP) + " times its horsepower";

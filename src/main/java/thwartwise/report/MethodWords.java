@@ -3,11 +3,11 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.boat.MeasuringMethod;
 
-/** How measurements were taken, as somebody said. */
+/** The methods of measuring, as stated. */
 final class MethodWords {
   private MethodWords() {}
 
-  /** "hull weight: bathroom scales", "kit weights of the battery: guess". */
+  /** The list of them: "hull weight: bathroom scales", "kit weights of the battery: guess". */
   static List<String> of(List<MeasuringMethod> methods) {
     return methods.stream().map(MethodWords::of).toList();
   }

@@ -20,12 +20,15 @@ import thwartwise.spread.BoatSpread;
 
 /**
  * What happens to the people where a check that limits the crew falls short, each mishap once: a
- * boat that sinks does not roll over as well.
+ * boat that sinks does not also capsize.
  */
 final class MishapWords {
   private MishapWords() {}
 
-  /** Without figures, of what stops one more; its name where there are no words for it. */
+  /**
+   * What stops one more person, without figures; the name of the check where there are no words for
+   * it.
+   */
   static String of(LimitingFactor factor) {
     return factor instanceof LimitingFactor.ByCheck check
         ? of(check.question())
@@ -57,7 +60,7 @@ final class MishapWords {
     return question.subject().check() == CheckId.SWAMPED_LEVEL;
   }
 
-  /** When people move or sit so; blank where they do not. */
+  /** The condition that people move or sit so; blank where there is none. */
   private static String when(CheckQuestion question) {
     return switch (question.check()) {
       case THREE_FIFTHS_TO_ONE_SIDE -> "when everyone moves to one side";
@@ -89,7 +92,10 @@ final class MishapWords {
     return finding.question().check() == CheckId.SWAMPED_LIFT;
   }
 
-  /** Of a boat that rolls over nobody asks how much of its side is left, or which end is up. */
+  /**
+   * Whether a mishap follows from another: in a boat that capsizes, the remaining freeboard and the
+   * end that lifts do not matter.
+   */
   private static boolean followsFrom(Finding finding, List<Finding> all) {
     return finding.margin().unit() == Unit.METRE
         && all.stream()
@@ -116,7 +122,10 @@ final class MishapWords {
     return finding.outcome() == Outcome.BORDERLINE ? words + doubt(finding, report) : words;
   }
 
-  /** A limit far away may still be passed, where the boat rolls over soon after. */
+  /**
+   * Why the outcome is in doubt. A limit that seems far away may still be passed where the boat
+   * capsizes soon after it.
+   */
   private static String doubt(Finding finding, Report report) {
     boolean loaded = finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
     return report

@@ -8,7 +8,7 @@ import thwartwise.checks.Note;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** What stands next to a figure, in words; blank where nothing does. */
+/** The note next to a figure, in words; blank without one. */
 public final class NoteWords {
   private final UnitFormat units;
 
@@ -53,7 +53,7 @@ public final class NoteWords {
     return note instanceof Note.TwoChambers two ? two.first() + " and " + two.second() : "";
   }
 
-  /** Of a boat afloat. */
+  /** Notes about a boat afloat. */
   private Optional<String> heeled(Note note) {
     if (note instanceof Note.NoRest none) {
       return Optional.of(ending(none.ending()));
@@ -82,7 +82,7 @@ public final class NoteWords {
     return note instanceof Note.FloodsFirst floods ? Optional.of(floods(floods)) : Optional.empty();
   }
 
-  /** Of water in a boat, and of a swamped one. */
+  /** Notes about water in a boat, and about a swamped one. */
   private Optional<String> wet(Note note) {
     if (note instanceof Note.SwampedSo so) {
       return Optional.of("swamped like this, " + of(so.how(), units));

@@ -7,16 +7,16 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.FigureText;
 import thwartwise.record.InspectionRecord;
 
-/** What was seen of the boat full of water, told apart from what was worked out. */
+/** An observed trial in the flooded boat, distinct from what was computed. */
 public final class ObservedTrialWords {
   private ObservedTrialWords() {}
 
-  /** Where it counts. */
+  /** The trial, if it counts. */
   static Optional<ObservedTrial> counting(InspectionRecord inspection) {
     return inspection.report().observedTrial(inspection.boat(), inspection.date().toLocalDate());
   }
 
-  /** In one sentence, where it counts. */
+  /** The trial in one sentence, if it counts. */
   public static Optional<String> of(InspectionRecord inspection) {
     return counting(inspection)
         .map(
@@ -26,7 +26,7 @@ public final class ObservedTrialWords {
                     + told(inspection.boat(), seen));
   }
 
-  /** How far it goes, where it counts. */
+  /** What the trial covers, if it counts. */
   public static Optional<String> bounds(InspectionRecord inspection) {
     return counting(inspection)
         .map(
@@ -36,12 +36,12 @@ public final class ObservedTrialWords {
                     + ") and for no more weight");
   }
 
-  /** Of one that went badly. */
+  /** A failed trial. */
   static Optional<String> bad(Boat boat) {
     return boat.observedTrial().filter(ObservedTrial::failed).map(seen -> any(boat, seen));
   }
 
-  /** Of any trial, whether it counts or not. */
+  /** Any trial, whether it counts or not. */
   static String any(Boat boat, ObservedTrial seen) {
     return "Trial in knee-deep water: "
         + (seen.failed() ? "it went badly, " : "it went well and counts on its day only, ")

@@ -8,7 +8,7 @@ import thwartwise.boat.Opening;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measured.PartProperties;
 
-/** An opening in a few words: how large, how high, where it leads, and what shuts it. */
+/** An opening in a few words: its size, height, destination and closure. */
 final class OpeningWords {
   private static final Set<String> SAY_WHICH =
       Set.of("a", "an", "the", "its", "one", "two", "three", "both", "some", "his", "her", "our");
@@ -34,7 +34,10 @@ final class OpeningWords {
         .orElse(units.tape(opening.width()) + " wide, its edge " + up);
   }
 
-  /** "a bung"; words that say which thing, and several things, stay as they were typed. */
+  /**
+   * The closure with an article: "a bung". Words with an article, and several things, stay as they
+   * were typed.
+   */
   static String withArticle(String words) {
     String lower = words.strip().toLowerCase(Locale.ROOT);
     boolean several = lower.endsWith("s") && !lower.endsWith("ss");

@@ -3,7 +3,7 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.record.OverdueItem;
 
-/** What is due again of a boat, in words. */
+/** What is due again for a boat, in words. */
 public final class OverdueWords {
   private OverdueWords() {}
 

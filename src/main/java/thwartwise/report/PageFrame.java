@@ -8,7 +8,7 @@ import thwartwise.page.Sentence;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.record.InspectionRecord;
 
-/** Which boat, when, by whom. */
+/** The head and foot of a page: which boat, when, by whom. */
 final class PageFrame {
   private PageFrame() {}
 
@@ -27,7 +27,7 @@ final class PageFrame {
     page.points(confirmedMeasurements(inspection.boat()));
   }
 
-  /** A paragraph passes over what is blank. */
+  /** A paragraph, or nothing for blank text. */
   private static String said(Boat boat) {
     return boat.methods().isEmpty()
         ? ""
@@ -38,9 +38,9 @@ final class PageFrame {
     return by.isBlank() ? "somebody not named" : by;
   }
 
-  // What this page is, and what it was made with.
+  // The purpose of this page, and the version that made it.
 
-  /** The number of the record it lies beside, until when it holds, and who answers for it. */
+  /** The number of the record next to which it lies, its validity, and who answers for it. */
   static void foot(Page page, InspectionRecord inspection, String number) {
     foot(page, inspection);
     page.paragraph("Record " + number, ValidityPeriod.words(inspection));
@@ -60,7 +60,7 @@ final class PageFrame {
             + TimestampText.of(inspection.date()));
   }
 
-  /** What looks wrong and was kept with a reason, one sentence each. */
+  /** Measurements that look wrong and were confirmed with a reason, one sentence each. */
   static List<String> confirmedMeasurements(Boat boat) {
     return boat.confirmedMeasurements().stream().map(PageFrame::confirmedMeasurements).toList();
   }

@@ -18,12 +18,15 @@ import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 
 /**
- * Everything between the head and the foot of the page, in the order people ask, sheet by sheet.
+ * Everything between the head and the foot of the page, sheet by sheet, in the order in which
+ * people ask.
  */
 final class PageSheets {
   private PageSheets() {}
 
   /**
+   * Writes the sheets.
+   *
    * @param pictures of the boat; none for a form that cannot show any
    */
   static void write(Page page, InspectionRecord inspection, Pictures pictures) {
@@ -54,7 +57,7 @@ final class PageSheets {
         new LinkedHashSet<>(AssumptionWords.of(inspection.report().assumptions(), units));
     List<String> own = AssumptionWords.of(boat);
     own.forEach(general::remove);
-    // Older records have those of the boat in metric words, whoever reads them.
+    // Older records have the assumptions about the boat in metric words for every reader.
     AssumptionWords.of(boat.assumptions(), UnitFormat.METRIC).forEach(general::remove);
     page.heading("What was assumed");
     if (own.isEmpty() && general.isEmpty()) {
@@ -70,7 +73,7 @@ final class PageSheets {
     NOT_LOOKED_AT.forEach(page::note);
   }
 
-  /** What holds for every boat, whatever the figures say. */
+  /** Cautions for every boat, whatever the figures say. */
   static void cautions(Page page, UnitFormat units) {
     page.heading("Before anybody steps in");
     page.point(
@@ -97,9 +100,7 @@ final class PageSheets {
             + " where the boat is used");
   }
 
-  /**
-   * What it all rests on: what was measured, taken for granted and not looked at, and the sources.
-   */
+  /** The basis of it all: measurements, assumptions, what was not looked at, and the sources. */
   private static void basis(Page page, InspectionRecord inspection, Sources sources) {
     page.part("What it rests on");
     page.folded(
@@ -110,7 +111,7 @@ final class PageSheets {
     cautions(page, ReaderUnits.of(inspection.boat()));
   }
 
-  /** What no arithmetic sees: to be looked at by hand and eye, and ticked with a pen. */
+  /** What no computation shows: points to look at by hand and eye, and to tick with a pen. */
   private static void checklists(Page page, InspectionRecord inspection) {
     Boat boat = inspection.boat();
     page.sheet("To look at by hand and eye");
@@ -126,9 +127,7 @@ final class PageSheets {
     }
   }
 
-  /**
-   * What could be changed and what that takes, what nobody does and why, how else people may sit.
-   */
+  /** Possible changes and their effort, what nobody may do and why, and other seatings. */
   private static void changes(Page page, InspectionRecord inspection, Pictures pictures) {
     Report report = inspection.report();
     UnitFormat units = ReaderUnits.of(inspection.boat());
@@ -145,8 +144,8 @@ final class PageSheets {
   }
 
   /**
-   * Every figure: what was asked, what holds it up, how it floats, what published rules give; and
-   * what was found without one.
+   * Every figure: questions, buoyancy, floating positions, published rules, and what was found
+   * without a rule.
    */
   private static void checks(Page page, InspectionRecord inspection, Sources sources) {
     Report report = inspection.report();
@@ -164,7 +163,7 @@ final class PageSheets {
     electrics(page, inspection);
   }
 
-  /** How far battery and motor take the boat, and whether its wires are in order. */
+  /** The range of battery and motor, and whether the wires are in order. */
   private static void electrics(Page page, InspectionRecord inspection) {
     Boat boat = inspection.boat();
     if (boat.electrics().isEmpty()) {

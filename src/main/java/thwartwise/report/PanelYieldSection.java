@@ -14,9 +14,9 @@ import thwartwise.page.Table;
 import thwartwise.passage.MotorSpeed;
 import thwartwise.passage.PassagePlan;
 
-/** What the solar panel gives back in a dull month, month by month. */
+/** The yield of the solar panel in a dull month, month by month. */
 final class PanelYieldSection {
-  /** A tenth of an ampere-hour, C; less would be shown as 0.0. */
+  /** A tenth of an ampere-hour, C; less would show as 0.0. */
   private static final double LEAST_SHOWN = 360;
 
   private final Page page;
@@ -73,7 +73,7 @@ final class PanelYieldSection {
     return columns;
   }
 
-  /** The fastest and the slowest setting, as far as there are any. */
+  /** The fastest and the slowest setting, if there are any. */
   private List<MotorSpeed> ends() {
     List<MotorSpeed> all = plan.speeds();
     return all.size() < 3 ? all : List.of(all.get(0), all.get(all.size() - 1));
@@ -92,7 +92,7 @@ final class PanelYieldSection {
     return row;
   }
 
-  /** At the same loss to the current as the whole charge has. */
+  /** Running times with the same loss to the current as the whole charge has. */
   private String runs(MotorSpeed speed, double charge) {
     UsableCharge usable = plan.usable().orElseThrow();
     return charge > 0

@@ -15,8 +15,8 @@ import thwartwise.picture.Pictures.MissingPicture;
  * The words of a picture.
  *
  * @param title what it shows, in a few words
- * @param alternative the same for somebody who cannot see it
- * @param caption what to make of it
+ * @param alternative the same for a reader who cannot see it
+ * @param caption what it means
  */
 public record PictureWords(String title, String alternative, String caption) {
 
@@ -56,14 +56,14 @@ public record PictureWords(String title, String alternative, String caption) {
     return "Its heel is not drawn, because it was not found to float upright";
   }
 
-  /** Heels under this are not worth a word, rad. */
+  /** Heels below this are not mentioned, rad. */
   private static final double LEVEL = Math.toRadians(1);
 
   private static String heeled(double heel) {
     return Math.abs(heel) > LEVEL ? ", heeled " + degrees(heel) : "";
   }
 
-  /** Whole degrees, rounded up, either way. */
+  /** Whole degrees, rounded up, on either side. */
   private static String degrees(double heel) {
     return Rounding.up(Math.toDegrees(Math.abs(heel)), 0) + "\u00a0degrees";
   }
@@ -76,7 +76,7 @@ public record PictureWords(String title, String alternative, String caption) {
     };
   }
 
-  /** The words of the boat from above. */
+  /** The words of the plan. */
   private record PlanWords(PictureFacts.Plan shown, UnitFormat units) {
     static final String TITLE = "From above: places, people, kit and chambers";
 
@@ -126,7 +126,7 @@ public record PictureWords(String title, String alternative, String caption) {
     }
   }
 
-  /** The words of the boat from the side. */
+  /** The words of the side view. */
   private record SideWords(PictureFacts.Profile shown, UnitFormat units) {
     static final String TITLE = "From the side: how deep it floats";
 

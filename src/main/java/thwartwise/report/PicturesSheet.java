@@ -9,11 +9,11 @@ import thwartwise.picture.Picture;
 import thwartwise.picture.Pictures;
 import thwartwise.record.InspectionRecord;
 
-/** The boat in pictures, for whoever would rather look than read. */
+/** The boat in pictures, for a reader who would rather look than read. */
 final class PicturesSheet {
   private PicturesSheet() {}
 
-  /** Those of an inspection, with what its first piece of advice does. */
+  /** The pictures of an inspection, with the effect of its first piece of advice. */
   static Pictures of(InspectionRecord inspection) {
     LocalDate day = inspection.date().toLocalDate();
     Pictures all = Pictures.of(inspection.boat(), inspection.report(), day);
@@ -24,12 +24,12 @@ final class PicturesSheet {
         .orElse(all);
   }
 
-  /** What the first piece of advice does. */
+  /** The effect of the first piece of advice. */
   static void change(Page page, Pictures pictures, UnitFormat units) {
     pictures.change().ifPresent(picture -> page.drawn(drawn(picture, units)));
   }
 
-  /** The first of them, which belongs to what is read at a glance. */
+  /** The plan, which belongs to what is read at a glance. */
   static void fromAbove(Page page, Pictures pictures, UnitFormat units) {
     pictures.drawn().stream().limit(1).forEach(picture -> page.drawn(drawn(picture, units)));
   }

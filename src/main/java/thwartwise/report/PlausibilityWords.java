@@ -9,17 +9,17 @@ import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.plausibility.PlausibilityTopic;
 
-/** What looks wrong of the measurements, in words. */
+/** Measurements that look wrong, in words. */
 public final class PlausibilityWords {
   private PlausibilityWords() {}
 
-  /** As it stands in a sentence. */
+  /** The words in the form for a sentence. */
   public static String of(PlausibilityId doubt) {
     String topic = of(doubt.topic());
     return doubt.topic().isNamed() ? topic + " \"" + doubt.name() + "\"" : topic;
   }
 
-  /** As it stands in a sentence, before the name if it has one. */
+  /** The words in the form for a sentence, before the name if there is one. */
   public static String of(PlausibilityTopic topic) {
     return switch (topic) {
       case BLOCK -> "fullness of the hull under water";
@@ -45,7 +45,7 @@ public final class PlausibilityWords {
     };
   }
 
-  /** What it is of, what it comes to, what it should be, and what to do. */
+  /** The measurement, its value, the expected value, and what to do. */
   public static String of(PlausibilityFinding doubt, UnitFormat units) {
     Margin margin = doubt.finding().margin();
     Side has = margin.atLeast() ? Side.DOWN : Side.UP;

@@ -25,7 +25,7 @@ import thwartwise.proof.ProofAssessment;
 import thwartwise.proof.ProofComparison;
 import thwartwise.proof.RollComparison;
 
-/** What is said before a proof afloat, and what came of it, on one screen. */
+/** The text before a proof afloat, and its result, on one screen. */
 public final class ProofPage {
   public static final String WITHDRAWN = "The recommendation is withdrawn";
   private static final double INCH = 0.0254;
@@ -42,7 +42,7 @@ public final class ProofPage {
     this.units = ReaderUnits.of(boat);
   }
 
-  /** Cautions, and what is to hand. */
+  /** Cautions, and what to have at hand. */
   public static String opening(Boat boat) {
     Page page = new Page();
     page.title(boat.name() + ": a proof afloat");
@@ -72,9 +72,11 @@ public final class ProofPage {
               + " ashore first; the page of the boat tells it step by step");
 
   /**
+   * The result.
+   *
    * @param assessed empty where nothing could be compared
-   * @param seen what was seen of it full of water
-   * @param kept the boat with the proof; empty where it could not be kept
+   * @param seen what was observed in the flooded boat
+   * @param kept the boat with the proof; empty where it could not be saved
    */
   public static String of(
       Boat boat,
@@ -183,7 +185,7 @@ public final class ProofPage {
         .anyMatch(label -> label.state() == state && RAILS.contains(label.point()));
   }
 
-  /** Starboard down is positive inside; told to the side of the weight. */
+  /** The heel to the side of the weight; inside, starboard down is positive. */
   private static String heels(ProofAssessment assessed) {
     List<String> heels = new ArrayList<>();
     for (int at = 0; at < assessed.labels().size(); at++) {

@@ -13,7 +13,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.spread.InputKind;
 
-/** What was read of a boat afloat, and what may be wrong with it. */
+/** The readings of a boat afloat, and what may be wrong with it. */
 final class ProofWords {
   private ProofWords() {}
 
@@ -21,7 +21,7 @@ final class ProofWords {
     return held(proof.day().toString(), proof.readings().by(), proof.outcome().suspect(), units);
   }
 
-  /** Why nobody goes. */
+  /** Why the launch is held. */
   static String held(
       String date, String by, Optional<SuspectedMeasurement> suspect, UnitFormat units) {
     return "read afloat on "
@@ -33,7 +33,7 @@ final class ProofWords {
         + suspect.map(s -> "; most likely wrong is " + slip(s, units)).orElse("");
   }
 
-  /** In one sentence, with both numbers. */
+  /** The result in one sentence, with both numbers. */
   static String of(KeptProof proof, UnitFormat units) {
     return "Proof afloat of "
         + TimestampText.day(proof.day())
@@ -96,12 +96,12 @@ final class ProofWords {
     };
   }
 
-  /** Which measurement, and by how much it would be off. */
+  /** The measurement that may be wrong, and by how much. */
   static String slip(SuspectedMeasurement slip, UnitFormat units) {
     return kind(slip).map(kind -> slip(kind, slip, units)).orElse(slip.kind());
   }
 
-  /** Empty for one of a later program. */
+  /** The result; empty for one of a later program. */
   private static Optional<InputKind> kind(SuspectedMeasurement slip) {
     return Arrays.stream(InputKind.values())
         .filter(kind -> kind.name().equals(slip.kind()))

@@ -10,14 +10,14 @@ import thwartwise.measured.Property;
 final class PropertyWords {
   private PropertyWords() {}
 
-  /** Those of the rows that have a label and are known. */
+  /** The known values of those rows that have a label. */
   static <O> Stream<String> of(List<? extends Property<O, ?>> rows, O owner, UnitFormat units) {
     return rows.stream()
         .filter(row -> !row.label().isBlank())
         .flatMap(row -> of(row, owner, units).stream());
   }
 
-  /** The same, behind what else is said of a thing. */
+  /** The same, after other words about a thing. */
   static <O> String behind(List<? extends Property<O, ?>> rows, O owner, UnitFormat units) {
     return String.join("", of(rows, owner, units).map(words -> ", " + words).toList());
   }

@@ -20,7 +20,7 @@ import thwartwise.passage.PassagePlan;
 import thwartwise.passage.ReturnTrip;
 import thwartwise.passage.Rowing;
 
-/** How long motor and battery run, when to turn back, and what if the motor stops. */
+/** How long motor and battery run, when to turn back, and what to do if the motor stops. */
 public final class RangePage {
   private static final double[] WINDS = {0, 2, 4};
   private static final double[] STREAMS = {0, 0.5, 1};
@@ -42,7 +42,9 @@ public final class RangePage {
   }
 
   /**
-   * @param shallow how the boat lies with its motor down and tilted, as far as that was measured
+   * The page.
+   *
+   * @param shallow how the boat floats with its motor down and tilted, as far as that was measured
    */
   public static String of(PassagePlan plan, Optional<ShallowWater> shallow) {
     return new RangePage(plan, shallow).page().toString();
@@ -146,7 +148,7 @@ public final class RangePage {
         + " at the latest, in still water without wind";
   }
 
-  /** What the boat file says of the waters is the case that matters. */
+  /** The case that matters is the one that the boat file states for its waters. */
   private Optional<String> inStatedWaters() {
     String where =
         "In the waters stated (wind "

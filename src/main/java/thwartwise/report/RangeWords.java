@@ -19,17 +19,22 @@ record RangeWords(Optional<BoatSpread> spread, UnitFormat units) {
   /**
    * A finding with the range of its figure, SI.
    *
-   * @param figure what its spread was worked out of
+   * @param figure the figure from which its spread was computed
    */
   record Ranged(Margin margin, CoverageInterval range, FigureSpread figure) {
-    /** Of an act that is worst for another crew the range lies about the figure of that crew. */
+    /**
+     * The finding with its range. If an act is worst for another crew, the range is that of the
+     * other crew's figure.
+     */
     static Ranged of(Margin margin, FigureSpread figure) {
       double by = margin.value().getAsDouble() - figure.margin().value().getAsDouble();
       CoverageInterval range = figure.range();
       return new Ranged(margin, possible(margin.unit(), range, by), figure);
     }
 
-    /** What was drawn to second order may be a heel below zero or a boat that has gone round. */
+    /**
+     * Limits a second-order range, which may reach a heel below zero or a boat that has capsized.
+     */
     private static CoverageInterval possible(Unit unit, CoverageInterval range, double by) {
       boolean signed = unit == Unit.METRE || unit == Unit.KILOGRAM;
       double least = signed ? Double.NEGATIVE_INFINITY : 0;
@@ -39,13 +44,13 @@ record RangeWords(Optional<BoatSpread> spread, UnitFormat units) {
           Math.max(least, Math.min(most, range.high() + by)));
     }
 
-    /** Whether the figure is the one the share of boats was counted for. */
+    /** Whether the share of boats was counted for this figure. */
     boolean isCounted() {
       return margin.equals(figure.margin());
     }
   }
 
-  /** Empty where nobody knows how far the figure may be off, or there is none. */
+  /** The range; empty where nobody knows how far the figure may be off, or there is none. */
   Optional<Ranged> of(Finding finding) {
     boolean loaded = finding.loadCase().kind() == LoadCase.Kind.AS_LOADED;
     return spread
@@ -55,7 +60,7 @@ record RangeWords(Optional<BoatSpread> spread, UnitFormat units) {
         .map(f -> Ranged.of(finding.margin(), f));
   }
 
-  /** "0.21 to 0.29 m". */
+  /** The range in words: "0.21 to 0.29 m". */
   String range(Ranged ranged) {
     return shown(ranged.margin(), ranged.range().low(), Side.DOWN)
         + " to "

@@ -3,7 +3,7 @@ package thwartwise.report;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitFormat;
 
-/** The units in which a boat's papers speak. */
+/** The units of a boat's papers. */
 public final class ReaderUnits {
   private ReaderUnits() {}
 

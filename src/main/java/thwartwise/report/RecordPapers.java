@@ -8,7 +8,7 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 
-/** Every page that lies next to a record: the long one and the card, each as text, HTML and PDF. */
+/** Every page next to a record: the long one and the card, each as text, HTML and PDF. */
 public final class RecordPapers {
   public static final String TEXT = ".txt";
   public static final String HTML = ".html";
@@ -25,7 +25,7 @@ public final class RecordPapers {
     return of(inspection, number, Optional.empty());
   }
 
-  /** The same of a record that corrects an older one. */
+  /** The pages of a record that corrects an older one. */
   public static List<Paper> of(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     List<Paper> papers = new ArrayList<>();
@@ -38,7 +38,9 @@ public final class RecordPapers {
     return papers;
   }
 
-  /** A JDK without its drawing parts must not cost anybody the record and the other pages. */
+  /**
+   * A PDF; a JDK without its drawing parts must not cost anybody the record and the other pages.
+   */
   private static Optional<Paper> pdf(String ending, Supplier<byte[]> making) {
     try {
       return Optional.of(new Paper(ending, making.get()));

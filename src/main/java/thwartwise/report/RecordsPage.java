@@ -13,9 +13,9 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 
-/** The records that are kept, and whether they still fit together. */
+/** The saved records, and whether they still fit together. */
 public final class RecordsPage {
-  /** Enough to know a hash by; the record has all of it. */
+  /** Enough digits to recognise a hash; the record has all of it. */
   private static final int DIGITS = 16;
 
   private RecordsPage() {}
@@ -85,7 +85,7 @@ public final class RecordsPage {
         + units.mass(crew.load(), Side.DOWN);
   }
 
-  /** What a record that corrects another says of it. */
+  /** The note of a record that corrects another one. */
   public static String corrects(Correction correction) {
     return "It corrects record "
         + correction.number()
@@ -95,7 +95,7 @@ public final class RecordsPage {
         + correction.reason();
   }
 
-  /** What the page of a correction says before its foot. */
+  /** The note before the foot of a correction's page. */
   static void correction(Page page, Optional<Correction> corrects) {
     corrects.ifPresent(
         correction ->

@@ -20,7 +20,7 @@ public final class RefusalWords {
     return refusals.stream().map(refusal -> of(refusal, units)).toList();
   }
 
-  /** The same, where of an empty boat that already falls short the first is enough. */
+  /** The reasons; if the empty boat falls short already, the first is enough. */
   static List<String> brief(List<Refusal> refusals, UnitFormat units) {
     List<Refusal> empty = refusals.stream().filter(Refusal.EmptyBoat.class::isInstance).toList();
     return of(refusals.stream().filter(r -> empty.indexOf(r) < 1).toList(), units);
@@ -102,7 +102,7 @@ public final class RefusalWords {
         + (check.afterAllowance() ? " (after the allowance for tape and scales)" : "");
   }
 
-  /** What was asked, what came of it and what is needed. */
+  /** The question, the figure and the requirement. */
   private String figures(Refusal.ByCheck check) {
     Margin margin = check.margin();
     String asked = CheckWords.of(check.question());

@@ -66,7 +66,7 @@ final class RunningTimeBasis {
             + " adds nothing. No resistance is worked out");
   }
 
-  /** Nobody asks for the battery's own temperature. */
+  /** The battery is assumed as cold as the water, because its own temperature is not asked. */
   private String asColdAsTheWater() {
     return plan.boat()
         .waters()

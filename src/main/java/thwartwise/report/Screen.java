@@ -15,12 +15,12 @@ import thwartwise.page.TextForm;
 import thwartwise.record.InspectionRecord;
 
 /**
- * What came of an inspection on one screen: may it go, how many and how much, sitting where, dry
- * and full of water, what is wrong, what to do first, what nobody does. Whatever does not fit is
- * told shorter, and stands on the page.
+ * The answer of an inspection on one screen: whether the boat may go, how many and how much, seats,
+ * dry and swamped, what is wrong, what to do first, what nobody may do. What does not fit is
+ * shortened, and stands on the page in full.
  */
 public final class Screen {
-  /** Rows of a terminal as it is opened. */
+  /** The rows of a terminal when it opens. */
   public static final int ROWS = 24;
 
   public static final int COLUMNS = TextForm.WIDTH;
@@ -28,7 +28,7 @@ public final class Screen {
   private static final String LOCAL_RULES = "Local rules come first";
   private static final int LONGEST_NAME = 40;
 
-  /** From the whole to the least; the first that fits is taken. */
+  /** The forms from the longest to the shortest; the first that fits is taken. */
   private static final List<ScreenDetail> DETAILS =
       List.of(
           new ScreenDetail(9, 2, 3, true, true, 3, 9),
@@ -58,6 +58,8 @@ public final class Screen {
   }
 
   /**
+   * The screen.
+   *
    * @param rows that it may take
    * @return lines of at most 80 columns, in as few rows as its shortest form takes where even that
    *     is too long
@@ -74,10 +76,9 @@ public final class Screen {
   }
 
   /**
-   * The first lines of the screen: those it begins with whatever advice is found for the boat, in
-   * each of its forms.
+   * The first lines of the screen: those that stay whatever advice is found, in each of its forms.
    *
-   * @param withoutAdvice an inspection for which advice is still looked for
+   * @param withoutAdvice an inspection for which advice is still searched
    * @param rows as for {@link #of}; a form that takes more without advice does with it
    */
   public static List<String> withoutAdvice(InspectionRecord withoutAdvice, int rows) {
@@ -250,15 +251,15 @@ public final class Screen {
   }
 
   /**
-   * How much of each part of the screen is reported.
+   * How much of each part the screen shows.
    *
-   * @param seatRows rows of the table of who sits where
+   * @param seatRows rows of the table of seats
    * @param seatLines lines that the seats of one row may take; none for the page alone
    * @param pieces of advice
-   * @param prices whether the price of each piece of advice is reported whole
-   * @param gains whether all that it buys is reported, not the most telling of it alone
-   * @param wrong mishaps told; at least one is
-   * @param acts told of those that nobody does
+   * @param prices whether the effort of each piece of advice is given in full
+   * @param gains whether every gain is given, not only the greatest
+   * @param wrong mishaps shown; at least one is
+   * @param acts forbidden acts shown
    */
   record ScreenDetail(
       int seatRows,
@@ -269,24 +270,24 @@ public final class Screen {
       int wrong,
       int acts) {}
 
-  /** Lines of a screen: a word in front, what it is about behind it, wrapped. */
+  /** Lines of a screen: a label, and wrapped text behind it. */
   static final class ScreenLines {
     static final int LABEL = 8;
     private final List<String> lines = new ArrayList<>();
 
-    /** Nothing where there are no words. */
+    /** Adds a label and its text; nothing for blank text. */
     void add(String label, String words) {
       if (!words.isBlank()) {
         wrapped(padded(label, LABEL), words);
       }
     }
 
-    /** Words at the margin. */
+    /** Adds text at the margin. */
     void whole(String words) {
       wrapped("", words);
     }
 
-    /** The same with what stands in front of the words as it is. */
+    /** Adds text whose label is printed as it is. */
     void add(String label, String first, String words) {
       wrapped(padded(label, LABEL) + first, words);
     }

@@ -11,11 +11,11 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.report.Screen.ScreenDetail;
 import thwartwise.report.Screen.ScreenLines;
 
-/** The things to do first, each with what it buys and costs. */
+/** The things to do first, each with its gain and effort. */
 final class ScreenAdvice {
   private static final String LABEL = "First:";
 
-  /** More is for the page. */
+  /** The greatest number on the screen; more is for the page. */
   private static final int MOST = 3;
 
   private ScreenAdvice() {}
@@ -67,7 +67,7 @@ final class ScreenAdvice {
     return String.join("; ", words);
   }
 
-  /** A price that has no room is said to be on the page. */
+  /** The effort; without room for it, the page is named. */
   private static String costs(AdvicePiece piece, boolean whole) {
     String effort = "; " + EffortWords.of(piece.effort());
     List<String> worse =

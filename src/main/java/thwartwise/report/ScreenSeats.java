@@ -13,7 +13,7 @@ import thwartwise.page.Sentence;
 import thwartwise.report.Screen.ScreenDetail;
 import thwartwise.report.Screen.ScreenLines;
 
-/** For each number of people how heavy each may be and where they sit then, one row each. */
+/** For each number of people the greatest mass of each and their seats, one row each. */
 final class ScreenSeats {
   private static final String ON_THE_PAGE = "see the page";
 
@@ -35,7 +35,7 @@ final class ScreenSeats {
     lines.add("", (others + " " + besidesLight(crew, units) + " " + helm).strip());
   }
 
-  /** Those around the number recommended, which is always among them. */
+  /** The rows around the number recommended, which is always among them. */
   private static List<CrewLimit> shown(Recommendation crew, int rows) {
     List<CrewLimit> all = crew.crewLimits();
     int last = Math.max(rows, Math.min(all.size(), crew.people() + 1));
@@ -48,7 +48,10 @@ final class ScreenSeats {
         : "";
   }
 
-  /** What may be besides in one seating alone is said with that seating, or not at all. */
+  /**
+   * One row. Extra weight that may be aboard in one seating alone is given with that seating, or
+   * not at all.
+   */
   private static String row(
       CrewLimit limit, List<Place> places, ScreenDetail detail, UnitFormat units) {
     List<List<String>> left = Seatings.left(limit, places);
@@ -82,7 +85,7 @@ final class ScreenSeats {
     return fitting(left, width);
   }
 
-  /** As many of the ways to sit as have room, and how many more there are. */
+  /** As many seatings as there is room for, and the number of the others. */
   private static String fitting(List<List<String>> ways, int width) {
     List<String> listed = new ArrayList<>();
     for (List<String> way : ways) {

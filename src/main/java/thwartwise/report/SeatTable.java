@@ -12,7 +12,7 @@ import thwartwise.page.FigureText;
 import thwartwise.page.Page;
 import thwartwise.page.Table;
 
-/** For each number of people how heavy each may be, what else may be aboard, and how they sit. */
+/** For each number of people the greatest mass of each, the extra weight, and their seats. */
 final class SeatTable {
   /** More seatings than this are not named one by one. */
   private static final int MOST_NAMED = 6;
@@ -78,7 +78,7 @@ final class SeatTable {
         seats(limit));
   }
 
-  /** Blank in a record kept before it was said for each number of people. */
+  /** The extra weight; blank in an older record without it for each number of people. */
   private String besides(CrewLimit limit) {
     if (Double.isNaN(limit.extraMass())) {
       return "";
@@ -111,7 +111,7 @@ final class SeatTable {
         : "";
   }
 
-  /** Whether what is besides may be aboard in one of the seatings alone. */
+  /** Whether the extra weight may be aboard in one of the seatings alone. */
   static boolean isOnlyLikeThat(CrewLimit limit, List<List<String>> left) {
     return !limit.extraSeating().isEmpty() && !left.equals(List.of(limit.extraSeating()));
   }
@@ -125,21 +125,24 @@ final class SeatTable {
         .collect(Collectors.joining(", "));
   }
 
-  /** Kilograms alone would let a crowd of children aboard. */
+  /**
+   * The greatest number of people, because a limit in kilograms alone would allow a crowd of
+   * children.
+   */
   private String never() {
     return "Never more than "
         + FigureText.people(CrewWords.most(crew))
         + ", however light they are";
   }
 
-  /** Cargo was looked for with nobody heavier than an adult. */
+  /** The extra weight, which was searched with nobody heavier than an adult. */
   private String besides() {
     boolean heavier = CrewWords.isExtraForLightPeopleOnly(crew);
     return "Extra weight: low down on the middle line"
         + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");
   }
 
-  /** How else lighter people may sit. */
+  /** Further seatings for lighter people. */
   static Page others(List<Place> places, Recommendation crew, UnitFormat units) {
     return new SeatTable(places, crew, units, false).others();
   }
@@ -176,7 +179,7 @@ final class SeatTable {
         .toList();
   }
 
-  /** Where nobody sits opposite people on one side, that is said. */
+  /** Names the empty side of people who sit on one side with nobody opposite. */
   private String emptySide(List<String> seating) {
     List<String> empty =
         places.stream()

@@ -8,7 +8,7 @@ import java.util.Map;
 import thwartwise.boat.Place;
 import thwartwise.crew.Recommendation.CrewLimit;
 
-/** Every way to sit so many people on the places there are: the place of each person. */
+/** All seatings of a number of people on the places there are: the place of each person. */
 final class Seatings {
   private Seatings() {}
 
@@ -34,26 +34,26 @@ final class Seatings {
     }
   }
 
-  /** The seatings that are left; in which order people are named does not matter. */
+  /** The allowed seatings, whatever the order of people. */
   static List<List<String>> without(List<List<String>> all, List<List<String>> excluded) {
     List<List<String>> sorted = excluded.stream().map(Seatings::sorted).toList();
     return all.stream().filter(seating -> !sorted.contains(sorted(seating))).toList();
   }
 
-  /** The seatings that so many people may have as heavy as they may be. */
+  /** The seatings allowed at the greatest mass of each person. */
   static List<List<String>> left(CrewLimit limit, List<Place> places) {
     List<List<String>> not =
         limit.excludedSeatings().stream().filter(s -> s.size() == limit.people()).toList();
     return without(of(limit.people(), places), not);
   }
 
-  /** Whether there is more than one way to sit and every one will do. */
+  /** Whether there is more than one seating and every one is allowed. */
   static boolean isAnyWay(CrewLimit limit, List<Place> places) {
     int all = of(limit.people(), places).size();
     return all > 1 && left(limit, places).size() == all;
   }
 
-  /** How many sit at each place, in the order the places are named. */
+  /** The number of people at each place, in the order of the places. */
   static Map<String, Integer> byPlace(List<String> seating) {
     Map<String, Integer> byPlace = new LinkedHashMap<>();
     seating.forEach(place -> byPlace.merge(place, 1, Integer::sum));

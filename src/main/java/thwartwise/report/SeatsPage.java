@@ -16,7 +16,7 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 
-/** Who sits where, who stays ashore and why, as a person prints it. */
+/** Who sits where, who stays ashore and why, as printed. */
 public final class SeatsPage {
   private SeatsPage() {}
 

@@ -21,7 +21,10 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
         : "Cut across: everyone to one side, and water comes in";
   }
 
-  /** Where the water just comes in the height is zero, give or take the noise of the sums. */
+  /**
+   * The height of the lowest edge. Where water just comes in it is zero within numerical error, so
+   * no figure is shown.
+   */
   private String stands() {
     return shown.floods()
         ? "is where water begins to come in"
@@ -39,7 +42,7 @@ record SectionWords(PictureFacts.Section shown, UnitFormat units) {
         + stands();
   }
 
-  /** A heel it comes to rounds up, one that it can stand rounds down. */
+  /** A heel that occurs rounds up, one that the boat can stand rounds down. */
   private String degrees() {
     double degrees = Math.toDegrees(shown.heel());
     String whole = shown.rests() ? Rounding.up(degrees, 0) : Rounding.down(degrees, 0);

@@ -6,7 +6,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 
-/** How much water the boat needs, with its motor down and tilted. */
+/** The depth of water that the boat needs, with its motor down and tilted. */
 final class ShallowWaterSection {
   private final Page page;
   private final UnitFormat units;

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.page.Page;
 
-/** Sources numbered in the order in which they are called upon, to be told once each. */
+/** Sources numbered in the order of their first citation; each is listed once. */
 final class Sources {
   private final List<String> all = new ArrayList<>();
 
-  /** The number of the source in brackets; blank when there is none. */
+  /** The number of the source in brackets; blank without a source. */
   String cite(String source) {
     if (source.isBlank()) {
       return "";

@@ -19,7 +19,7 @@ import thwartwise.spread.Remeasurement;
 
 /** How sure the answer is, on one screen: fewer people, the figures behind it, what to measure. */
 public final class SpreadPage {
-  /** The least sure of the figures; the rest are surer. */
+  /** The number of figures shown, the least sure first. */
   private static final int FIGURES = 3;
 
   private final Boat boat;
@@ -35,8 +35,10 @@ public final class SpreadPage {
   }
 
   /**
+   * The page.
+   *
    * @param spread empty where nothing is recommended
-   * @param better kinds of measurement that were taken the better way
+   * @param better kinds of measurement that were taken with more care
    */
   public static String of(Boat boat, Optional<BoatSpread> spread, Set<InputKind> better) {
     SpreadPage page = new SpreadPage(boat, better);

@@ -13,7 +13,7 @@ import thwartwise.spread.BoatSpread;
 record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
   private static final String NO_BETTER = "Measuring better would not let anybody go";
 
-  /** "two adults", "one person of 78 kg"; of nobody "nobody". */
+  /** The crew in words: "two adults", "one person of 78 kg", "nobody". */
   private String crew(int people, double each) {
     if (people == 0) {
       return "nobody";
@@ -29,7 +29,7 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
     return Sentence.capital(crew(spread.recommended(), spread.each()));
   }
 
-  /** In how many of 100 boats it would be fewer. */
+  /** In how many of 100 boats the crew would be smaller. */
   String fewer() {
     int people = spread.recommended();
     double lost = 1 - spread.share(people);
@@ -41,7 +41,7 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
     return "in " + lost(spread.share(people)) + " it would be " + then;
   }
 
-  /** The boats in which something is not met: "6 of 100 boats measured like this". */
+  /** The share of boats in which a limit is not met: "6 of 100 boats measured like this". */
   static String lost(double share) {
     return upToHundred(1 - share) + " of 100 boats measured like this";
   }
@@ -56,7 +56,10 @@ record SpreadWords(Boat boat, BoatSpread spread, UnitFormat units) {
         + " would be too many: fewer than 95 of 100 boats measured like this carry them";
   }
 
-  /** How sure, and the one measurement most worth taking again where it could gain somebody. */
+  /**
+   * How sure the answer is, and the one measurement most worth repeating if that could gain a
+   * person.
+   */
   List<String> onScreen() {
     List<String> words = new ArrayList<>();
     if (spread.recommended() > 0) {

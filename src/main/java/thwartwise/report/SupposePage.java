@@ -17,17 +17,19 @@ import thwartwise.record.AnswerChange;
 import thwartwise.record.Comparison;
 import thwartwise.record.Comparison.BoatChange;
 
-/** What a change that was only tried would do, in a few lines, and what to type next. */
+/** The effect of a change that was only tried, in a few lines, and what to type next. */
 public final class SupposePage {
-  /** No more answers are named than this; the rest are counted. */
+  /** The greatest number of answers named; the rest are counted. */
   private static final int MOST = 4;
 
   private SupposePage() {}
 
   /**
+   * The page.
+   *
    * @param tried the boat as it is, and with the change
-   * @param deeds what was done to boat and kit
-   * @param crew what came of seating the people that were named
+   * @param deeds the changes to boat and kit
+   * @param crew the result of seating the people named
    */
   public static String of(Comparison tried, List<String> deeds, Optional<CrewAnswer> crew) {
     UnitFormat units = ReaderUnits.of(tried.after().boat());
@@ -58,7 +60,7 @@ public final class SupposePage {
         .toString();
   }
 
-  /** What a chamber counts is not seen from the deed. */
+  /** What a chamber counts for, which the change does not tell. */
   private static List<String> counted(Comparison tried, UnitFormat units) {
     return tried.changes().stream()
         .filter(BoatChange.Counts.class::isInstance)

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import thwartwise.hull.TapeSlip;
 
-/** What is odd about a reading, in words; most are questions. */
+/** What is odd about a reading, in words; most of them are questions. */
 public final class TapeSlipWords {
   private TapeSlipWords() {}
 

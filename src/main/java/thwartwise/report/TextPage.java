@@ -11,16 +11,15 @@ import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.RecordEntry;
 
 /**
- * The page a person prints: plain text, at most 80 columns, in the order people ask. May it be
- * launched, how much and how many, where do they sit, what does nobody do; then why; then what it
- * all rests on.
+ * The page as plain text, at most 80 columns, in the order in which people ask: may it be launched,
+ * how much and how many, where do they sit, what does nobody do; then why; then the basis.
  */
 public final class TextPage {
   private static final Pictures NO_PICTURES = new Pictures(List.of(), List.of());
 
   private TextPage() {}
 
-  /** The page of an inspection that is not kept. */
+  /** The page of an inspection that is not saved. */
   public static String of(InspectionRecord inspection) {
     Page page = new Page();
     PageFrame.write(page, inspection);
@@ -34,17 +33,17 @@ public final class TextPage {
     return sheets(record.inspection().boat().name(), page(record));
   }
 
-  /** The page of a record that is kept. */
+  /** The page of a saved record. */
   public static String of(RecordEntry record) {
     return folded(page(record));
   }
 
-  /** The page that lies next to the record of that number. */
+  /** The page next to the record of that number. */
   public static String of(InspectionRecord inspection, String number) {
     return of(inspection, number, Optional.empty());
   }
 
-  /** The same of a record that corrects an older one. */
+  /** The page of a record that corrects an older one. */
   public static String of(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
     return folded(page(inspection, number, corrects));
@@ -66,7 +65,7 @@ public final class TextPage {
 
   /** One sheet of the page; the first begins with the title. */
   public record Sheet(String boat, String heading, boolean first, List<Block> blocks) {
-    /** By itself, under the name of the boat, with all its details. */
+    /** The sheet alone, under the name of the boat, with all its details. */
     public String text() {
       Page page = new Page();
       if (!first) {
@@ -89,7 +88,7 @@ public final class TextPage {
     return sheets;
   }
 
-  /** Details are left out, with where they stand. */
+  /** Replaces details by a pointer to them. */
   private static String folded(Page page) {
     Page folded = new Page();
     List<Sheet> sheets = sheets("", page);

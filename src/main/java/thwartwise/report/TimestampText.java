@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** A date as people write it, with the offset it was read at. */
+/** A date and time as people write them, with their own offset. */
 public final class TimestampText {
   private static final DateTimeFormatter WORDS =
       DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);

@@ -11,8 +11,9 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.record.InspectionRecord;
 
 /**
- * How long an inspection holds: until something changes, at most twelve months (judgement, the time
- * after which a leak test is stale), and no longer than the leak tests it counts on.
+ * The validity of an inspection: until something changes, at most twelve months (judgement, the
+ * time after which a leak test is out of date), and no longer than the leak tests on which it
+ * rests.
  */
 final class ValidityPeriod {
   private static final DateTimeFormatter DAY =
@@ -31,7 +32,7 @@ final class ValidityPeriod {
         .orElseThrow();
   }
 
-  /** Blank for a launch that is held: nothing about it is good until anything. */
+  /** The validity in words; blank for a held launch, which is valid for nothing. */
   static String words(InspectionRecord inspection) {
     if (Verdict.of(inspection.report()) == Verdict.HELD) {
       return "";

@@ -2,7 +2,7 @@ package thwartwise.report;
 
 import thwartwise.inspection.Report;
 
-/** What the whole inspection comes to. It never says that nothing can happen. */
+/** The result of the whole inspection. It never says that nothing can happen. */
 public enum Verdict {
   HELD("Launch held"),
   AFTER_WORK("Launch only after the work listed here is done"),

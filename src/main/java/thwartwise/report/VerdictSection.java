@@ -10,7 +10,7 @@ import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.Page;
 
-/** Why it may not be launched as it is, and what stops one person more. */
+/** Why the boat may not be launched as it is, and what stops one more person. */
 final class VerdictSection {
   private static final String LOADING =
       "Not as it is loaded today. Load and sit as shown here, or put right what is listed here and"
@@ -32,14 +32,14 @@ final class VerdictSection {
     }
     List<String> all = new ArrayList<>(RefusalWords.brief(crew.reasons(), units));
     all.addAll(MishapWords.of(report, units));
-    // A launch is never held without a word.
+    // A held launch always has a reason in words.
     if (verdict == Verdict.HELD && all.isEmpty()) {
       all.add("No crew meets every check that limits the crew");
     }
     page.points(all);
   }
 
-  /** What happens to one person more; blank where nobody knows. */
+  /** What happens with one more person; blank if unknown. */
   static String[] nextPerson(Recommendation crew, UnitFormat units) {
     String stops =
         crew.governedBy().map(f -> "With one person more: " + MishapWords.of(f)).orElse("");
@@ -53,7 +53,7 @@ final class VerdictSection {
     };
   }
 
-  /** Whether all that stands against it comes of how it is loaded today. */
+  /** Whether every reason lies in today's loading. */
   static boolean onlyAsLoaded(Report report) {
     return report.findings().stream().filter(Finding::holdsBack).allMatch(VerdictSection::asLoaded);
   }

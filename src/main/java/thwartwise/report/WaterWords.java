@@ -32,7 +32,7 @@ public final class WaterWords {
     };
   }
 
-  /** Without "holds for" and "not for". */
+  /** The words without "holds for" and "not for". */
   public static String of(WaterStatement statement, UnitFormat units) {
     WaterWords in = new WaterWords(units);
     if (statement instanceof WaterStatement.Within within) {
@@ -70,7 +70,7 @@ public final class WaterWords {
     return "waves up to " + height(wave) + looks(wave) + ", not breaking";
   }
 
-  /** How high that is to whoever stands in it; blank above the knee. */
+  /** A wave height compared with a person who stands in it; blank above the knee. */
   private static String looks(double wave) {
     if (wave <= HAND) {
       return " (a hand's breadth)";

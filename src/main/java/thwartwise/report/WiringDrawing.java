@@ -14,7 +14,7 @@ import thwartwise.measure.UnitFormat.Side;
 import thwartwise.page.LineWrap;
 
 /**
- * The circuits of a boat in characters: the battery, what charges it, then in line the main fuse
+ * The circuits of a boat drawn in characters: the battery, its chargers, then in line the main fuse
  * and the main switch, and behind them fuse, switch and end of each circuit.
  */
 final class WiringDrawing {
@@ -46,7 +46,7 @@ final class WiringDrawing {
     }
   }
 
-  /** It stays on the battery when the main switch is off. */
+  /** A charger, which stays on the battery when the main switch is off. */
   private void charging() {
     List<Circuit> chargers =
         electrics.circuits().stream().filter(c -> c.use() == Use.CHARGE).toList();
@@ -102,7 +102,7 @@ final class WiringDrawing {
             + " there and as much back");
   }
 
-  /** A charger is switched off at its other end. */
+  /** The switch; a charger is switched off at its other end. */
   private static String switched(Circuit circuit) {
     return circuit
         .switched()

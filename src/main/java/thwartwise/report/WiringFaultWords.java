@@ -12,7 +12,7 @@ import thwartwise.measure.Rounding;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
 
-/** What is wrong with a circuit, what comes of it and what to do. */
+/** What is wrong with a circuit, the consequence and what to do. */
 final class WiringFaultWords {
   private final CircuitSums sums;
   private final UnitFormat units;
@@ -22,7 +22,7 @@ final class WiringFaultWords {
     this.units = units;
   }
 
-  /** The circuit with all its faults, and once what it wants. */
+  /** The circuit with all its faults, and its requirement once. */
   static String[] of(CircuitSums sums, UnitFormat units) {
     WiringFaultWords words = new WiringFaultWords(sums, units);
     List<String> all = new ArrayList<>();
@@ -32,7 +32,7 @@ final class WiringFaultWords {
     return all.toArray(String[]::new);
   }
 
-  /** Of a boat of which nobody said anything about what carries all circuits. */
+  /** The fault of a boat whose main wire nobody described. */
   static String[] noMainFuse(CircuitSums main, UnitFormat units) {
     return new String[] {
       "No main fuse is stated, so the wire that carries everything counts as unguarded",
@@ -40,7 +40,7 @@ final class WiringFaultWords {
     };
   }
 
-  /** What is wrong, without its figures. */
+  /** The fault without its figures. */
   static String brief(Fault fault) {
     return switch (fault) {
       case NO_FUSE -> "no fuse";

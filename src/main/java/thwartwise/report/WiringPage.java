@@ -23,7 +23,7 @@ import thwartwise.page.Block;
 import thwartwise.page.Page;
 import thwartwise.page.Table;
 
-/** Wires, fuses and switches of a boat: what is wrong, a drawing, the sums. */
+/** The wires, fuses and switches of a boat: faults, a drawing, the sums. */
 public final class WiringPage {
   private final Boat boat;
   private final LocalDate today;
@@ -52,11 +52,11 @@ public final class WiringPage {
 
   /**
    * @param text the page
-   * @param faultless whether nothing was found against the wires
+   * @param faultless whether the wires have no fault
    */
   public record Result(String text, boolean faultless) {}
 
-  /** Of a boat as its file states it, after what was found when somebody looked it over. */
+  /** The page of a boat as its file states it, after somebody looked it over. */
   public static Result of(Boat boat, LocalDate today) {
     WiringPage wiring = new WiringPage(boat, today);
     return new Result(
@@ -64,7 +64,7 @@ public final class WiringPage {
         wiring.faults.isEmpty() && !boat.electrics().circuits().isEmpty());
   }
 
-  /** How many things are to be put right, and where they stand. */
+  /** The number of faults, and where they are described. */
   static String inShort(Boat boat, LocalDate day) {
     int faults = new WiringPage(boat, day).faults.size();
     return faults == 0
@@ -127,7 +127,7 @@ public final class WiringPage {
     electrics.panel().ifPresent(this::panelFaults);
   }
 
-  /** Whether a motor hangs there that is electric as far as anybody said, and no wire to it. */
+  /** Whether there is an electric motor, as far as anybody said, and no wire to it. */
   private boolean isMotorUnwired() {
     boolean driven =
         electrics.motor().isPresent()
@@ -170,7 +170,10 @@ public final class WiringPage {
     }
   }
 
-  /** Kit that is fastened stays in a boat upside down: that is what its question asks. */
+  /**
+   * Whether it is held when the boat is upside down, which is what the question about fastened kit
+   * asks.
+   */
   private boolean isFastened(Battery battery) {
     return boat.kit().stream().anyMatch(k -> k.name().equals(battery.kit()) && k.fastened());
   }

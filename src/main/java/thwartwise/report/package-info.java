@@ -1,2 +1,5 @@
-/** Pages made from a record, in the order a reader asks. Pure functions: no files, no clock. */
+/**
+ * Pages made from a record, in the order in which a reader asks. Pure functions: no files, no
+ * clock.
+ */
 package thwartwise.report;
