@@ -5,14 +5,15 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * What a copper wire may carry, by 33 CFR 183.425 table 5 (READ): amperes outside an engine space.
- * A wire between two gauges counts as the thinner, one beyond the table is not assessed.
+ * The permitted current of a copper wire, by 33 CFR 183.425 table 5 (READ): amperes outside an
+ * engine space. A wire between two gauges counts as the thinner; one beyond the table is not
+ * assessed.
  */
 public final class Ampacity {
-  /** °C of insulation nobody read: the weakest of the table. */
+  /** The insulation where nobody read it, °C: the weakest of the table. */
   public static final double UNSTATED_INSULATION = 60;
 
-  /** The least of a bundle; two wires in a pipe of their own count as three. */
+  /** The smallest bundle; two wires in a pipe of their own count as three. */
   private static final int BUNDLE = 4;
 
   private static final double HAIR = 1 + 1e-9;
@@ -32,7 +33,7 @@ public final class Ampacity {
 
   private Ampacity() {}
 
-  /** In open air, A; empty for a wire thinner than the thinnest of the table. */
+  /** The current in open air, A; empty for a wire thinner than the thinnest of the table. */
   public static OptionalDouble ofArea(double area, double insulation) {
     for (Map.Entry<Integer, double[]> row : AMPERES.entrySet()) {
       if (area * HAIR >= WireSize.ofGauge(row.getKey())) {
@@ -42,7 +43,7 @@ public final class Ampacity {
     return OptionalDouble.empty();
   }
 
-  /** The least copper of the table that carries so much in open air, m²; NaN when none does. */
+  /** The least copper of the table for a current in open air, m²; NaN when none is enough. */
   public static double areaFor(double current, double insulation) {
     double least = Double.NaN;
     for (Map.Entry<Integer, double[]> row : AMPERES.entrySet()) {
@@ -54,8 +55,8 @@ public final class Ampacity {
   }
 
   /**
-   * Share of it that is left to wires in a pipe or bundle, which warm each other: 0.7 for up to
-   * three of them, 0.6 for four to six, 0.5 up to 24, 0.4 beyond (trade practice, FROM MEMORY).
+   * The share of it for wires in a pipe or bundle, which warm each other: 0.7 for up to three of
+   * them, 0.6 for four to six, 0.5 up to 24, 0.4 beyond (trade practice, FROM MEMORY).
    */
   public static double together(int wires) {
     if (wires < BUNDLE) {
@@ -65,7 +66,7 @@ public final class Ampacity {
   }
 
   /**
-   * How many wires lie together where so many circuits of two wires each lie alike.
+   * The number of wires that lie together, for a number of circuits of two wires each.
    *
    * @param piped whether in a pipe, which one circuit may have to itself; a bundle holds others
    */

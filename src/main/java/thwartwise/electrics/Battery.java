@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * A battery by its label and by a look at it.
+ * A battery, by its label and by eye.
  *
  * @param kit the name of the kit it is; its mass and middle stand there
  * @param volts nominal
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param exponent Peukert's, where the maker gives one
  * @param since when it was first used
  * @param starter whether it is made to start an engine
- * @param strapped whether strap and tray hold it when the boat goes over
+ * @param strapped whether strap and tray hold it when the boat is upside down
  * @param terminalsCovered whether nothing can fall across both poles
  */
 public record Battery(
@@ -28,12 +28,12 @@ public record Battery(
     Optional<Boolean> strapped,
     Optional<Boolean> terminalsCovered) {
 
-  /** The same made to start an engine. */
+  /** A copy that is made to start an engine. */
   Battery startingEngines() {
     return with(Optional.of(true), strapped);
   }
 
-  /** The same held by nothing. */
+  /** A copy that nothing holds. */
   Battery unstrapped() {
     return with(starter, Optional.of(false));
   }
@@ -52,12 +52,12 @@ public record Battery(
         terminalsCovered);
   }
 
-  /** Whether it is said that nothing holds it; silence is no statement. */
+  /** Whether somebody stated that nothing holds it; silence is no statement. */
   public boolean isLoose() {
     return isDenied(strapped);
   }
 
-  /** Whether it is said that its terminals are not covered. */
+  /** Whether somebody stated that its terminals are not covered. */
   public boolean isBare() {
     return isDenied(terminalsCovered);
   }

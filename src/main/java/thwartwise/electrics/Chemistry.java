@@ -1,11 +1,11 @@
 package thwartwise.electrics;
 
 /**
- * What a battery is made of, as far as running time depends on it. Exponents: lead-acid 1.1 to 1.3
- * (READ, several), of which the wet one has the upper end; no source sets AGM and gel apart, so
- * both have that of the one lead-acid battery with two published points, 1.231 (DERIVED), rounded
- * up; lithium 1.05 (FROM MEMORY). Shares that may be used: half of lead-acid, four fifths of
- * lithium (READ, several).
+ * The chemistry of a battery, as far as running time depends on it. Exponents: lead-acid 1.1 to 1.3
+ * (READ, several), of which the wet one has the upper end; no source separates AGM and gel, so both
+ * have that of the one lead-acid battery with two published points, 1.231 (DERIVED), rounded up;
+ * lithium 1.05 (FROM MEMORY). Usable shares: half of lead-acid, four fifths of lithium (READ,
+ * several).
  */
 public enum Chemistry {
   FLOODED("flooded lead-acid", 1.30, 0.5, true),
@@ -35,7 +35,7 @@ public enum Chemistry {
     return exponent;
   }
 
-  /** Share of the charge that may be taken out. */
+  /** The share of the charge that may be used. */
   public double usableShare() {
     return usableShare;
   }
@@ -45,17 +45,17 @@ public enum Chemistry {
   }
 
   /**
-   * Share of a new battery's charge that is left after so many years (judgement); nothing from
-   * {@link UsableCharge#MOST_YEARS} on, since nobody can tell which of the old ones still hold
-   * theirs.
+   * The share of a new battery's charge that is left after a number of years (judgement); zero from
+   * {@link UsableCharge#MOST_YEARS} on, because nobody can tell which old batteries still hold
+   * their charge.
    */
   double agedShare(double years) {
     return years >= UsableCharge.MOST_YEARS ? 0 : 1 - (lead ? 0.08 : 0.03) * years;
   }
 
   /**
-   * Share of the charge at 25 °C that it gives in the cold: a hundredth less a degree of lead-acid,
-   * half of that of lithium (FROM MEMORY); never more than the label.
+   * The share of the charge at 25 °C that remains in the cold: one hundredth less for each degree
+   * for lead-acid, half of that for lithium (FROM MEMORY); never more than the label.
    */
   double coldShare(double celsius) {
     double below = Math.max(0, 25 - celsius);

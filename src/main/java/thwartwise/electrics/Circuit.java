@@ -3,13 +3,13 @@ package thwartwise.electrics;
 import java.util.Optional;
 
 /**
- * Two wires from the battery to something that draws, or that charges.
+ * Two wires from the battery to a consumer or a charger.
  *
  * @param current A, with everything on it switched on
  * @param length one way, m
  * @param area of the copper, m²
  * @param gauge the same by its American number, where it was given so
- * @param insulation what it stands, °C
+ * @param insulation the temperature it stands, °C
  * @param alone whether the wires lie by themselves in the open air, not in a pipe or with others
  * @param fuse A; zero for none
  * @param fuseDistance along the wire from the battery, m
@@ -32,7 +32,7 @@ public record Circuit(
     Optional<String> switched,
     Optional<Double> timeADay) {
 
-  /** What a circuit is for, and how much of the voltage it may lose (READ, 3 % and 10 %). */
+  /** The use of a circuit, and its permitted share of voltage drop (READ, 3 % and 10 %). */
   public enum Use {
     MOTOR("motor", 0.03),
     LIGHTS("navigation lights", 0.03),
@@ -57,13 +57,13 @@ public record Circuit(
       return mostDrop;
     }
 
-    /** Whether it draws besides the motor. */
+    /** Whether it is a consumer other than the motor. */
     public boolean isOtherDraw() {
       return this != MOTOR && this != CHARGE;
     }
   }
 
-  /** The copper of one wire, m², however it was given. */
+  /** The copper of one wire, m², whichever way it was given. */
   public Optional<Double> copper() {
     return area.or(() -> gauge.map(WireSize::ofGauge));
   }

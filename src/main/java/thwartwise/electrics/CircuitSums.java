@@ -8,16 +8,15 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * The sums of one circuit: what the wire loses, what it may carry, which fuse guards it, and what
- * is wrong with it as it stands.
+ * The computed figures of one circuit.
  *
- * @param main what of it lies in the main wire
- * @param drop of voltage from the battery and back, V; empty where nobody measured the wire
- * @param share of what the wire may carry in open air that is left where it lies
- * @param start of the wire of its own: how far from the battery along the wires, m
- * @param carries what the wire may carry where it lies, A
- * @param wanted the least copper for drop and fuse, m²; NaN when none of the table does
- * @param fuse the least standard fuse of 1.25 times the current, A; NaN when none does
+ * @param main the part of it in the main wire
+ * @param drop of voltage there and back, V; empty where nobody measured the wire
+ * @param share of the permitted current in open air that remains where it lies
+ * @param start of its own wire: distance from the battery along the wires, m
+ * @param carries the permitted current where it lies, A
+ * @param wanted the least copper for drop and fuse, m²; NaN when none of the table is enough
+ * @param fuse the least standard fuse of 1.25 times the current, A; NaN when none is enough
  * @param faults in the order of their gravity
  */
 public record CircuitSums(
@@ -32,7 +31,7 @@ public record CircuitSums(
     double fuse,
     Set<Fault> faults) {
 
-  /** What can be wrong with a circuit; an unknown counts as what it would hide. */
+  /** The faults of a circuit; an unknown counts as the fault that it may hide. */
   public enum Fault {
     NO_FUSE,
     FUSE_NOT_STATED,
@@ -48,25 +47,25 @@ public record CircuitSums(
   }
 
   /**
-   * Ω·m: 10.75 Ω a circular mil and foot, the trade's figure for warm copper (READ). That is
+   * Ω·m: 10.75 Ω for a circular mil and foot, the trade's figure for warm copper (READ). That is
    * 1.787e-8; pure copper at 20 °C has 1.724e-8.
    */
   public static final double RESISTIVITY = 10.75 * Math.PI / 4 * 0.0254e-3 * 0.0254e-3 / 0.3048;
 
-  /** From the battery along the wire, m: 7 in (33 CFR 183.455, READ). */
+  /** The greatest distance from the battery along the wire, m: 7 in (33 CFR 183.455, READ). */
   public static final double FUSE_WITHIN = 7 * 0.0254;
 
-  /** The same of a wire in a sheath all the way: 40 in (33 CFR 183.455, READ). */
+  /** The same for a wire in a sheath all the way: 40 in (33 CFR 183.455, READ). */
   public static final double FUSE_WITHIN_SHEATHED = 40 * 0.0254;
 
-  /** What a fuse has over the current it carries (common practice, no source). */
+  /** The ratio of a fuse to the current it carries (common practice, no source). */
   public static final double OVER_DRAW = 1.25;
 
-  /** With these a main fuse still guards its wire. */
+  /** The faults with which a main fuse still guards its wire. */
   private static final Set<Fault> HARMLESS = Set.of(Fault.FUSE_UNDER_DRAW);
 
   /**
-   * The part of a circuit that lies in the main wire, which loses by all that is drawn at once.
+   * The part of a circuit in the main wire, where the whole current causes its drop.
    *
    * @param length m, one way
    * @param volts lost there and back; both zero where its length or copper is not known
@@ -105,15 +104,15 @@ public record CircuitSums(
     faults = Collections.unmodifiableSet(ordered);
   }
 
-  /** Of a circuit that runs from the battery alone or in a bundle with one other. */
+  /** The figures of a circuit alone, or in a bundle with one other. */
   static CircuitSums of(Circuit circuit, double volts) {
     return of(circuit, volts, share(circuit, List.of(circuit)), 0, MainDrop.NONE);
   }
 
   /**
-   * Of every circuit of a boat. Wires that lie in a pipe count as in one pipe, those with others as
-   * in one bundle, since nobody says which lie together. Behind a main fuse that guards its wire a
-   * circuit begins where it leaves that wire.
+   * The figures of all circuits of a boat. Wires in a pipe count as in one pipe and wires with
+   * others as in one bundle, because nobody says which lie together. Behind a main fuse that guards
+   * its wire, a circuit begins where it leaves that wire.
    */
   public static List<CircuitSums> of(ElectricalSystem electrics) {
     double guarded = guarded(electrics);
@@ -130,8 +129,8 @@ public record CircuitSums(
   }
 
   /**
-   * Of the main wire with everything on, stated or not; empty where no circuit draws. That no main
-   * switch is named is no fault of its wire.
+   * The figures of the main wire with everything on, stated or not; empty without a consumer. A
+   * main switch that nobody named is no fault of this wire.
    */
   public static Optional<CircuitSums> ofMain(ElectricalSystem electrics) {
     if (electrics.circuits().stream().allMatch(c -> c.use() == Circuit.Use.CHARGE)) {
@@ -178,12 +177,12 @@ public record CircuitSums(
     return new CircuitSums(circuit, volts, share, start, main, drop, carries, wanted, fuse, others);
   }
 
-  /** What of its length is not the main wire's, m. */
+  /** The length of its own wire, m. */
   private static double own(Circuit circuit, MainDrop main) {
     return circuit.length() - main.length();
   }
 
-  /** V lost along a wire there and back: {@code ρ 2 L I / A}. */
+  /** The voltage drop along a wire there and back, V: {@code ρ 2 L I / A}. */
   public static double drop(double current, double length, double area) {
     return RESISTIVITY * 2 * length * current / area;
   }
@@ -193,7 +192,7 @@ public record CircuitSums(
     return RESISTIVITY * 2 * length * current / drop;
   }
 
-  /** The least standard fuse of 1.25 times that current, A; NaN when none is so large. */
+  /** The least standard fuse of 1.25 times that current, A; NaN when none is large enough. */
   public static double fuse(double current) {
     return FUSES.stream()
         .filter(sold -> sold * HAIR >= OVER_DRAW * current)
@@ -219,7 +218,7 @@ public record CircuitSums(
     return !(circuit.use().mostDrop() * volts > main.volts());
   }
 
-  /** How far from the battery along the wires the fuse may be, m. */
+  /** The greatest distance of the fuse from the battery along the wires, m. */
   public double fuseWithin() {
     return start + (circuit.sheathed().orElse(false) ? FUSE_WITHIN_SHEATHED : FUSE_WITHIN);
   }

@@ -3,15 +3,15 @@ package thwartwise.electrics;
 import java.util.Optional;
 
 /**
- * A motor by its plate.
+ * A motor, by its plate.
  *
  * @param kit the name of the kit it is
  * @param thrust at full power, N
  * @param fullCurrent at full power, A
- * @param claimedTime how long somebody says it runs at full power, s
+ * @param claimedTime the claimed running time at full power, s
  * @param reach of its lowest point below the bottom of the boat, under way, m
  * @param tiltedReach the same when it is tilted for shallow water; negative above the bottom
- * @param tiltShift how far its middle goes aft when it is tilted, m
+ * @param tiltShift how far aft its middle moves when it is tilted, m
  */
 public record ElectricMotor(
     Optional<String> kit,
@@ -22,7 +22,7 @@ public record ElectricMotor(
     Optional<Double> tiltedReach,
     Optional<Double> tiltShift) {
 
-  /** One of which nobody measured how it hangs. */
+  /** A motor whose position nobody measured. */
   public ElectricMotor(
       Optional<String> kit,
       Optional<Double> thrust,
@@ -47,15 +47,15 @@ public record ElectricMotor(
   private static final double SMALL = 12;
 
   /**
-   * The same of motors for more volts, which push harder and need more for each pound: 70 lb draw
-   * 42 A at 24 V, 56.0 lb draw 32.8 A at 25.6 V (READ).
+   * The same for motors of higher voltage, which push harder and need more for each pound: 70 lb
+   * draw 42 A at 24 V, 56.0 lb draw 32.8 A at 25.6 V (READ).
    */
   private static final double LARGE = 15;
 
-  /** A charged battery of 12 V stays below. */
+  /** The greatest voltage of a charged battery of 12 V. */
   private static final double TWELVE_VOLTS_AT_MOST = 15;
 
-  /** The plate's, or a guess from the thrust. */
+  /** The current on the plate, or a guess from the thrust. */
   public Optional<Double> currentAt(double volts) {
     double watts = volts > TWELVE_VOLTS_AT_MOST ? LARGE : SMALL;
     return fullCurrent.or(() -> thrust.map(t -> t / POUND_FORCE * watts / volts));

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * All that is electric aboard.
+ * The electrical equipment of a boat.
  *
  * @param latitude where the boat is kept, rad, south negative
  * @param mainSwitch what cuts off everything at once
@@ -39,8 +39,8 @@ public record ElectricalSystem(
   }
 
   /**
-   * The same without a battery, motor or panel that is not among the kit of these names: it was
-   * carried ashore, and comes back with all that is known of it.
+   * A copy without a battery, motor or panel whose name is not among the kit: it was carried
+   * ashore, and returns with all that is known of it.
    */
   public ElectricalSystem aboard(List<String> kit) {
     return new ElectricalSystem(
@@ -59,7 +59,7 @@ public record ElectricalSystem(
         other, motor, runs, panel, latitude, mainSwitch, mainWire, circuits);
   }
 
-  /** The same; without a motor it was not timed with one. */
+  /** A copy with this motor; without a motor it has no timed runs. */
   public ElectricalSystem withMotor(Optional<ElectricMotor> other) {
     List<TimedRun> timed = other.isPresent() ? runs : List.of();
     return new ElectricalSystem(
@@ -76,7 +76,7 @@ public record ElectricalSystem(
         battery, motor, runs, other, latitude, mainSwitch, mainWire, circuits);
   }
 
-  /** The same, kept at that latitude, rad. */
+  /** A copy at that latitude, rad. */
   public ElectricalSystem at(Optional<Double> where) {
     return new ElectricalSystem(battery, motor, runs, panel, where, mainSwitch, mainWire, circuits);
   }
@@ -86,27 +86,27 @@ public record ElectricalSystem(
     return new ElectricalSystem(battery, motor, runs, panel, latitude, cutOffBy, through, others);
   }
 
-  /** The same with kit of that name, where it is the battery, made to start an engine. */
+  /** A copy in which the battery, if it is the kit of that name, is made to start an engine. */
   public ElectricalSystem startingEngines(String kit) {
     return isBattery(kit) ? withBattery(battery.map(Battery::startingEngines)) : this;
   }
 
-  /** The same with kit of that name, where it is the battery, held by nothing. */
+  /** A copy in which the battery, if it is the kit of that name, is held by nothing. */
   public ElectricalSystem unstrapped(String kit) {
     return isBattery(kit) ? withBattery(battery.map(Battery::unstrapped)) : this;
   }
 
-  /** The battery's, or the usual 12 V. */
+  /** The voltage of the battery, or the usual 12 V. */
   public double volts() {
     return battery.map(Battery::volts).orElse(COMMON_VOLTS);
   }
 
-  /** What lamps, sockets and the rest draw together, all of them on, A. */
+  /** The current of lamps, sockets and the rest, all on, A. */
   public double otherDraw() {
     return circuits.stream().filter(c -> c.use().isOtherDraw()).mapToDouble(Circuit::current).sum();
   }
 
-  /** What is drawn with everything on, A; the motor, too, where nobody spoke of its wires. */
+  /** The current with everything on, A, the motor included even if nobody described its wires. */
   public double drawn() {
     double stated =
         circuits.stream()
@@ -116,17 +116,17 @@ public record ElectricalSystem(
     return stated + motorWithoutWires().flatMap(m -> m.currentAt(volts())).orElse(0.0);
   }
 
-  /** A motor of whose wires nobody spoke. */
+  /** A motor whose wires nobody described. */
   public Optional<ElectricMotor> motorWithoutWires() {
     return motor.filter(m -> circuits.stream().noneMatch(c -> c.use() == Circuit.Use.MOTOR));
   }
 
-  /** Whether kit of that name is the battery, whatever the name says. */
+  /** Whether the kit of that name is the battery, whatever the name says. */
   public boolean isBattery(String kit) {
     return battery.filter(b -> b.kit().equals(kit)).isPresent();
   }
 
-  /** Whether kit of that name is the motor, whatever the name says. */
+  /** Whether the kit of that name is the motor, whatever the name says. */
   public boolean isMotor(String kit) {
     return motor.flatMap(ElectricMotor::kit).filter(kit::equals).isPresent();
   }

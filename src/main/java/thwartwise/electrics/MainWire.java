@@ -3,15 +3,15 @@ package thwartwise.electrics;
 import java.util.Optional;
 
 /**
- * The two wires from the battery to where those of the circuits part from each other, with the main
- * fuse and the main switch in the positive one: they carry all that is drawn at once.
+ * The two wires from the battery to the place where the circuits part, with the main fuse and the
+ * main switch in the positive one; they carry the whole current.
  *
  * @param fuse A; zero for none
  * @param fuseDistance along the wire from the battery, m
  * @param length to where the circuits part, m
  * @param area of the copper, m²
  * @param gauge the same by its American number, where it was given so
- * @param insulation what it stands, °C
+ * @param insulation the temperature it stands, °C
  * @param alone whether it lies by itself in the open air
  * @param sheathed whether it is in a pipe or sheath all the way to its fuse
  */
@@ -25,7 +25,7 @@ public record MainWire(
     Optional<Boolean> alone,
     Optional<Boolean> sheathed) {
 
-  /** One of which nobody said anything. */
+  /** A main wire that nobody described. */
   static final MainWire NOT_STATED =
       new MainWire(
           Optional.empty(),
@@ -37,7 +37,7 @@ public record MainWire(
           Optional.empty(),
           Optional.empty());
 
-  /** One of which only the fuse is known, A; zero for none. */
+  /** A main wire of which only the fuse is known, A; zero for none. */
   public static MainWire of(double fuse) {
     return new MainWire(
         Optional.of(fuse),
@@ -50,14 +50,14 @@ public record MainWire(
         Optional.empty());
   }
 
-  /** The copper of one wire, m², however it was given. */
+  /** The copper of one wire, m², whichever way it was given. */
   Optional<Double> copper() {
     return area.or(() -> gauge.map(WireSize::ofGauge));
   }
 
   /**
-   * As a circuit that carries such a current. The lengths of the others are from the battery and
-   * hold its own, so that what it loses is counted with each of them.
+   * The main wire as a circuit with that current. The lengths of the other circuits are from the
+   * battery and include it, so its drop is counted with each of them.
    */
   Circuit carrying(double current, Optional<String> mainSwitch) {
     return new Circuit(

@@ -3,30 +3,30 @@ package thwartwise.electrics;
 import java.time.Month;
 
 /**
- * Sunshine on a level surface, by the closed form for a day outside the air: {@code H0 = Isc E0 / π
- * day (cos φ cos δ sin ω + ω sin φ sin δ)} with Cooper's declination (textbooks of solar
+ * Sunshine on a level surface, by the closed form for a day outside the atmosphere: {@code H0 = Isc
+ * E0 / π day (cos φ cos δ sin ω + ω sin φ sin δ)} with Cooper's declination (textbooks of solar
  * engineering, FROM MEMORY; their worked examples are the tests).
  */
 public final class SolarDay {
   /** W/m² (FAO 56 has 0.0820 MJ/m² a minute, FROM MEMORY). */
   public static final double SOLAR_CONSTANT = 1367;
 
-  /** Share that comes through cloud and air, on average in a dull month (judgement). */
+  /** The share that passes through cloud and air, on average in a dull month (judgement). */
   public static final double CLEARNESS = 0.3;
 
   /**
-   * Share of a panel's rating that comes out of the battery again (judgement). A plain controller
-   * passes the panel's current at the battery's voltage, 12 of some 18 V; dirt and heat take a
-   * twentieth, lead-acid keeps a seventh: 0.67 x 0.95 x 0.85 = 0.54.
+   * The share of a panel's rating that the battery delivers in the end (judgement). A plain
+   * controller passes the panel's current at the battery's voltage, 12 of some 18 V; dirt and heat
+   * take a twentieth, lead-acid keeps a seventh: 0.67 x 0.95 x 0.85 = 0.54.
    */
   public static final double YIELD = 0.5;
 
   private static final double DAY = 24 * 3600.0;
 
-  /** Sun at which a panel gives the watts of its label, W/m². */
+  /** The irradiance at which a panel gives the watts of its label, W/m². */
   private static final double RATED_SUN = 1000;
 
-  /** Day of the year whose sun is that of the mean of the month (Klein 1977, FROM MEMORY). */
+  /** The day of the year whose irradiation is the mean of the month (Klein 1977, FROM MEMORY). */
   private static final int[] MEAN_DAY = {17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344};
 
   private SolarDay() {}
@@ -37,7 +37,7 @@ public final class SolarDay {
   }
 
   /**
-   * J/m² on a level surface outside the air on a day of the year.
+   * Energy on a level surface outside the atmosphere on a day of the year, J/m².
    *
    * @param latitude rad, south negative
    */
@@ -52,12 +52,12 @@ public final class SolarDay {
     return Math.max(0, SOLAR_CONSTANT * distance * DAY / Math.PI * height);
   }
 
-  /** J/m² on such a surface on a day of that month. */
+  /** Energy on such a surface on a day of that month, J/m². */
   public static double outsideAir(double latitude, Month month) {
     return outsideAir(latitude, MEAN_DAY[month.ordinal()]);
   }
 
-  /** J a panel lying flat gives back a day, on average in that month when it is dull. */
+  /** Energy of a panel lying flat for one day, on average in that month when it is dull, J. */
   public static double energy(double watts, double latitude, Month month) {
     return watts * CLEARNESS * outsideAir(latitude, month) / RATED_SUN * YIELD;
   }

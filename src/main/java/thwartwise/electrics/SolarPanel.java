@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param panelFuse between panel and controller, A; zero for none
  * @param batteryFuse between controller and battery, A; zero for none
  * @param connectedToBattery whether the battery stays on the controller while sun is on the panel
- * @param sideArea of it as it stands, seen from the side of the boat, m²
+ * @param sideArea as seen from the side of the boat, m²
  */
 public record SolarPanel(
     Optional<String> kit,
@@ -19,10 +19,13 @@ public record SolarPanel(
     Optional<Double> batteryFuse,
     Optional<Boolean> connectedToBattery,
     Optional<Double> sideArea) {
-  /** What an old or thin one gives from each square metre, W/m² (judgement). */
+  /** The output of an old or thin panel for each square metre, W/m² (judgement). */
   public static final double LEAST_YIELD = 100;
 
-  /** Unmeasured it stands on its edge and is as large as panels of those watts ever were, m². */
+  /**
+   * The area seen by the wind, m². An unmeasured panel stands on its edge and is as large as panels
+   * of that output ever were.
+   */
   public double windArea() {
     return sideArea.orElse(watts / LEAST_YIELD);
   }

@@ -3,7 +3,7 @@ package thwartwise.electrics;
 import java.util.Optional;
 
 /**
- * The same stretch driven both ways at one setting of the motor.
+ * One stretch driven both ways at one setting of the motor.
  *
  * @param setting as the motor's handle has it
  * @param distance m, one way
@@ -20,17 +20,20 @@ public record TimedRun(
     Optional<Double> currentThere,
     Optional<Double> currentBack) {
 
-  /** Through the water: the mean of both speeds, in which the stream cancels; m/s. */
+  /**
+   * The speed through the water, m/s: the mean of both speeds, in which the current of the water
+   * cancels.
+   */
   public double speed() {
     return (distance / timeThere + distance / timeBack) / 2;
   }
 
-  /** What stream and wind made of it, m/s. */
+  /** The drift by wind and current, m/s. */
   public double drift() {
     return Math.abs(distance / timeThere - distance / timeBack) / 2;
   }
 
-  /** The greater of both currents; without either nobody read the ammeter. */
+  /** The greater of both electric currents; empty if nobody read the ammeter. */
   public Optional<Double> current() {
     return currentThere.flatMap(a -> currentBack.map(b -> Math.max(a, b))).or(() -> either());
   }

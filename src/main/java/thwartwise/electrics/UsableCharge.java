@@ -7,16 +7,15 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * How long a battery may be drawn from on a day: Peukert's law, then the share that may be used,
- * the share that age has left and the share the cold leaves. What nobody said is taken so that it
- * flatters least.
+ * How long a battery can be used on a day: Peukert's law, then the usable share and the shares left
+ * by age and by cold. What nobody stated is assumed so that it flatters least.
  *
  * @param exponent Peukert's
  * @param ratedTime s
- * @param share that may be taken out
+ * @param share that may be used
  * @param aged share left by age
  * @param cold share left by the cold
- * @param guesses what nobody said
+ * @param guesses what nobody stated
  */
 public record UsableCharge(
     double charge,
@@ -27,7 +26,7 @@ public record UsableCharge(
     double cold,
     Set<Guess> guesses) {
 
-  /** Something nobody said of a battery. */
+  /** A property of a battery that nobody stated. */
   public enum Guess {
     CHEMISTRY,
     RATED_TIME,
@@ -36,19 +35,22 @@ public record UsableCharge(
     STARTER
   }
 
-  /** °C of a battery nobody held a thermometer to (judgement: a spring morning). */
+  /** The temperature of a battery that nobody measured, °C (judgement: a spring morning). */
   public static final double UNSTATED_CELSIUS = 5;
 
-  /** Years of a battery of which nobody knows since when it is used (judgement). */
+  /** The age of a battery whose first use nobody knows, years (judgement). */
   public static final double UNSTATED_YEARS = 6;
 
-  /** Years after which nothing of a battery's label counts (judgement). */
+  /** The age from which a battery's label counts for nothing, years (judgement). */
   public static final double MOST_YEARS = 10;
 
-  /** Some labels give the charge over 100 hours, which comes to least at a motor's current. */
+  /**
+   * The time of the label where it gives none, hours. Some labels are over 100 hours, which gives
+   * least at a motor's current.
+   */
   public static final double UNSTATED_HOURS = 100;
 
-  /** What may be taken out of a battery made to start an engine (common practice, no source). */
+  /** The usable share of a battery made to start an engine (common practice, no source). */
   public static final double STARTER_SHARE = 0.2;
 
   private static final double DAYS_IN_A_YEAR = 365.25;
@@ -62,7 +64,7 @@ public record UsableCharge(
     Chemistry chemistry = battery.chemistry().orElse(Chemistry.FLOODED);
     note(guesses, Guess.CHEMISTRY, battery.chemistry());
     note(guesses, Guess.RATED_TIME, battery.ratedTime());
-    // A slip of the pen: an old battery must not count as new by it.
+    // A date in the future is a typing error; it must not make an old battery count as new.
     Optional<LocalDate> since = battery.since().filter(day -> !day.isAfter(today));
     note(guesses, Guess.AGE, since);
     note(guesses, Guess.TEMPERATURE, celsius);
@@ -84,7 +86,7 @@ public record UsableCharge(
     return starter ? STARTER_SHARE : chemistry.usableShare();
   }
 
-  /** A day after today is no age. */
+  /** The age in years; a date after today gives none. */
   public static double years(LocalDate since, LocalDate today) {
     return Math.max(0, ChronoUnit.DAYS.between(since, today) / DAYS_IN_A_YEAR);
   }
@@ -95,37 +97,37 @@ public record UsableCharge(
     }
   }
 
-  /** Share of what the label would give at that current. */
+  /** The share of what the label would give at that current. */
   public double fraction() {
     return share * aged * cold;
   }
 
-  /** Whether it is so old that nothing of its label counts. */
+  /** Whether it is so old that its label counts for nothing. */
   public boolean isWornOut() {
     return !(aged > 0);
   }
 
-  /** How long it may be drawn from, s; without end at no current. */
+  /** The running time at a current, s; infinite at zero current. */
   public double time(double current) {
     return current > 0
         ? fraction() * Peukert.withinLabel(charge, ratedTime, exponent, current)
         : Double.POSITIVE_INFINITY;
   }
 
-  /** What is drawn in that time, C. */
+  /** The charge used in that time, C. */
   public double drawn(double current) {
     return current * time(current);
   }
 
-  /** The greatest current that can be drawn for so long, A. */
+  /** The greatest current for that time, A. */
   public double currentFor(double time) {
     double whole = time / fraction();
     return Math.min(charge / whole, charge / ratedTime * Math.pow(ratedTime / whole, 1 / exponent));
   }
 
   /**
-   * How long a battery lasts at a steady current, by Peukert's law in its two forms. They agree
-   * only where the label's time is an hour at one ampere; a label of 20 hours wants the rated form.
+   * The running time at a steady current, by the two forms of Peukert's law. They agree only where
+   * the label's time is an hour at one ampere; a label of 20 hours needs the rated form.
    */
   static final class Peukert {
     private Peukert() {}
@@ -133,15 +135,16 @@ public record UsableCharge(
     /**
      * {@code T = R (C / (I R))^n}: the form for a charge C that is drawn in the rated time R.
      *
-     * @return s; not cut at the label
+     * @return s; not limited to the label
      */
     public static double rated(double charge, double ratedTime, double exponent, double current) {
       return ratedTime * Math.pow(charge / (current * ratedTime), exponent);
     }
 
     /**
-     * {@code T = C / I^n} in hours and ampere-hours: the form for a charge found at one ampere. Of
-     * a charge rated over 20 hours it says too little; kept for comparing with published examples.
+     * {@code T = C / I^n} in hours and ampere-hours: the form for a charge found at one ampere. It
+     * gives too little for a charge rated over 20 hours; kept for comparison with published
+     * examples.
      *
      * @return s
      */
@@ -149,7 +152,7 @@ public record UsableCharge(
       return charge / Math.pow(current, exponent);
     }
 
-    /** The rated form, never giving more charge than the label: a slow draw adds nothing. */
+    /** The rated form, limited to the charge on the label: a slow discharge adds nothing. */
     public static double withinLabel(
         double charge, double ratedTime, double exponent, double current) {
       return Math.min(charge / current, rated(charge, ratedTime, exponent, current));

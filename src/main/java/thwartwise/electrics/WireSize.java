@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
-/** Sizes wire is sold in, by the square millimetre and by American gauge (AWG). */
+/** Sizes in which wire is sold, in square millimetres and in American gauge (AWG). */
 public final class WireSize {
   private static final double SQUARE_MILLIMETRE = 1e-6;
   private static final double HAIR = 1 + 1e-9;
@@ -13,7 +13,7 @@ public final class WireSize {
       List.of(0.75, 1.0, 1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0, 70.0);
   private static final int THINNEST = 18;
 
-  /** 1/0; the thicker ones have no plain number. */
+  /** 1/0; thicker gauges have no plain number. */
   private static final int THICKEST = 0;
 
   private WireSize() {}

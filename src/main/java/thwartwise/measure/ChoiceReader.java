@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads one of a few words. A beginning is enough when only one word begins so; other spellings of
- * the same thing may be taught.
+ * Reads one of a few words. The beginning of a word is enough when only one word begins so; other
+ * spellings may be added.
  */
 public final class ChoiceReader<T> {
 
-  /** What may be chosen: the value, the word shown for it, other spellings. */
+  /** A choice: the value, its word, its other spellings. */
   private record Choice<T>(T value, String word, List<String> spellings) {
 
     boolean matches(String typed) {
@@ -32,7 +32,7 @@ public final class ChoiceReader<T> {
     return new ChoiceReader<T>(List.of()).or(value, word, spellings);
   }
 
-  /** The same with one choice more; spellings in lower case. */
+  /** A copy with one more choice; spellings in lower case. */
   public ChoiceReader<T> or(T value, String word, String... spellings) {
     List<Choice<T>> more = new ArrayList<>(choices);
     more.add(new Choice<>(value, word, List.of(spellings)));
@@ -58,7 +58,7 @@ public final class ChoiceReader<T> {
     return listed(all());
   }
 
-  /** Names in a row; with semicolons between them where one holds a comma itself. */
+  /** Names in a row, with semicolons between them if a name contains a comma. */
   public static String listed(List<String> names) {
     return String.join(names.stream().anyMatch(n -> n.contains(",")) ? "; " : ", ", names);
   }

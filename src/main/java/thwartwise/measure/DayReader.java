@@ -18,9 +18,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Reads a day as people write one: year, month, day; day and month with the month as a word; a word
- * such as yesterday or last Saturday, counted back from today. Of two numbers that may both be the
- * month it takes the order that lies in the past, and asks where both do.
+ * Reads a day as people write one: year, month, day; day and month with the month as a word; or a
+ * word such as yesterday or last Saturday, counted back from today. Of two numbers that may both be
+ * the month it takes the order that lies in the past, and asks where both do.
  */
 public final class DayReader {
   private static final Pattern YEAR_FIRST =
@@ -90,7 +90,7 @@ public final class DayReader {
     };
   }
 
-  /** The last one that is over; today's own name means a week ago. */
+  /** The last such day of the week before today; today's own name means a week ago. */
   private Optional<Reading<LocalDate>> weekday(String plain) {
     Matcher word = WEEKDAY.matcher(plain);
     return word.matches()

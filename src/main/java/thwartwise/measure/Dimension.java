@@ -1,16 +1,16 @@
 package thwartwise.measure;
 
-/** What kind of quantity is asked for. */
+/** The kind of quantity that is asked for. */
 public enum Dimension {
-  /** Metres inside. */
+  /** Metres inside the program. */
   LENGTH("length"),
-  /** Kilograms inside. */
+  /** Kilograms inside the program. */
   MASS("mass"),
-  /** Cubic metres inside. */
+  /** Cubic metres inside the program. */
   VOLUME("volume"),
-  /** Watts inside. */
+  /** Watts inside the program. */
   POWER("power"),
-  /** Seconds inside. */
+  /** Seconds inside the program. */
   TIME("time");
 
   private final String word;

@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A length as tables of offsets give it: feet, inches and eighths with dashes between them, where a
- * plus adds half an eighth. Common practice on plans, with no standard behind it.
+ * A length as in tables of offsets: feet, inches and eighths separated by dashes, where a plus adds
+ * half an eighth. The notation is common practice on plans and has no standard.
  */
 public final class FeetInchesEighths {
   private static final Pattern DASHED =

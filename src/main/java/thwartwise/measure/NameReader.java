@@ -2,12 +2,14 @@ package thwartwise.measure;
 
 import java.text.Normalizer;
 
-/** Reads a name or a short remark: one line, nothing in it that a terminal or a page would obey. */
+/**
+ * Reads a name or a short remark: one line without characters that a terminal or a page would obey.
+ */
 public final class NameReader {
   private final int longest;
 
   /**
-   * @param longest how many characters it may have
+   * @param longest the greatest number of characters
    */
   public NameReader(int longest) {
     this.longest = longest;

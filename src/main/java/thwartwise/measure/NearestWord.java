@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The known word nearest to a misspelt one, by the count of letters to change. */
+/** The known word nearest to a misspelt one, by the number of letters to change. */
 public final class NearestWord {
   private static final int LONGEST = 100;
 
@@ -16,13 +16,15 @@ public final class NearestWord {
     return known.stream().min(Comparator.comparingInt(word -> distance(lower(cut), lower(word))));
   }
 
-  /** The nearest only when it is so near that it was probably meant. */
+  /** The nearest word, if it is so near that it was probably meant. */
   public static Optional<String> nearest(String typed, Collection<String> known) {
     return to(typed, known)
         .filter(word -> distance(lower(typed), lower(word)) <= Math.max(1, word.length() / 3));
   }
 
-  /** Letters to insert, delete or exchange; a swap of two neighbours counts as two. */
+  /**
+   * The number of letters to insert, delete or exchange; a swap of two neighbours counts as two.
+   */
   static int distance(String a, String b) {
     int[] previous = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {

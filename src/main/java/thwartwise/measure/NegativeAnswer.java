@@ -3,8 +3,8 @@ package thwartwise.measure;
 import java.util.Set;
 
 /**
- * Words by which somebody says that there is none. Taken for the name of a thing, such a word would
- * turn what is missing into something aboard.
+ * Words that mean there is none. Taken for the name of a thing, such a word would turn what is
+ * missing into something aboard.
  */
 public final class NegativeAnswer {
   private static final Set<String> WORDS =

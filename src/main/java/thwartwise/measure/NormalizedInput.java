@@ -3,9 +3,12 @@ package thwartwise.measure;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** What was typed, in the few signs the readers know: straight quotes, plain spaces, lower case. */
+/**
+ * Typed text with the few characters that the readers know: straight quotes, plain blanks, lower
+ * case.
+ */
 final class NormalizedInput {
-  /** Longer than any honest measurement; what is longer is not even looked at. */
+  /** Longer than any honest measurement; longer text is not examined. */
   private static final int LONGEST = 60;
 
   private static final Pattern SPACES = Pattern.compile("[\\u00a0\\u2007\\u2009\\u202f\\t]");

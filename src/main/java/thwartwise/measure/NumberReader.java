@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Reads plain numbers: how many of something, or a figure whose unit the question fixes. */
+/** Reads plain numbers: a count, or a figure whose unit the question fixes. */
 public final class NumberReader {
   private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
   private static final Pattern FIGURE = Pattern.compile(WrittenNumber.PATTERN);
@@ -31,7 +31,7 @@ public final class NumberReader {
     return Reading.understood(value, Integer.toString(value));
   }
 
-  /** From zero to a million, with decimals or a fraction. */
+  /** A number from zero to a million, with decimals or a fraction. */
   public static Reading<Double> figure(String typed) {
     var matcher = FIGURE.matcher(NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed));
     if (!matcher.matches()) {

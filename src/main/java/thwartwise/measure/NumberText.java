@@ -2,7 +2,7 @@ package thwartwise.measure;
 
 import java.math.BigDecimal;
 
-/** Numbers as a person types them, for messages. Never in the style of the local language. */
+/** Numbers as a person types them, for messages; never in the style of the local language. */
 public final class NumberText {
   private static final double LONGEST_PLAIN = 1e9;
   private static final double SHORTEST_PLAIN = 1e-6;
@@ -20,7 +20,7 @@ public final class NumberText {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
-  /** Moves the decimal point in the digits, so that 86.1 litres come back as 86.1 litres. */
+  /** Moves the decimal point in the digits, so that 86.1 litres remain 86.1 litres. */
   public static double scaled(double value, int tens) {
     return BigDecimal.valueOf(value).scaleByPowerOfTen(tens).doubleValue();
   }

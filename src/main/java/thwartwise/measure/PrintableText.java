@@ -3,8 +3,9 @@ package thwartwise.measure;
 import java.util.OptionalInt;
 
 /**
- * What may be shown of words somebody typed. A name can carry line ends, terminal escapes or marks
- * that turn the writing direction; printed as they are they could hide or forge a line of the page.
+ * Typed text in a form that is safe to print. A name can contain line ends, terminal escapes or
+ * marks that turn the writing direction; printed as they are, they could hide or forge a line of
+ * the page.
  */
 public final class PrintableText {
   private static final int LONGEST_QUOTE = 60;
@@ -14,14 +15,14 @@ public final class PrintableText {
 
   private PrintableText() {}
 
-  /** The same words with every character that cannot be printed shown as a question mark. */
+  /** The same text with every unprintable character shown as a question mark. */
   public static String of(String typed) {
     StringBuilder shown = new StringBuilder();
     typed.codePoints().map(c -> prints(c) ? c : '?').forEach(shown::appendCodePoint);
     return shown.toString();
   }
 
-  /** The words in quotes, cut short when they are long. */
+  /** The text in quotes, cut short when it is long. */
   public static String quoted(String typed) {
     return inQuotes(of(typed), LONGEST_QUOTE);
   }
@@ -32,7 +33,7 @@ public final class PrintableText {
    */
   public static String excerpt(String typed) {
     StringBuilder shown = new StringBuilder();
-    // One more than is shown, by which it is seen that there is more.
+    // One more than is shown, so that a cut is noticed.
     typed
         .codePoints()
         .limit(LONGEST_EXCERPT + 1)
@@ -66,7 +67,8 @@ public final class PrintableText {
           Character.SURROGATE,
           Character.UNASSIGNED ->
           false;
-      // The joiners are part of ordinary spelling and of pictures; the rest of their kind are not.
+      // Joiners are part of ordinary spelling and of pictographs; other characters of their kind
+      // are not.
       case Character.FORMAT -> c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER;
       default -> true;
     };

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 
 /**
  * Reads a length, mass, volume, power or time as people write it. Decimals are kept exact until the
- * very end, so the same length typed in two units is the same number. Whatever cannot be understood
- * in one way only is refused.
+ * end, so the same length typed in two units is the same number. Text with no meaning or several
+ * meanings is refused.
  */
 public final class QuantityReader {
   private static final Pattern PART =
@@ -59,8 +59,8 @@ public final class QuantityReader {
   }
 
   /**
-   * An electric motor of 12 V draws about one ampere for each pound it pushes: a rule of thumb of
-   * those who use them, so what comes of it is a guess.
+   * Reads the thrust of an electric motor. At 12 V it draws about one ampere for each pound of
+   * thrust; that is a rule of thumb, so the result is a guess.
    */
   private Reading<Quantity> ofThrust(Matcher thrust) {
     BigDecimal pounds = WrittenNumber.decimal(thrust.group("pounds"));
@@ -72,7 +72,7 @@ public final class QuantityReader {
     return Reading.understood(new Quantity(power.si(), dimension, words, true), words);
   }
 
-  /** What was guessed, without the word that says so; empty when nothing was. */
+  /** The text without the word that marks a guess; empty when there is none. */
   public static Optional<String> guessed(String typed) {
     String plain = NormalizedInput.isTooLong(typed) ? "" : NormalizedInput.of(typed);
     return Stream.of(GUESS, GUESS_BEHIND)
@@ -87,7 +87,7 @@ public final class QuantityReader {
     return "about " + figure;
   }
 
-  /** So many times the same thing, or just one. */
+  /** A count of equal things, or one alone. */
   private Reading<Quantity> counted(String typed, String plain) {
     Matcher several = SEVERAL.matcher(plain);
     return several.matches()
@@ -208,7 +208,7 @@ public final class QuantityReader {
   }
 
   /**
-   * One number with what followed it up to the next.
+   * One number with the text after it up to the next.
    *
    * @param word in lower case without stops and commas; empty when the number stood alone
    */
@@ -226,17 +226,15 @@ public final class QuantityReader {
       return number.multiply(unit.size());
     }
 
-    /**
-     * The unit in {@code 3'-4"} or {@code 3 feet and 4 inches}, without what joins it to the next.
-     */
+    /** The unit in {@code 3'-4"} or {@code 3 feet and 4 inches}, without the joint to the next. */
     String wordBeforeAnother() {
       return word.replaceFirst("(?:-|\\band)$", "").strip();
     }
   }
 
-  /** What the parts make together, in SI, and the unit the person thinks in. */
+  /** The sum of the parts in SI, and the unit in which the person thinks. */
   private record Sum(BigDecimal si, TypedUnit unit) {
-    /** Far beyond any boat; such a figure would only garble the messages. */
+    /** Larger than any boat; such a figure would only garble the messages. */
     private static final BigDecimal ABSURD = new BigDecimal("1000000");
 
     boolean isAbsurd() {
@@ -263,7 +261,7 @@ public final class QuantityReader {
    * A measurement.
    *
    * @param si in metres, kilograms, cubic metres, watts or seconds
-   * @param guessed whether it was said to be about so much, and not measured
+   * @param guessed whether it was typed as a guess
    * @param understood the same in the unit it was typed in, with the other system next to it
    */
   public record Quantity(double si, Dimension dimension, String understood, boolean guessed) {

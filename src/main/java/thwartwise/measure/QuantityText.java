@@ -1,6 +1,8 @@
 package thwartwise.measure;
 
-/** SI values in words, to the nearest step a tape or a scale shows. Never depends on the locale. */
+/**
+ * SI values in words, to the nearest step that a tape or a scale shows; independent of the locale.
+ */
 public final class QuantityText {
   private static final double FOOT = 0.3048;
   private static final int STEPS_IN_AN_INCH = 16;
@@ -13,8 +15,8 @@ public final class QuantityText {
   private QuantityText() {}
 
   /**
-   * The value in the family of the unit it was typed in; in brackets that in force, where that is
-   * another one.
+   * The value in the family of the unit in which it was typed, and in brackets in the unit in
+   * force, if that is another one.
    */
   static String both(double si, Dimension dimension, TypedUnit unit, boolean metricInForce) {
     String metric = metric(si, dimension);
@@ -44,7 +46,7 @@ public final class QuantityText {
     };
   }
 
-  /** Litres that were worked out and not poured, rounded down to what a jug or a bucket tells. */
+  /** Computed litres, rounded down to what a jug or a bucket shows. */
   public static String litres(double cubicMetres) {
     double litres = cubicMetres * 1000;
     double size = Math.abs(litres);
@@ -52,7 +54,7 @@ public final class QuantityText {
     return Rounding.plain(Double.parseDouble(Rounding.down(litres, decimals))) + " l";
   }
 
-  /** Under a hand's breadth in millimetres, so that a thickness is not 0.00 m. */
+  /** A length below a hand's breadth in millimetres, so that a thickness is not 0.00 m. */
   private static String metres(double si) {
     return si != 0 && Math.abs(si) < 0.0995
         ? Rounding.nearest(si * 1000, 1) + " mm"

@@ -5,19 +5,19 @@ import java.math.RoundingMode;
 
 /**
  * Two bounds as a person says them: {@code between 5 and 26 ft}. They are rounded inward, so that
- * whatever is said to fit does.
+ * every value between them fits.
  *
  * @param least SI
  * @param most SI
  */
 public record RoundBounds(UnitSystem system, Dimension dimension, double least, double most) {
-  /** Less than this share of the greatest is as good as nothing. */
+  /** A least value below this share of the greatest is shown as nothing. */
   private static final double NEXT_TO_NOTHING = 1.0 / 400;
 
   private static final double INCH = 0.0254;
   private static final double DAY = 86_400;
 
-  /** What a figure may be off before it is rounded. */
+  /** The allowance for numerical error before rounding. */
   private static final double NOISE = 1e-6;
 
   /** Completes "is not …". */
@@ -58,7 +58,7 @@ public record RoundBounds(UnitSystem system, Dimension dimension, double least, 
     return TypedUnit.POUND.size().doubleValue();
   }
 
-  /** Under a hand's breadth in millimetres, else in metres to the centimetre. */
+  /** Below a hand's breadth in millimetres, otherwise in metres to the centimetre. */
   private Said metric(double si, RoundingMode way) {
     return most < 0.1 && si != 0
         ? new Said(stepped(si * 1000, 0.1, way), "mm")
@@ -79,7 +79,7 @@ public record RoundBounds(UnitSystem system, Dimension dimension, double least, 
     return Math.abs(figure - Math.rint(figure)) < NOISE;
   }
 
-  /** Feet alone where nothing is left over, inches alone under a foot. */
+  /** Feet alone where nothing remains, inches alone below a foot. */
   private static Said inFeet(double inches) {
     String sign = inches < 0 ? "-" : "";
     double size = Math.abs(inches);

@@ -8,7 +8,8 @@ import java.math.RoundingMode;
  * rounds up, what is allowed rounds down. Digits and point are the same in every country.
  */
 public final class Rounding {
-  // Far below anything measured; keeps a degree that went to radians and back a whole degree.
+  // Far below anything measured; it keeps a whole degree whole after conversion to radians and
+  // back.
   private static final int NOISE_DECIMALS = 9;
   private static final String UNKNOWN = "an unknown number of";
 

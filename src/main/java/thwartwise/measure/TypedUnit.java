@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The units people type, each with its exact size in SI. Foot and pound are the international ones
- * (exact by the agreement of 1959); inch, ounce, stone and horsepower follow from them. The US
+ * The units that people type, each with its exact size in SI. Foot and pound are the international
+ * ones (exact by the agreement of 1959); inch, ounce, stone and horsepower follow from them. The US
  * gallon is 231 cubic inches, the imperial one 4.54609 litres, both exact.
  */
 public enum TypedUnit {
@@ -70,7 +70,7 @@ public enum TypedUnit {
     return dimension;
   }
 
-  /** How much of the SI unit one of these is. */
+  /** The size of one of these in the SI unit. */
   public BigDecimal size() {
     return size;
   }

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.function.Supplier;
 
 /**
- * SI values as a reader of one system of units says them, each rounded to a named side: what the
- * boat has rounds down, what it needs rounds up. Figure and unit are kept on one line.
+ * SI values in the units of a reader, each rounded to a named side: what the boat has rounds down,
+ * what it needs rounds up. Figure and unit are kept on one line.
  *
  * <p>Pound 0.45359237 kg, foot 0.3048 m, US gallon 231 cubic inches, horsepower 550 foot pounds a
  * second (exact by definition, NIST SP 811 appendix B, FROM MEMORY).
@@ -34,7 +34,7 @@ public record UnitFormat(UnitSystem system, int finer) {
   private static final double MILE_AN_HOUR = 5280 * 12 * INCH / 3600;
   private static final int INCHES_IN_A_FOOT = 12;
 
-  /** The side a figure rounds to. */
+  /** The side to which a figure is rounded. */
   public enum Side {
     DOWN,
     UP;
@@ -49,8 +49,8 @@ public record UnitFormat(UnitSystem system, int finer) {
   }
 
   /**
-   * With one more decimal, where two figures that are not the same would be shown alike. Only a
-   * figure that is rounded to a side has one more.
+   * A copy with one more decimal, for two different figures that would look alike. Only a figure
+   * that is rounded to a side gets one more.
    */
   public UnitFormat oneStepFiner() {
     return new UnitFormat(system, finer + 1);
@@ -60,24 +60,24 @@ public record UnitFormat(UnitSystem system, int finer) {
     return side.rounded(value, decimals + finer);
   }
 
-  /** Whole kilograms or pounds. */
+  /** A mass: whole kilograms or pounds. */
   public String mass(double kilograms, Side side) {
     return system.isMetric()
         ? rounded(kilograms, 0, side) + TIED + "kg"
         : rounded(kilograms / POUND, 0, side) + TIED + "lb";
   }
 
-  /** The same of the other system. */
+  /** The same mass in the other system. */
   public UnitFormat other() {
     return new UnitFormat(system.isMetric() ? UnitSystem.FEET_INCHES_POUNDS : UnitSystem.METRIC);
   }
 
-  /** Whole kilograms and pounds, the reader's own first, for whoever else may read it. */
+  /** A mass in whole kilograms and pounds, the reader's own first, for other readers. */
   public String masses(double kilograms, Side side) {
     return mass(kilograms, side) + ", " + other().mass(kilograms, side);
   }
 
-  /** A height over the water and the like: whole centimetres or inches. */
+  /** A height above the water and the like: whole centimetres or inches. */
   public String height(double metres, Side side) {
     return system.isMetric()
         ? rounded(metres, 2, side) + TIED + "m"
@@ -100,14 +100,14 @@ public record UnitFormat(UnitSystem system, int finer) {
     return sign + (feetAndInches[1].signum() == 0 ? whole : whole + TIED + part);
   }
 
-  /** Whole litres or US gallons. */
+  /** A volume: whole litres or US gallons. */
   public String volume(double cubicMetres, Side side) {
     return system.isMetric()
         ? rounded(cubicMetres / LITRE, 0, side) + TIED + "litres"
         : rounded(cubicMetres / GALLON, 0, side) + TIED + "US gallons";
   }
 
-  /** The same within a sentence, which may break before the unit. */
+  /** A volume within a sentence, which may break before the unit. */
   public String litres(double cubicMetres, Side side) {
     double metric = cubicMetres * 1000;
     return either(
@@ -116,42 +116,42 @@ public record UnitFormat(UnitSystem system, int finer) {
         () -> volume(cubicMetres, side));
   }
 
-  /** Whole newton metres or pound feet. */
+  /** A moment: whole newton metres or pound feet. */
   public String moment(double newtonMetres, Side side) {
     return system.isMetric()
         ? rounded(newtonMetres, 0, side) + TIED + "Nm"
         : rounded(newtonMetres / POUND_FOOT, 0, side) + TIED + "lb ft";
   }
 
-  /** Whole watts, or tenths of a horsepower. */
+  /** A power: whole watts, or tenths of a horsepower. */
   public String power(double watts, Side side) {
     return system.isMetric()
         ? rounded(watts, 0, side) + TIED + "W"
         : rounded(watts / HORSEPOWER, 1, side) + TIED + "hp";
   }
 
-  /** Whole newtons or pounds of force. */
+  /** A force: whole newtons or pounds of force. */
   public String force(double newtons, Side side) {
     return system.isMetric()
         ? rounded(newtons, 0, side) + TIED + "N"
         : rounded(newtons / (POUND * GRAVITY), 0, side) + TIED + "lb of pull";
   }
 
-  /** Tenths of metres a second, or whole miles an hour. */
+  /** A wind speed: tenths of metres a second, or whole miles an hour. */
   public String speed(double metresASecond, Side side) {
     return system.isMetric()
         ? rounded(metresASecond, 1, side) + TIED + "m/s"
         : rounded(metresASecond / MILE_AN_HOUR, 0, side) + TIED + "mph";
   }
 
-  /** How fast a small boat or a stream is: tenths of metres a second or of miles an hour. */
+  /** The speed of a small boat or a current: tenths of metres a second or of miles an hour. */
   public String pace(double metresASecond, Side side) {
     return system.isMetric()
         ? rounded(metresASecond, 1, side) + TIED + "m/s"
         : rounded(metresASecond / MILE_AN_HOUR, 1, side) + TIED + "mph";
   }
 
-  /** Whole degrees of that scale of temperature. */
+  /** A temperature in whole degrees of the reader's scale. */
   public String temperature(double celsius, Side side) {
     return system.isMetric()
         ? rounded(celsius, 0, side) + TIED + "°C"
@@ -188,7 +188,7 @@ public record UnitFormat(UnitSystem system, int finer) {
     return Double.isFinite(value) ? Double.parseDouble(Rounding.down(value, 1)) : value;
   }
 
-  /** The thickness of a shell; thinner than a tape tells in hundredths of an inch. */
+  /** The thickness of a shell; below the resolution of a tape in hundredths of an inch. */
   public String thickness(double metres) {
     if (system.isMetric()) {
       return Rounding.plain(metres * 1000) + TIED + "mm";
@@ -196,19 +196,19 @@ public record UnitFormat(UnitSystem system, int finer) {
     return metres < INCH / 8 ? Rounding.up(metres / INCH, 2) + TIED + "in" : tape(metres);
   }
 
-  /** The diameter of a hole: whole millimetres, rounded up, or what a tape tells. */
+  /** The diameter of a hole: whole millimetres, rounded up, or what a tape shows. */
   public String hole(double metres) {
     return system.isMetric() ? Rounding.up(metres * 1000, 0) + TIED + "mm" : tape(metres);
   }
 
-  /** Where something is to go, as one would mark it with a tape: centimetres or quarter inches. */
+  /** A position to mark with a tape: centimetres or quarter inches. */
   public String mark(double metres) {
     return system.isMetric()
         ? String.format(Locale.ROOT, "%.2f", metres) + TIED + "m"
         : tape(Math.rint(metres / INCH * 4) / 4 * INCH);
   }
 
-  /** How much rain falls: whole millimetres or inches. */
+  /** Rainfall: whole millimetres or inches. */
   public String rain(double metres, Side side) {
     return system.isMetric()
         ? rounded(metres * 1000, 0, side) + TIED + "mm"
@@ -222,7 +222,7 @@ public record UnitFormat(UnitSystem system, int finer) {
         : yards(metres / (3 * FOOT), side) + TIED + "yards";
   }
 
-  /** As one paces them: to fifty where there are hundreds, else to five. */
+  /** Paced yards: to fifty where there are hundreds, otherwise to five. */
   private static String yards(double exact, Side side) {
     int step = exact >= 200 ? 50 : exact >= 20 ? 5 : 1;
     return Double.isFinite(exact)
@@ -230,7 +230,7 @@ public record UnitFormat(UnitSystem system, int finer) {
         : side.rounded(exact, 0);
   }
 
-  /** How much a panel twists: tenths of a degree a metre or a foot. */
+  /** The twist of a panel: tenths of a degree a metre or a foot. */
   public String twist(double radiansAMetre, Side side) {
     double degrees = Math.toDegrees(radiansAMetre);
     return system.isMetric()
@@ -245,7 +245,7 @@ public record UnitFormat(UnitSystem system, int finer) {
         : rounded(squareMetres / (FOOT * FOOT), 0, side) + TIED + "square feet";
   }
 
-  /** What a report has always said in metric words, or the same in the reader's own. */
+  /** The metric words that reports have always had, or the reader's own. */
   public String either(String metric, Supplier<String> own) {
     return system.isMetric() ? metric : own.get();
   }
@@ -262,14 +262,14 @@ public record UnitFormat(UnitSystem system, int finer) {
     return system.isMetric() ? 1 : POUND_FOOT;
   }
 
-  /** How far something is to be shifted: whole centimetres or inches, to the nearest. */
+  /** The distance of a shift: whole centimetres or inches, to the nearest. */
   public String step(double metres) {
     return system.isMetric()
         ? String.format(Locale.ROOT, "%.0f", Math.rint(100 * metres)) + TIED + "cm"
         : tape(Math.rint(metres / INCH) * INCH);
   }
 
-  /** What a shell is counted to weigh in bulk. */
+  /** The density of the shell. */
   public String density(double kilogramsPerCubicMetre) {
     return system.isMetric()
         ? Rounding.plain(kilogramsPerCubicMetre) + TIED + "kg/m3"

@@ -1,8 +1,9 @@
 package thwartwise.measure;
 
 /**
- * What a bare number means. Litres stay litres in both, since the jug is marked in them; inches are
- * the bare length of the second, since that is what a tape in feet and inches is read in.
+ * A system of units, which decides what a bare number means. Volumes are litres in both, because
+ * the jug is marked in them; a bare length in the second is inches, because a tape in feet and
+ * inches is read in them.
  */
 public enum UnitSystem {
   METRIC("metric"),
@@ -33,7 +34,7 @@ public enum UnitSystem {
     };
   }
 
-  /** What may be typed, with what a bare number means. */
+  /** Examples of what may be typed, with the meaning of a bare number. */
   public String examples(Dimension dimension) {
     return switch (dimension) {
       case LENGTH ->

@@ -4,8 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Text that says its measures in either system: "a boat under {6 m|20 ft}". The first of the two is
- * metric.
+ * Text with measures in both systems: "a boat under {6 m|20 ft}". The first of the two is metric.
  *
  * @param template with both
  * @param system in which it is read
@@ -13,7 +12,7 @@ import java.util.regex.Pattern;
 public record UnitText(String template, UnitSystem system) {
   private static final Pattern MEASURE = Pattern.compile("\\{([^{}|]*)\\|([^{}|]*)}");
 
-  /** In metric words until somebody asks for others. */
+  /** The text in metric words until another system is asked for. */
   public static UnitText of(String template) {
     return new UnitText(template, UnitSystem.METRIC);
   }

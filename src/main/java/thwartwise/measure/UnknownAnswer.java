@@ -2,7 +2,7 @@ package thwartwise.measure;
 
 import java.util.Set;
 
-/** Words by which somebody says that they do not know. */
+/** Words that mean "I do not know". */
 public final class UnknownAnswer {
   private static final Set<String> WORDS =
       Set.of(

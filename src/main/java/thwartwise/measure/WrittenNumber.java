@@ -7,8 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The ways people write one number: {@code 1.02}, {@code 1,02}, {@code .5}, {@code 40 1/2}, {@code
- * 3/4}. Exponents, NaN and words are not among them.
+ * The ways in which people write a number: {@code 1.02}, {@code 1,02}, {@code .5}, {@code 40 1/2},
+ * {@code 3/4}. Exponents, NaN and words are not among them.
  */
 final class WrittenNumber {
   static final String PATTERN =
@@ -19,7 +19,7 @@ final class WrittenNumber {
 
   private WrittenNumber() {}
 
-  /** Empty when it divides by nothing. */
+  /** The number; empty for a division by zero. */
   static Optional<BigDecimal> value(Matcher matched) {
     if (matched.group("decimal") != null) {
       return Optional.of(decimal(matched.group("decimal")));

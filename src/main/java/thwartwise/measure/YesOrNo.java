@@ -5,7 +5,7 @@ public final class YesOrNo {
 
   private YesOrNo() {}
 
-  /** Whether it is a yes; no, and anything else, is none. */
+  /** Whether the text means yes; everything else does not. */
   public static boolean isYes(String typed) {
     return read(typed) instanceof Reading.Understood<Boolean> said && said.value();
   }

@@ -1,5 +1,5 @@
 /**
- * What people type, read into SI with the unit understood kept next to it. Metre, kilogram, cubic
- * metre, watt inside; feet, inches, pounds, stones and litres at this edge only.
+ * Reading what people type, into SI with the typed unit next to it. Metres, kilograms, cubic metres
+ * and watts are used inside the program; feet, inches, pounds, stones and litres only at this edge.
  */
 package thwartwise.measure;

@@ -15,8 +15,8 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.measured.Property.Settable;
 
 /**
- * The table of what can be known of a boat as single values. A line here is what a new property
- * costs, besides its record component and its test.
+ * The table of all single values of a boat. A new property costs one line here, besides its record
+ * component and its test.
  */
 public final class BoatProperties {
   private BoatProperties() {}
@@ -97,7 +97,7 @@ public final class BoatProperties {
           .<Settable<Boat, ?>>flatMap(List::stream)
           .toList();
 
-  /** Those the walk asks for in a row, once the kit is known. */
+  /** Those that the walk asks for together after the kit. */
   public static final List<Settable<Boat, Double>> EQUIPMENT =
       List.of(
           BAILER.with(Boat::withBailer),

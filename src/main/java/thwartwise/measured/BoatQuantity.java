@@ -7,10 +7,10 @@ import thwartwise.measure.NumberText;
 import thwartwise.measure.UnitFormat;
 
 /**
- * What a single number about a boat measures: its unit in the boat file, the range outside which no
- * file is read, and the usual range, outside which the walk asks whether it is right. The outer
- * range is wide and catches slips of unit and tape; a value between the two can be kept by whoever
- * insists. All bounds are judgement.
+ * The quantity of a single number about a boat: its unit in the boat file, the range outside which
+ * no file is read, and the usual range, outside which the walk asks for confirmation. The outer
+ * range is wide and finds errors of unit and tape; a person who insists can keep a value between
+ * the two. All bounds are judgement.
  */
 public enum BoatQuantity {
   AGAIN_AFTER_DAYS("how many days a look at a point stands", "days", 1, 3650, Usual.NONE),
@@ -85,7 +85,7 @@ public enum BoatQuantity {
       UnitSlip.CENTIMETRES),
   OPENING_WIDTH(
       "the width of an opening", "m", 0, 5, Usual.NONE, UnitSlip.CENTIMETRES, UnitSlip.MILLIMETRES),
-  // Millimetres first: that is how holes are sold.
+  // Millimetres first, because holes are sold in them.
   DIAMETER("a round hole", "m", 0.005, 0.6, Usual.NONE, UnitSlip.MILLIMETRES, UnitSlip.CENTIMETRES),
   HALF_WIDTH(
       "how far out somebody sits",
@@ -270,7 +270,7 @@ public enum BoatQuantity {
   COUNT("a count", "in number", -1e6, 1e6, Usual.NONE),
   ANY("a number", "in all", -Double.MAX_VALUE, Double.MAX_VALUE, Usual.NONE);
 
-  /** Degrees that went to radians and back keep the digits that were typed. */
+  /** Whole degrees keep their digits after conversion to radians and back. */
   private static final double WHOLE_DEGREE = 1e9;
 
   private final String noun;
@@ -312,12 +312,12 @@ public enum BoatQuantity {
     return usual.orElseThrow(() -> new IllegalStateException(name() + " has no usual range"));
   }
 
-  /** Whether the walk asks for it, and so knows a usual range. */
+  /** Whether the walk asks for it, and so has a usual range. */
   public boolean isAsked() {
     return usual.isPresent();
   }
 
-  /** What a walk calls the usual range. */
+  /** The walk's words for the usual range. */
   public String ofWhat() {
     return usual().ofWhat();
   }
@@ -391,7 +391,7 @@ public enum BoatQuantity {
     };
   }
 
-  /** Measured with callipers, and told in millimetres. */
+  /** Whether it is measured with callipers and shown in millimetres. */
   private boolean isThin() {
     return this == THICKNESS || this == SKEG_THICKNESS || this == DIAMETER;
   }
@@ -409,7 +409,7 @@ public enum BoatQuantity {
     return value >= least && value <= most;
   }
 
-  /** What is wrong with a value that is not believed, and what to do. */
+  /** Why a value is not believed, and what to do. */
   public String doubt(double value, String remedy) {
     return String.format(
         Locale.ROOT,
@@ -426,7 +426,7 @@ public enum BoatQuantity {
   private Optional<String> likelySlip(double value) {
     for (UnitSlip slip : slips) {
       double meant = NumberText.scaled(value, slip.tens());
-      // Nothing typed in the wrong unit turns into the right one by being zero or negative.
+      // A wrong unit never makes a value zero or negative.
       if (value > 0 && meant > 0 && believes(meant)) {
         return Optional.of(
             "If that was " + slip.unit() + ", write " + NumberText.number(meant) + ".");

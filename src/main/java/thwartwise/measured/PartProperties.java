@@ -13,9 +13,8 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements.Skeg;
 
 /**
- * The part of the table that holds points, openings, chambers, places, how the boat is driven, and
- * its skeg. Boxes, stations and leak tests are more than single values and have codecs of their
- * own.
+ * The part of the table for points, openings, chambers, places, the drive, and the skeg. Boxes,
+ * stations and leak tests are more than single values and have codecs of their own.
  */
 public final class PartProperties {
   private PartProperties() {}
@@ -41,7 +40,7 @@ public final class PartProperties {
           point -> point.z() + 0.0,
           "Measure z up from the lowest point of the bottom, in metres.");
 
-  /** Of every point in the file; a mirrored zero is written as a plain one. */
+  /** The three distances of every point in the file; a mirrored zero is written without a sign. */
   public static final List<Property<Vector3, ?>> OF_POINT = List.of(X, Y, Z);
 
   public static final Property<Opening, Double> OPENING_WIDTH =
@@ -199,7 +198,7 @@ public final class PartProperties {
           .whenOmitted("it dams the bilge")
           .withChangeLabel("limber hole");
 
-  /** What fills it and whether it is tight. */
+  /** The filling of a chamber and its tightness. */
   static final List<Property<?, ?>> OF_FILLING = List.of(FILLING, SEAL, FOAM_KIND, FOAM_FASTENED);
 
   public static final List<Property<Chamber, ?>> OF_CHAMBER =

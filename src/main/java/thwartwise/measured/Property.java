@@ -9,17 +9,17 @@ import java.util.stream.Stream;
 import thwartwise.measured.ValueType.ScalarSource;
 
 /**
- * A row of the table: one single value that can be known of an owner (a boat, its hull, its waters,
- * a piece of kit). Immutable: each method of wording returns a changed copy.
+ * A row of the table: one single value of an owner (a boat, its hull, its waters, a piece of kit).
+ * Immutable: each wording method returns a changed copy.
  *
  * @param key in the file, and of the walk's question
  * @param value of an owner; empty where it is not known
  * @param subject what the walk asks for, in a few words
  * @param how to measure it, a line or two
  * @param why it matters, a line or two
- * @param remedy what a file with a wrong value is to be mended by
- * @param whenOmitted what is taken when nobody says it
- * @param changeLabel what the difference between two boats calls it
+ * @param remedy how to correct a file with a wrong value
+ * @param whenOmitted what is assumed when nobody states it
+ * @param changeLabel its name in the difference between two boats
  * @param label what stands before the value on the page; blank where the page does not show it so
  */
 public record Property<O, V>(
@@ -63,7 +63,7 @@ public record Property<O, V>(
         key, type, value, subject, how, why, remedy, whenOmitted, changeLabel, before);
   }
 
-  /** The keys of all these and some others: what an object of the file may hold. */
+  /** The keys of all these and some others, for an object of the file. */
   public static <O> String[] keys(List<Property<O, ?>> properties, String... others) {
     return Stream.concat(Stream.of(others), properties.stream().map(Property::key))
         .toArray(String[]::new);
@@ -73,15 +73,15 @@ public record Property<O, V>(
     return new Settable<>(this, setter, owner -> true);
   }
 
-  /** The value as a file has it: a number, a truth or words. */
+  /** The value as in a file: a number, a truth value or words. */
   public Optional<Object> inFile(O owner) {
     return value.apply(owner).map(type.inFile());
   }
 
   /**
-   * A property that can be left out, and put into an owner that lacks it.
+   * A property that can be left out, and set on an owner that lacks it.
    *
-   * @param concerns the owners of which the walk asks it
+   * @param concerns the owners about which the walk asks it
    */
   public record Settable<O, V>(
       Property<O, V> property, BiFunction<O, V, O> setter, Predicate<O> concerns) {

@@ -6,15 +6,15 @@ import java.util.stream.Stream;
 import thwartwise.measure.UnitFormat;
 
 /**
- * A single value that is not the same of two owners.
+ * A single value that differs between two owners.
  *
  * @param before empty where it was not known
- * @param after empty where it is not known any more
+ * @param after empty where it is no longer known
  */
 public record PropertyDifference<O, V>(
     Property<O, V> property, Optional<V> before, Optional<V> after) {
 
-  /** Those of the rows that have a name for their change, in the order of the rows. */
+  /** The differences of those rows that have a name for their change, in the order of the rows. */
   public static <O> List<PropertyDifference<?, ?>> between(
       List<? extends Property<O, ?>> rows, O before, O after) {
     return rows.stream()
@@ -29,12 +29,12 @@ public record PropertyDifference<O, V>(
     return was.equals(is) ? Stream.of() : Stream.of(new PropertyDifference<>(row, was, is));
   }
 
-  /** The value before, or what was taken without it. */
+  /** The value before, or its default. */
   public String before(UnitFormat units) {
     return shown(before, units);
   }
 
-  /** The value after, or what is taken without it. */
+  /** The value after, or its default. */
   public String after(UnitFormat units) {
     return shown(after, units);
   }

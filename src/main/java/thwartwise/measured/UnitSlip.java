@@ -1,7 +1,7 @@
 package thwartwise.measured;
 
 /**
- * A unit people type by mistake.
+ * A unit that people type by mistake.
  *
  * @param tens power of ten from it to the unit of the file
  */

@@ -10,10 +10,10 @@ import java.util.function.Function;
 import thwartwise.measure.UnitFormat;
 
 /**
- * What kind of value a property has, and how the boat file holds it.
+ * The type of a property's value, and its form in the boat file.
  *
  * @param reader from a value of the file and the remedy to the value, SI
- * @param inFile a number, a truth or words
+ * @param inFile a number, a truth value or words
  * @param shown as it was measured, in the units of the reader
  * @param form of the value in the file
  * @param described for the printed table
@@ -56,7 +56,7 @@ public record ValueType<V>(
         List.of());
   }
 
-  /** Words of whoever writes the file. */
+  /** Free words. */
   static ValueType<String> text() {
     return new ValueType<>(
         ScalarSource::words,
@@ -106,7 +106,7 @@ public record ValueType<V>(
         List.copyOf(byWord.keySet()));
   }
 
-  /** How a value stands in a file. */
+  /** The form of a value in the file. */
   public enum Form {
     NUMBER,
     WHOLE,
@@ -117,8 +117,7 @@ public record ValueType<V>(
   }
 
   /**
-   * One value of a file, taken for what it should be. The remedy says what to do when it is not
-   * that.
+   * One value of a file, converted to its type. The remedy says what to do when that is impossible.
    */
   public interface ScalarSource {
     /** A number in the unit of the file. */

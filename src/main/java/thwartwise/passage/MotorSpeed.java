@@ -6,11 +6,11 @@ import thwartwise.electrics.TimedRun;
 /**
  * One setting of the motor.
  *
- * @param run it was timed by; without one, speed is a guess
+ * @param run the timed run; without one, speed is a guess
  * @param speed through the water that counts, m/s
  * @param current of the motor that counts, A
- * @param currentGuessed whether nobody read it on the way
- * @param cut whether the timed speed lies over the hull speed and was cut to it
+ * @param currentGuessed whether nobody read the current on the run
+ * @param cut whether the timed speed was above the hull speed and was cut to it
  * @param time the battery lasts with lamps and sockets on, s
  */
 public record MotorSpeed(
@@ -21,7 +21,10 @@ public record MotorSpeed(
     boolean cut,
     double time) {
 
-  /** Through the water at full power when nobody timed it: 2 knots (common practice, no source). */
+  /**
+   * The speed through the water at full power when nobody timed it: 2 knots (common practice, no
+   * source).
+   */
   static final double UNTIMED = 2 * HullSpeed.KNOT;
 
   public boolean speedGuessed() {
@@ -29,9 +32,8 @@ public record MotorSpeed(
   }
 
   /**
-   * The speed at which a hull's own wave is as long as its waterline: a line above which a timed
-   * speed of such a boat is hardly right. 1.34 knots times the root of the length in feet (READ,
-   * several).
+   * The speed at which a hull's own wave is as long as its waterline. A timed speed above it is
+   * hardly right for such a boat. 1.34 knots times the root of the length in feet (READ, several).
    */
   static final class HullSpeed {
     static final double KNOT = 1852 / 3600.0;
@@ -39,7 +41,7 @@ public record MotorSpeed(
 
     private HullSpeed() {}
 
-    /** m/s for a length in m. */
+    /** The hull speed, m/s, for a length in m. */
     static double of(double length) {
       return 1.34 * Math.sqrt(length / FOOT) * KNOT;
     }

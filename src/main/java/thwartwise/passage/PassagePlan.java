@@ -24,13 +24,13 @@ import thwartwise.passage.MotorSpeed.HullSpeed;
  * How long and how far motor and battery take a boat on a day.
  *
  * @param usable what the battery gives; empty where nothing is known of one
- * @param boat as it was found when somebody looked, with what is electric and aboard
- * @param fullCurrent of the motor, A; empty where its draw cannot even be guessed
- * @param speeds fastest first; none where running time cannot be worked out
+ * @param boat after somebody looked it over, with the equipment that is aboard
+ * @param fullCurrent of the motor, A; empty where not even a guess is possible
+ * @param speeds fastest first; none where running time cannot be computed
  * @param hullSpeed m/s, of the whole length of the boat
- * @param rowing what it is rowed or paddled home with; empty where nothing for it is among the kit
+ * @param rowing the means to row or paddle home; empty where there are none among the kit
  * @param batteryAshore the name of a battery that is stated and not among the kit
- * @param motorAshore the same of the motor
+ * @param motorAshore the same for the motor
  */
 public record PassagePlan(
     Boat boat,
@@ -42,11 +42,11 @@ public record PassagePlan(
     Optional<String> batteryAshore,
     Optional<String> motorAshore) {
 
-  /** Hours a day of a lamp or socket nobody timed, s (judgement). */
+  /** The daily time of a lamp or socket that nobody timed, s (judgement). */
   private static final double UNSTATED_USE = 8 * 3600.0;
 
   /**
-   * Share of a motor's electrical power that comes out at its shaft, where only that is known
+   * The share of a motor's electrical power at its shaft, where only the shaft power is known
    * (judgement: the poor end of small motors, which have 0.6 to 0.8, FROM MEMORY).
    */
   private static final double SHAFT_SHARE = 0.6;
@@ -55,7 +55,7 @@ public record PassagePlan(
     speeds = List.copyOf(speeds);
   }
 
-  /** Of a boat as its file states it, after what was found when somebody looked it over. */
+  /** The plan of a boat as its file states it, after somebody looked it over. */
   public static PassagePlan of(Boat stated, LocalDate today) {
     Boat whole = stated.asFound();
     List<String> kit = whole.kit().stream().map(Kit::name).toList();
@@ -92,9 +92,8 @@ public record PassagePlan(
   }
 
   /**
-   * The plate's, the thrust's or, of a motor of which only the power at the shaft is known, what it
-   * takes for it from the battery. A battery does not drive a boat with petrol aboard unless
-   * somebody says so.
+   * The current: from the plate, from the thrust or, if only the shaft power is known, from that. A
+   * battery does not drive a boat with petrol aboard unless somebody says so.
    */
   private static Optional<Double> fullCurrent(Boat boat) {
     double volts = boat.electrics().volts();
@@ -156,7 +155,7 @@ public record PassagePlan(
         usable.time(current + besides));
   }
 
-  /** The running time somebody claims at full power, where the battery cannot give it, s. */
+  /** The claimed running time at full power, s, where the battery cannot give it. */
   public Optional<Double> claimNotMet() {
     return boat.electrics()
         .motor()
@@ -164,19 +163,19 @@ public record PassagePlan(
         .filter(claimed -> fullTime().map(time -> claimed > time).orElse(false));
   }
 
-  /** How long the battery lasts at full power, lamps and sockets on, s. */
+  /** The running time at full power, lamps and sockets on, s. */
   public Optional<Double> fullTime() {
     return usable.flatMap(u -> fullDraw().map(u::time));
   }
 
-  /** At full power with lamps and sockets on, A. */
+  /** The current at full power with lamps and sockets on, A. */
   public Optional<Double> fullDraw() {
     return fullCurrent.map(a -> a + boat.electrics().otherDraw());
   }
 
   /**
-   * At the fastest setting against the wind and stream the boat file states; empty where it states
-   * neither, or where no running time is worked out.
+   * The return trip at the fastest setting against the wind and current that the boat file states;
+   * empty where it states neither, or where no running time is known.
    */
   public Optional<ReturnTrip> inStatedWaters() {
     boolean stated = boat.waters().wind().isPresent() || boat.waters().current().isPresent();
@@ -186,17 +185,17 @@ public record PassagePlan(
         .map(s -> ReturnTrip.of(s.time(), s.speed(), statedWind(), statedStream()));
   }
 
-  /** m/s; zero where none is stated. */
+  /** The stated wind, m/s; zero where none is stated. */
   public double statedWind() {
     return boat.waters().wind().orElse(0.0);
   }
 
-  /** m/s; zero where none is stated. */
+  /** The stated current of the water, m/s; zero where none is stated. */
   public double statedStream() {
     return boat.waters().current().orElse(0.0);
   }
 
-  /** What the panel gives back a day in a dull month, C; nothing without a latitude. */
+  /** The daily charge from the panel in a dull month, C; empty without a latitude. */
   public Optional<Double> givenBack(Month month) {
     ElectricalSystem electrics = boat.electrics();
     return electrics
@@ -208,7 +207,7 @@ public record PassagePlan(
                     .map(l -> SolarDay.energy(panel.watts(), l, month) / electrics.volts()));
   }
 
-  /** What lamps and sockets take out a day, C. */
+  /** The daily charge for lamps and sockets, C. */
   public double usedADay() {
     return boat.electrics().circuits().stream()
         .filter(c -> c.use().isOtherDraw())

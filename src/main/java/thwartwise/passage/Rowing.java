@@ -1,10 +1,10 @@
 package thwartwise.passage;
 
-/** Home with the motor dead, by oars or by paddles. */
+/** Going home without the motor, by oars or by paddles. */
 public enum Rowing {
-  /** A tired person in a loaded boat (judgement: 1.5 knots). */
+  /** The speed of a tired person in a loaded boat (judgement: 1.5 knots). */
   OARS(0.75),
-  /** The same with a paddle, and no rowlocks to pull against (judgement: a knot). */
+  /** The same with a paddle, which has no rowlocks (judgement: a knot). */
   PADDLES(0.5);
 
   private final double speed;
@@ -13,12 +13,12 @@ public enum Rowing {
     this.speed = speed;
   }
 
-  /** Through the water, m/s. */
+  /** The speed through the water, m/s. */
   public double speed() {
     return speed;
   }
 
-  /** s for that way against wind and stream; without end when no way is made. */
+  /** The time for that way against wind and current, s; infinite when no way is made. */
   public double time(double distance, double wind, double stream) {
     double home = ReturnTrip.homewardSpeed(speed, wind, stream);
     return home >= ReturnTrip.LEAST_HOME ? distance / home : Double.POSITIVE_INFINITY;

@@ -1,5 +1,5 @@
 /**
- * How far motor and battery take a boat, and the way home: turn-back times against wind and stream,
+ * The range of motor and battery, and the return trip: turn-back times against wind and current,
  * from a timed run and the battery's label. No resistance is predicted.
  *
  * <p>SI: metres, seconds, metres a second, amperes, coulombs, joules.
