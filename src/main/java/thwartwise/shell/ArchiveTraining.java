@@ -19,7 +19,7 @@ import thwartwise.report.RecordPapers;
 import thwartwise.rules.RuleBook;
 
 /**
- * The run from which the build makes the class data archive: a session at the prompt that uses
+ * The run with which the build makes the class data archive: a session at the prompt that uses
  * every kind of work once, so that later starts find those classes ready. It prints nothing.
  */
 final class ArchiveTraining {
@@ -36,6 +36,8 @@ final class ArchiveTraining {
   private ArchiveTraining() {}
 
   /**
+   * Runs the session.
+   *
    * @param arguments a folder that may be written to
    */
   public static void main(String[] arguments) throws IOException {
@@ -62,7 +64,10 @@ final class ArchiveTraining {
         ProgramVersion.ofThisJar());
   }
 
-  /** One seat takes a moment, and so does advice where nothing else is aboard. */
+  /**
+   * Inspecting a boat with one seat takes a moment, and so does advice where nothing else is
+   * aboard.
+   */
   private static Report inspected(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
     int last = boat.places().size() - 1;
     Boat seat = boat.withPlaces(boat.places().subList(last, last + 1)).withAboard(List.of());

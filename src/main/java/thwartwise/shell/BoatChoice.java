@@ -18,8 +18,8 @@ import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
 
 /**
- * Which boat is meant: by the name of one that is kept, as its file is called, or by any file; left
- * out, the only one that is kept.
+ * The choice of a boat: by the name of a saved boat, as its file is called, or by any file; left
+ * out, the only saved boat.
  */
 final class BoatChoice {
   private static final String ENDING = ".json";
@@ -27,10 +27,10 @@ final class BoatChoice {
   private BoatChoice() {}
 
   /**
-   * The boat file. A file that is there comes before a name.
+   * The boat file. An existing file comes before a name.
    *
-   * @throws UnusableInput when it is neither, with the nearest there is
-   * @throws UsageError when none is named and not just one is kept
+   * @throws UnusableInput when it is neither, with the nearest name
+   * @throws UsageError when none is named and there is not exactly one
    */
   static Path of(CommandInput given, ShellCommand command) {
     Workspace workspace = given.workspace();
@@ -64,7 +64,7 @@ final class BoatChoice {
             + " Check the name and the folder.");
   }
 
-  /** By its name, even where its file is damaged, or as its file is called. */
+  /** The file of the boat with that name, even if it is damaged, or the file called so. */
   private static Optional<Path> named(String typed, Workspace workspace) {
     Path byName = workspace.boatPath(typed);
     return Files.exists(byName)
@@ -116,7 +116,7 @@ final class BoatChoice {
     return file.getFileName() == null ? "" : file.getFileName().toString();
   }
 
-  /** A folder that cannot be read has nothing to propose. */
+  /** A folder that cannot be read has nothing to offer. */
   private static List<String> beside(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     List<String> names = new ArrayList<>();
@@ -132,8 +132,8 @@ final class BoatChoice {
   }
 
   /**
-   * What comes of a boat. Some contradictions show only once the hull is built; they, too, are
-   * reported with the name of its file.
+   * The result of some work on a boat. Some contradictions appear only once the hull is built;
+   * they, too, are reported with the name of its file.
    *
    * @throws UnusableInput when the measurements contradict each other
    */

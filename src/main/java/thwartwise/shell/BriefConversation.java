@@ -10,7 +10,7 @@ import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
-/** Asks a few questions that are answered in one go: nothing of them is kept on the way. */
+/** Asks a few questions that are answered in one go; no answer is saved before the end. */
 final class BriefConversation {
   private final Conversation conversation;
   private final Walk walk;
@@ -23,7 +23,7 @@ final class BriefConversation {
     this.walk = walk;
   }
 
-  /** The answers given, and the boat they lead to when none is missing. */
+  /** The answers, and the boat to which they lead when none is missing. */
   record Ended(List<Answer> answers, Optional<Boat> boat) {}
 
   Ended asked() {
@@ -38,7 +38,7 @@ final class BriefConversation {
   }
 
   private void ask(Question question) {
-    // How is told once for questions that are answered alike.
+    // The instructions are printed once for questions that are answered alike.
     if (!question.how().equals(shownHow)) {
       conversation.print("");
       question.how().forEach(this::say);

@@ -7,7 +7,7 @@ import thwartwise.measure.Reading;
 import thwartwise.report.InputWords;
 import thwartwise.spread.InputKind;
 
-/** What somebody says was measured the better way. */
+/** The measurements that somebody states were taken with more care. */
 final class CarefulMeasurements {
   static final OptionWord BETTER =
       new OptionWord("better", "LIST", "what was measured with care, apart by commas", false);
@@ -27,7 +27,7 @@ final class CarefulMeasurements {
     return reader;
   }
 
-  /** Nothing where nothing was said. */
+  /** Empty if the option was not given. */
   static Set<InputKind> of(CommandInput given, ShellCommand command) {
     return given.text(BETTER).map(typed -> read(typed, command)).orElse(Set.of());
   }

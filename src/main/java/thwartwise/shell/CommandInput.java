@@ -11,7 +11,7 @@ import thwartwise.archive.PageFile;
 import thwartwise.archive.Workspace;
 import thwartwise.measure.PrintableText;
 
-/** What was typed after a command's name, in the kinds commands ask for. */
+/** The words after a command's name, converted to what commands ask for. */
 record CommandInput(CommandContext context) {
 
   Optional<String> text(OptionWord option) {
@@ -23,12 +23,12 @@ record CommandInput(CommandContext context) {
     return text(option).isPresent();
   }
 
-  /** The value of an option the parser has seen to be there. */
+  /** The value of an option that the parser has found. */
   Path path(OptionWord option) {
     return text(option).map(CommandInput::asPath).orElseThrow();
   }
 
-  /** Every value of an option that may be given again, in the order typed. */
+  /** Every value of a repeatable option, in the order typed. */
   List<Path> paths(OptionWord option) {
     return context.parsedInput().options().stream()
         .filter(given -> option.name().equals(given.longName()))
@@ -37,7 +37,7 @@ record CommandInput(CommandContext context) {
   }
 
   /**
-   * Keeps a page in the file of {@link OptionWord#HTML}.
+   * Saves a page in the file of {@link OptionWord#HTML}.
    *
    * @return where it is, in words
    */
@@ -49,7 +49,7 @@ record CommandInput(CommandContext context) {
 
   /**
    * The folder of boats, drafts and records: the one named, or the one in the user's home. Its path
-   * is whole, since a message may stand where a name has lost its beginning or got a capital.
+   * is absolute, because a message may stand where the start of a name is missing or is a capital.
    */
   Workspace workspace() {
     return text(OptionWord.FOLDER)
@@ -66,12 +66,12 @@ record CommandInput(CommandContext context) {
     return Path.of(System.getProperty("user.home"));
   }
 
-  /** Inside our own shell nobody else turns the tilde into the home folder. */
+  /** In our own shell nobody else turns the tilde into the home folder. */
   static String fromHome(String typed) {
     return typed.startsWith("~/") ? home().resolve(typed.substring(2)).toString() : typed;
   }
 
-  /** The same path as it is typed, shorter where it lies in the home folder. */
+  /** The same path as it is typed, shorter if it lies in the home folder. */
   static String toHome(Path file) {
     return File.separatorChar == '/' && file.startsWith(home()) && !file.equals(home())
         ? "~/" + home().relativize(file)

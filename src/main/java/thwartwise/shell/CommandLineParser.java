@@ -16,7 +16,7 @@ import org.springframework.shell.core.command.ParsedInput;
  * Turns words into a command with its options.
  *
  * <p>It takes the argument list as the operating system gave it, so quoted words stay whole; a
- * value may be a negative number; and what is not known is refused, not ignored.
+ * value may be a negative number; an unknown word is refused and not ignored.
  */
 final class CommandLineParser implements CommandParser {
   private static final Map<String, String> OTHER_NAMES =
@@ -30,7 +30,7 @@ final class CommandLineParser implements CommandParser {
   }
 
   /**
-   * @param folder taken where a line names none
+   * @param folder for a line that names none
    */
   CommandLineParser(List<ShellCommand> commands, Optional<String> folder) {
     this.folder = folder;
@@ -66,7 +66,10 @@ final class CommandLineParser implements CommandParser {
         : Stream.concat(words.stream(), folder.stream().flatMap(f -> Stream.of(flag, f))).toList();
   }
 
-  /** Under a locale without accents Java puts this in place of what it could not read. */
+  /**
+   * Refuses the character that Java substitutes for unreadable ones, under a locale without
+   * accents.
+   */
   private static void refuseUnreadable(String word) {
     if (word.indexOf('\uFFFD') >= 0) {
       throw UsageError.unreadable(word);
@@ -136,7 +139,7 @@ final class CommandLineParser implements CommandParser {
       return filled(option, word.substring(equals + 1));
     }
 
-    /** A single dash may begin a value, as in a negative number; two dashes begin an option. */
+    /** A single dash may begin a value, such as a negative number; two dashes begin an option. */
     private String following(OptionWord option) {
       if (option.isSwitch()) {
         return "true";

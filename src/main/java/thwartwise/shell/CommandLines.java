@@ -27,8 +27,8 @@ record CommandLines(LineReader reader) implements LineSource {
   }
 
   /**
-   * Completes command names, then the options of the command that are not on the line yet and what
-   * else it knows, and behind an option what it wants: a file, or a boat that is kept.
+   * Completes command names, then the remaining options of the command and its other words, and
+   * after an option its value: a file, or a saved boat.
    */
   static final class WordCompleter implements Completer {
     private static final Completer FILES = new Completers.FileNameCompleter();
@@ -37,7 +37,7 @@ record CommandLines(LineReader reader) implements LineSource {
     private final Workspace workspace;
 
     /**
-     * @param workspace whose boats are proposed
+     * @param workspace whose boats are offered
      */
     WordCompleter(List<ShellCommand> commands, Workspace workspace) {
       this.commands = commands;
@@ -56,7 +56,7 @@ record CommandLines(LineReader reader) implements LineSource {
           .complete(reader, line, candidates);
     }
 
-    /** The option whose value stands at that word; none for the word of an option itself. */
+    /** The option whose value stands at that word; empty for the name of an option itself. */
     private Optional<OptionWord> valueOf(List<String> words, int index) {
       return index < 2
           ? Optional.empty()

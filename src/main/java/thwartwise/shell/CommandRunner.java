@@ -11,8 +11,8 @@ import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
 
 /**
- * Runs one command from its words: results to one writer, a one-line error to the other, and an
- * exit code of ours whatever happens. At the prompt and for one-shots it is the same.
+ * Runs one command from its words: results go to one writer, a one-line error to the other, and
+ * every run ends with an exit code of ours. It is the same at the prompt and for one-shots.
  */
 final class CommandRunner {
   private final CommandLineParser parser;
@@ -23,8 +23,8 @@ final class CommandRunner {
   private final UnaryOperator<String> broken;
 
   /**
-   * @param broken an error as its reader sees it: one line for a script, broken between words for
-   *     somebody at a terminal
+   * @param broken an error as its reader sees it: one line for a script, wrapped for a person at a
+   *     terminal
    */
   CommandRunner(
       CommandLineParser parser,
@@ -49,7 +49,7 @@ final class CommandRunner {
     return run(() -> parser.parse(line));
   }
 
-  /** The exit code; what was stopped and what went wrong count as input that cannot be used. */
+  /** The exit code; stopped work and internal errors count as unusable input. */
   private int run(Supplier<ParsedInput> words) {
     try {
       return execute(words.get());

@@ -18,9 +18,9 @@ import thwartwise.shell.LineSource.PipedLines;
 import thwartwise.shell.LineSource.TerminalAnswers;
 
 /**
- * The commands in the order help lists them. The shell library's registry and executor run them; no
- * application context is built around them, since it would cost more than all of a command that
- * does little. A command reads nothing until it is run, for the same reason.
+ * The commands in the order of help. The shell library's registry and executor run them. There is
+ * no application context, which would cost more than a whole run of a small command. A command
+ * reads nothing until it runs, for the same reason.
  */
 final class Commands {
   private final List<ShellCommand> all;
@@ -76,7 +76,7 @@ final class Commands {
   }
 
   /**
-   * @param folder that every line is about which names none
+   * @param folder for every line that names none
    */
   CommandRunner runner(
       PrintWriter results,
@@ -89,12 +89,12 @@ final class Commands {
         new CommandLineParser(all, folder), registry, results, errors, answers, broken);
   }
 
-  /** The commands, and who types them: somebody at a terminal, or a pipe. */
+  /** The commands, and the person at a terminal or the pipe that types them. */
   Prompt prompt(Optional<String> folder) {
     return prompt(Terminals.open(), folder);
   }
 
-  /** Without a terminal, a pipe types. */
+  /** Without a terminal, input comes from a pipe. */
   Prompt prompt(Optional<Terminal> terminal, Optional<String> folder) {
     Workspace workspace =
         folder.map(CommandInput::asPath).map(Workspace::new).orElseGet(CommandInput::homeWorkspace);

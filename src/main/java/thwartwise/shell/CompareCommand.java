@@ -9,7 +9,7 @@ import thwartwise.archive.RecordArchive;
 import thwartwise.record.RecordEntry;
 import thwartwise.report.ComparePage;
 
-/** Sets two records next to each other in words. */
+/** Compares two records in words. */
 final class CompareCommand implements ShellCommand {
   private static final OptionWord BOAT_NAME =
       new OptionWord("boat", "NAME", "the boat, when the records are told by number", false);

@@ -6,23 +6,23 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
 import org.springframework.shell.core.command.CommandContext;
 
-/** Somebody to talk to: at a terminal, through a pipe, or in a test. */
+/** A partner to talk to: at a terminal, through a pipe, or in a test. */
 interface Conversation {
 
   void print(String text);
 
-  /** The line typed at the prompt; empty when the other side wants to leave or is gone. */
+  /** The line typed at the prompt; empty when the partner leaves or is gone. */
   Optional<String> ask(String prompt);
 
-  /** The same, where some words are likely; a terminal completes them. */
+  /** The same with likely words, which a terminal completes. */
   default Optional<String> ask(String prompt, List<String> likely) {
     return ask(prompt);
   }
 
-  /** Whether somebody reads each question before the answer is typed. */
+  /** Whether a person reads each question before the answer is typed. */
   boolean isAtTerminal();
 
-  /** The conversation a command holds with whoever runs it. */
+  /** The conversation of a command with the person who runs it. */
   record SpokenConversation(CommandContext context) implements Conversation {
 
     @Override

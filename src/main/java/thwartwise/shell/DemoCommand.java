@@ -89,17 +89,20 @@ final class DemoCommand implements ShellCommand {
   private static final String WRITTEN_NAME = "Mustard Spoon";
   private static final String WRITTEN_TEST_DATE = "2026-10-03";
 
-  /** Its leak tests were made some weeks ago, whenever that is: a demo must not grow stale. */
+  /**
+   * The demo boat. Its leak tests were made some weeks before the day of the demo, so that it is
+   * never out of date.
+   */
   static Boat asOf(LocalDate today) {
     return asOf(today, RESOURCE);
   }
 
-  /** The one with twelve faults, looked over on the day of its leak tests. */
+  /** The boat with twelve faults, looked over on the day of its leak tests. */
   static Boat faultyAsOf(LocalDate today) {
     return asOf(today, FAULTY);
   }
 
-  /** One of two boats of one set of measurements. */
+  /** One of the two boats with the same measurements. */
   static Boat provedAsOf(LocalDate today, String name) {
     String written = dated(today, PROVED);
     return BoatFile.parse(written.replace(WRITTEN_NAME, name), "the demo boat");

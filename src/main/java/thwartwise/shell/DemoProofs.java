@@ -21,10 +21,10 @@ import thwartwise.report.ProofPage;
 import thwartwise.rules.RuleSet;
 
 /**
- * Two invented boats of one set of measurements, proved afloat: one that is as it was measured, and
- * one that weighs 30 kg more than its builder said. They were measured with care, and their files
- * say so: otherwise 30 kg hide in what edges may be off. What was read of them is written here;
- * what comes of it is worked out.
+ * Two invented boats with the same measurements, proved afloat: one is as it was measured, the
+ * other weighs 30 kg more than its builder said. Their files say that they were measured with care;
+ * otherwise 30 kg are within the tolerance of the edge heights. The readings are fixed here; the
+ * result is computed.
  */
 final class DemoProofs {
   private static final String OPENING =
@@ -36,7 +36,7 @@ final class DemoProofs {
 
   private DemoProofs() {}
 
-  /** What is read of one of them, in the order in which it is typed. */
+  /** The readings of one boat, in the order in which they are typed. */
   private record Read(
       String boat,
       RailHeights empty,

@@ -11,8 +11,8 @@ import thwartwise.archive.Workspace;
 import thwartwise.walk.engine.Answer;
 
 /**
- * The answers of one unfinished walk on disk. It is named after the moment it was begun, so that
- * two walks never write over each other, whatever the boats are called.
+ * The answers of one unfinished walk on disk. The file is named after the time of its beginning, so
+ * that two walks never overwrite each other, whatever the boats are called.
  */
 record Draft(Workspace workspace, String name) {
   private static final DateTimeFormatter BEGUN =
@@ -22,7 +22,7 @@ record Draft(Workspace workspace, String name) {
     return new Draft(workspace, BEGUN.format(now));
   }
 
-  /** Newest first. */
+  /** The drafts, newest first. */
   static List<Draft> in(Workspace workspace) {
     return workspace.drafts().stream()
         .sorted(java.util.Comparator.reverseOrder())
@@ -41,7 +41,7 @@ record Draft(Workspace workspace, String name) {
         name, answers.stream().map(a -> new DraftAnswer(a.question(), a.typed())).toList());
   }
 
-  /** Empty when another terminal works on it. */
+  /** The lock; empty when another terminal works on the draft. */
   Optional<DraftLock> lock() {
     return workspace.lockDraft(name);
   }

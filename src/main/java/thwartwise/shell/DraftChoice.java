@@ -31,7 +31,7 @@ final class DraftChoice {
     this.now = now;
   }
 
-  /** A draft that no other terminal works on as long as the lock is held. */
+  /** A draft that no other terminal works on while the lock is held. */
   record LockedDraft(Draft draft, DraftLock lock) implements AutoCloseable {
     @Override
     public void close() {
@@ -39,7 +39,7 @@ final class DraftChoice {
     }
   }
 
-  /** The draft to go on with, old or new; empty when the person left. */
+  /** The draft to continue, old or new; empty when the person left. */
   Optional<LockedDraft> choose() {
     workspace.damagedDrafts().forEach(conversation::print);
     while (true) {
@@ -69,7 +69,10 @@ final class DraftChoice {
     return draft.lock().map(lock -> new LockedDraft(draft, lock));
   }
 
-  /** Two terminals writing one walk would each undo what the other took down. */
+  /**
+   * Shows the answers of a walk that is open in another terminal. Two terminals writing one walk
+   * would undo each other's answers.
+   */
   private void look(Draft draft) {
     conversation.print("That walk is open in another terminal. From here you may only look:");
     if (Walk.on(now.toLocalDate(), PreviousBoats.NONE, RuleSetFile.cautiousDefault())
@@ -120,7 +123,7 @@ final class DraftChoice {
         .findFirst();
   }
 
-  /** Whether the line was about throwing one away, done or not. */
+  /** Whether the line was about deleting a draft, done or not. */
   private boolean dropped(String typed, List<Draft> kept) {
     Matcher drop = DROP.matcher(typed);
     Optional<Draft> draft = drop.matches() ? numbered(drop.group(1), kept) : Optional.empty();

@@ -3,12 +3,14 @@ package thwartwise.shell;
 import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.inspection.Report;
 
-/** What a one-shot command tells the shell that started it. */
+/** The exit code of a one-shot command. */
 enum Exit {
-  /** It ran, and nothing that limits crew falls short. */
+  /** It ran, and nothing that limits the crew falls short. */
   NOTHING_HOLDS_BACK(0),
 
-  /** The inspection ran; something that limits crew falls short, is borderline or not assessed. */
+  /**
+   * The inspection ran; a check that limits the crew falls short, is borderline or not assessed.
+   */
   HOLDS_BACK(1),
 
   /** The input cannot be used, or there was nothing to inspect yet. */

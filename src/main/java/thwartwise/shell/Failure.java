@@ -37,7 +37,10 @@ record Failure(String line) {
         || cause instanceof UnusableBoat;
   }
 
-  /** A record is the last thing any command writes, so none exists when something fails. */
+  /**
+   * The message for an internal error. A command writes its record last, so there is none when
+   * something fails.
+   */
   private static Failure ourOwnFault(Throwable cause) {
     String said = cause.getMessage() == null ? "" : " (" + oneLine(cause.getMessage()) + ")";
     return new Failure(

@@ -22,7 +22,7 @@ import thwartwise.measured.BoatProperties.PropertyGroup;
 import thwartwise.measured.Property;
 import thwartwise.page.LineWrap;
 
-/** The list of commands in the order a newcomer needs them, and a page for each. */
+/** The commands in the order in which a newcomer needs them, and a page for each. */
 final class HelpCommand implements ShellCommand {
   private static final String NAME = "help";
 
@@ -103,7 +103,7 @@ final class HelpCommand implements ShellCommand {
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 
-  /** A page that is about no command, or the page of one. */
+  /** A page about no command, or the page of one. */
   private void explain(String name, PrintWriter out) {
     Optional<String> page =
         name.equals(SCHEMA)
@@ -159,7 +159,7 @@ final class HelpCommand implements ShellCommand {
     out.println("  " + word + " ".repeat(width - word.length()) + "  " + meaning);
   }
 
-  /** Pages to read that are about no single command. */
+  /** Pages that are about no single command. */
   static final class HelpPage {
     static final List<String> NAMES =
         List.of(
@@ -193,9 +193,7 @@ final class HelpCommand implements ShellCommand {
     }
   }
 
-  /**
-   * The single values of a boat file, object by object: key, range, and what is taken without it.
-   */
+  /** The single values of a boat file, object by object: key, range, and default. */
   private static final class BoatKeyTable {
     private static final int WIDTH = 80;
     private static final int KEY = 18;

@@ -92,7 +92,7 @@ final class InspectCommand implements ShellCommand {
     return BoatChoice.consistent(file, () -> inspector.inspect(boat, by, book, reader));
   }
 
-  /** Which older record a new one corrects, and why. */
+  /** The older record that a new one corrects, and why. */
   private static final class CorrectionChoice {
     static final OptionWord CORRECTS =
         new OptionWord("corrects", "RECORD", "the older record this one takes the place of", false);

@@ -16,11 +16,11 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.report.RecordPapers;
 import thwartwise.report.Screen;
 
-/** Prints what came of an inspection: one screen and where the record lies, or bare JSON. */
+/** Prints the result of an inspection: one screen and the place of the record, or bare JSON. */
 final class InspectionOutput {
   private static final String ENDING = ".json";
 
-  /** Before what could not be brought up to date with a record that is kept. */
+  /** The beginning of a line about a file that could not be updated with a saved record. */
   static final String NOTE = "Note: ";
 
   private static final String NO_PDF =
@@ -33,7 +33,7 @@ final class InspectionOutput {
   private final PrintWriter out;
   private boolean printed;
 
-  /** Lines of the screen that were printed while advice was looked for. */
+  /** The number of screen lines that were printed while advice was being searched. */
   private int early;
 
   private InspectionOutput(CommandInput given) {
@@ -43,9 +43,9 @@ final class InspectionOutput {
   }
 
   /**
-   * Keeps an inspection and prints what was asked for.
+   * Saves an inspection and prints what was asked for.
    *
-   * @param keep keeps it, and calls its reader before the papers are set, so that nobody waits for
+   * @param keep saves it, and calls its reader before the papers are made, so that nobody waits for
    *     them
    */
   static Inspector.SavedInspection keeping(
@@ -54,7 +54,7 @@ final class InspectionOutput {
       Function<Runnable, Inspector.SavedInspection> keep) {
     if (given.has(OptionWord.JSON)) {
       Inspector.SavedInspection kept = keep.apply(() -> {});
-      // Nothing else may stand on standard output: another program reads it.
+      // Nothing else may stand on standard output, because another program reads it.
       given
           .context()
           .outputWriter()
@@ -67,7 +67,8 @@ final class InspectionOutput {
   }
 
   /**
-   * Inspects and keeps, and prints what no advice changes while advice is looked for.
+   * Inspects and saves, and prints the lines that advice does not change while advice is being
+   * searched.
    *
    * @param inspect hands the inspection without advice to its reader
    * @param keep as for {@link #keeping}
@@ -91,7 +92,7 @@ final class InspectionOutput {
     return kept;
   }
 
-  /** The lines of the screen that no advice changes, while it is still looked for. */
+  /** The lines of the screen that advice does not change, while it is being searched. */
   private void withoutAdvice(InspectionRecord inspection) {
     List<String> lines = Screen.withoutAdvice(inspection, Screen.ROWS - footRows(inspection));
     lines.forEach(out::println);
@@ -99,13 +100,13 @@ final class InspectionOutput {
     early = lines.size();
   }
 
-  /** One screen, where everything is kept, and what to do next. */
+  /** One screen, the places of the files, and what to do next. */
   static void printSaved(Inspector.SavedInspection kept, CommandInput given) {
     new InspectionOutput(given).all(kept);
   }
 
   private void all(Inspector.SavedInspection kept) {
-    // The papers of an inspection that was kept a moment ago are not set again.
+    // The papers of an inspection that was saved a moment ago are not made again.
     screen(kept.inspection());
     kept.warnings().forEach(warning -> out.println(NOTE + PrintableText.of(warning)));
     if (!Files.exists(paper(kept.path(), RecordPapers.PDF))) {
@@ -126,7 +127,7 @@ final class InspectionOutput {
     }
   }
 
-  /** What stands under the screen: no path is broken, so a long one takes more rows than one. */
+  /** The lines under the screen. No path is broken, so a long one takes more than one row. */
   private int footRows(InspectionRecord inspection) {
     Path boat = boat(inspection);
     Path record =
@@ -157,12 +158,12 @@ final class InspectionOutput {
     return LineWrap.lines(words, NEXT, " ".repeat(NEXT.length()), Screen.COLUMNS);
   }
 
-  /** A name of a folder can carry what a terminal would take for an order. */
+  /** The name of a file; a folder's name can contain what a terminal would obey. */
   private void file(String label, Path file) {
     out.println(label + PrintableText.of(CommandInput.toHome(file)));
   }
 
-  /** The number of the record that is kept in that file. */
+  /** The number of the record in that file. */
   static String recordNumber(Path record) {
     String file = record.getFileName().toString();
     return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;

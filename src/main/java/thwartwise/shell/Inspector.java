@@ -24,29 +24,29 @@ import thwartwise.record.InspectionRecord.Correction;
 import thwartwise.record.Paper;
 import thwartwise.rules.RuleBook;
 
-/** Inspects a boat as of now, under the rule sets it is handed, and keeps the dated record. */
+/** Inspects a boat now, under the given rule sets, and saves the dated record. */
 final class Inspector {
 
-  /** The run over a boat; a seam, so that tests can see what a failing one does. */
+  /** The inspection of a boat; a seam for tests of failing inspections. */
   interface Run {
     Report of(Boat boat, RuleBook rules, LocalDate today, InspectionProgress progress);
 
-    /** For whoever keeps nothing and looks for no advice. */
+    /** For callers that save nothing and search no advice. */
     default JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
       return Inspection.judgedWithoutAdvice(
           boat, rules, RuleSetFile.measuringSpreads(), today, progress);
     }
   }
 
-  /** Makes the pages of a record; a seam, since a PDF takes longer than a test should. */
+  /** Makes the pages of a record; a seam, because a PDF takes longer than a test should. */
   interface Papers {
     List<Paper> of(InspectionRecord inspection, String number, Optional<Correction> corrects);
   }
 
   /**
-   * What was found, and where the record lies.
+   * The result, and the place of the record.
    *
-   * @param warnings what could not be brought up to date with the record
+   * @param warnings files that could not be updated with the record
    */
   record SavedInspection(InspectionRecord inspection, Path path, List<String> warnings) {
     Report report() {
@@ -79,7 +79,7 @@ final class Inspector {
   }
 
   /**
-   * Nothing is written unless the whole inspection came through.
+   * Inspects and saves. Nothing is written unless the whole inspection succeeded.
    *
    * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed
    */
@@ -88,9 +88,9 @@ final class Inspector {
   }
 
   /**
-   * The same, for somebody who reads while advice is looked for.
+   * The same for a reader who sees the result while advice is searched.
    *
-   * @param reader is handed the inspection without advice; nothing is kept yet then
+   * @param reader receives the inspection without advice; nothing is saved yet then
    */
   InspectionRecord inspect(
       Boat boat, Optional<String> by, RuleBook rules, Consumer<InspectionRecord> reader) {
@@ -110,7 +110,7 @@ final class Inspector {
     return record.apply(report);
   }
 
-  /** Shows how far it is, and hands the answer over between two looks at that line. */
+  /** Shows the progress, and passes the first answer on between two updates of that line. */
   private record HeardAnswer(ProgressLine line, Consumer<Report> reader)
       implements InspectionProgress {
     @Override
@@ -124,12 +124,12 @@ final class Inspector {
     }
   }
 
-  /** The same judgement by the spread of what was measured, for whoever keeps nothing. */
+  /** The same judgement by the spread of the measurements, for callers that save nothing. */
   JudgedBoat judged(Boat boat, RuleBook rules, Progress progress) {
     return run.judged(boat, rules, today(), progress);
   }
 
-  /** A report that is compared and never kept. */
+  /** A report that is compared and never saved. */
   InspectionRecord unsavedRecord(Boat boat, Report report) {
     OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
     return new InspectionRecord(now, "", version.number(), boat, report);
@@ -139,15 +139,15 @@ final class Inspector {
     return save(record(inspection), workspace);
   }
 
-  /** The record of an inspection with its pages, to be kept. */
+  /** The record of an inspection with its pages, to be saved. */
   NewRecord record(InspectionRecord inspection) {
     return record(inspection, () -> {});
   }
 
   /**
-   * The same, for somebody who reads while the papers are set.
+   * The same for a reader who sees the result while the papers are made.
    *
-   * @param reader is called before; nothing is kept yet then
+   * @param reader is called before; nothing is saved yet then
    */
   NewRecord record(InspectionRecord inspection, Runnable reader) {
     return NewRecord.of(
@@ -160,9 +160,9 @@ final class Inspector {
   }
 
   /**
-   * Keeps a record with all that belongs to it, or nothing.
+   * Saves a record with all that belongs to it, or nothing.
    *
-   * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is kept
+   * @throws java.util.concurrent.CancellationException when Ctrl-C was pressed; nothing is saved
    */
   SavedInspection save(NewRecord wanted, Workspace workspace) {
     SavedRecord saved = InterruptibleWork.uninterrupted(() -> workspace.save(wanted));

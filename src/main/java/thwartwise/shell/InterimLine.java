@@ -14,9 +14,9 @@ import thwartwise.walk.InterimSummary;
 import thwartwise.walk.engine.ReplayResult.PartialBoat;
 
 /**
- * Says between two questions what the boat can do as far as it is known. It is worked out by a
- * thread of its own: no question waits for it longer than a blink, and what is not ready by then is
- * said before a later one.
+ * Prints between two questions what the boat can do as far as it is known. A thread of its own
+ * computes it: no question waits for it longer than a blink, and a late result is printed before a
+ * later question.
  */
 final class InterimLine implements AutoCloseable {
   private static final long BLINK_MILLIS = 200;
@@ -32,7 +32,7 @@ final class InterimLine implements AutoCloseable {
     this.worker = Executors.newSingleThreadExecutor(InterimLine::thread);
   }
 
-  /** At a terminal the words; where nobody watches, nothing is worked out. */
+  /** The line at a terminal; without a reader nothing is computed. */
   static InterimLine atTerminal(Function<PartialBoat, Optional<String>> words) {
     return new InterimLine(System.console() == null ? nobodyWatches -> Optional.empty() : words);
   }
@@ -43,7 +43,7 @@ final class InterimLine implements AutoCloseable {
     return thread;
   }
 
-  /** What is known after an answer; the same boat is not looked at again. */
+  /** Takes what is known after an answer; the same boat is not computed again. */
   void known(Optional<PartialBoat> boat) {
     if (boat.equals(asked)) {
       return;
@@ -53,7 +53,7 @@ final class InterimLine implements AutoCloseable {
     pending = boat.map(b -> worker.submit(() -> words.apply(b)));
   }
 
-  /** The lines to be said now, if there is something new to say. */
+  /** The lines to print now, if there is a new result. */
   List<String> due() {
     Optional<String> line = pending.flatMap(this::ready);
     if (line.isEmpty() || line.equals(shown)) {
@@ -75,7 +75,7 @@ final class InterimLine implements AutoCloseable {
       Thread.currentThread().interrupt();
       return Optional.empty();
     } catch (ExecutionException | CancellationException nothingToSay) {
-      // A walk is not broken off over a line next to it; whatever is wrong comes up at its end.
+      // A failure here must not end the walk; whatever is wrong is reported at its end.
       pending = Optional.empty();
       return Optional.empty();
     }

@@ -11,8 +11,8 @@ import java.util.function.Supplier;
 import org.jline.utils.Signals;
 
 /**
- * Work of some seconds or minutes that writes nothing; a line says how far it is. Ctrl-C gives it
- * up and leads back to whoever asked for it, instead of ending the program.
+ * Work of some seconds or minutes that writes nothing, with a line for its progress. Ctrl-C stops
+ * the work and returns to the caller instead of ending the program.
  */
 final class InterruptibleWork {
   private static final String CTRL_C = "INT";
@@ -20,24 +20,24 @@ final class InterruptibleWork {
 
   private InterruptibleWork() {}
 
-  /** What came of it, or why nothing did: a thread of another pool would wrap the exception. */
+  /** The result, or the exception: a thread of another pool would wrap it. */
   private record Result<T>(T value, Throwable failure) {}
 
   /**
-   * The result; its own exceptions come through as they are.
+   * The result; its own exceptions pass through unchanged.
    *
-   * @param what is being done, in words, for whoever waits
+   * @param what is being done, in words, for the person who waits
    * @throws CancellationException when Ctrl-C was pressed
    */
   static <T> T of(String what, Supplier<T> work) {
     return of(what, unheard -> work.get());
   }
 
-  /** The same of work that says how far it is. */
+  /** The same for work that reports its progress. */
   static <T> T of(String what, Function<ProgressLine, T> work) {
     ProgressLine line = ProgressLine.withText(what);
     // Parallel streams inside the work run in the pool of the thread that starts them, so that
-    // giving up the pool gives up all of it.
+    // stopping the pool stops all of it.
     ForkJoinPool pool = new ForkJoinPool();
     try {
       ForkJoinTask<Result<T>> task = pool.submit(() -> result(() -> work.apply(line)));
@@ -88,7 +88,7 @@ final class InterruptibleWork {
     return result.value();
   }
 
-  /** Lets a moment of writing come to its end before Ctrl-C is heard. */
+  /** Finishes a moment of writing before Ctrl-C is handled. */
   static <T> T uninterrupted(Supplier<T> writing) {
     Object before = Signals.register(CTRL_C, () -> {});
     try {

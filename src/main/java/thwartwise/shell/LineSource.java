@@ -16,7 +16,7 @@ import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.terminal.Terminal;
 import org.springframework.shell.core.InputReader;
 
-/** Where typed lines come from. */
+/** A source of typed lines. */
 interface LineSource extends InputReader {
 
   /**
@@ -28,17 +28,20 @@ interface LineSource extends InputReader {
   @Override
   String readInput(String prompt);
 
-  /** The same, where some lines are likely; a terminal completes them. */
+  /** The same with likely lines, which a terminal completes. */
   default String readInput(String prompt, List<String> likely) {
     return readInput(prompt);
   }
 
-  /** Whether somebody types each line after seeing what is asked. */
+  /** Whether somebody types each line after seeing the question. */
   default boolean isTerminal() {
     return false;
   }
 
-  /** Finds out who answers when the first answer is wanted: most one-shot commands ask nothing. */
+  /**
+   * Opens the terminal or the pipe when the first answer is needed, because most one-shot commands
+   * ask nothing.
+   */
   final class LazyLineSource implements LineSource, AutoCloseable {
     private final PrintWriter out;
     private Optional<Terminal> terminal = Optional.empty();
@@ -77,7 +80,7 @@ interface LineSource extends InputReader {
           .orElseGet(() -> PipedLines.standardInput(out));
     }
 
-    /** Gives the terminal back as it was found. */
+    /** Restores the terminal as it was found. */
     @Override
     public void close() {
       terminal.ifPresent(Terminals::close);
@@ -85,8 +88,8 @@ interface LineSource extends InputReader {
   }
 
   /**
-   * Lines from a pipe or a file, always UTF-8. Each is repeated behind its prompt, so that what
-   * comes out reads like the conversation it was.
+   * Lines from a pipe or a file, always UTF-8. Each is repeated after its prompt, so that the
+   * output reads like the conversation.
    */
   record PipedLines(BufferedReader in, PrintWriter out) implements LineSource {
 
@@ -115,8 +118,8 @@ interface LineSource extends InputReader {
   }
 
   /**
-   * Answers typed at a terminal. Each question has a line editor of its own, so what was typed at
-   * one does not turn up at the next.
+   * Answers typed at a terminal. Each question has a line editor of its own, so that what was typed
+   * at one does not appear at the next.
    */
   record TerminalAnswers(Terminal terminal) implements LineSource {
     private static final String TAB = "complete-or-tab";
@@ -145,7 +148,10 @@ interface LineSource extends InputReader {
       return reader.readLine(prompt);
     }
 
-    /** Where nothing can be completed it is kept: rows of a spreadsheet are pasted with tabs. */
+    /**
+     * A tab is kept where nothing can be completed, because rows of a spreadsheet are pasted with
+     * tabs.
+     */
     private static boolean tab(LineReader reader, List<String> likely) {
       String typed = reader.getBuffer().upToCursor();
       boolean begun = likely.stream().anyMatch(word -> word.startsWith(typed));

@@ -10,7 +10,7 @@ import thwartwise.checklist.Checklist;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.ChecklistFile;
 
-/** Asks what hand and eye find at each system of a boat, and keeps the answers with it. */
+/** Asks what hand and eye find at each system of a boat, and saves the answers in its file. */
 final class LookCommand implements ShellCommand {
   private static final OptionWord BY = new OptionWord("by", "NAME", "who looks", false);
   private static final OptionWord ALL =

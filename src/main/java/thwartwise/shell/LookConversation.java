@@ -55,7 +55,7 @@ final class LookConversation {
     this.all = all;
   }
 
-  /** The boat with what was answered, as it is kept. */
+  /** The boat with the answers, as it is saved. */
   Boat asked(Boat boat, Optional<String> by) {
     List<PointQuestion> questions = PointQuestion.of(lists, boat);
     List<PointQuestion> open = questions.stream().filter(q -> all || asksAgain(q, boat)).toList();
@@ -76,7 +76,7 @@ final class LookConversation {
     return kept;
   }
 
-  /** What was found bad is asked each time: somebody may have put it right. */
+  /** A fault is asked about each time, because somebody may have repaired it. */
   private boolean asksAgain(PointQuestion question, Boat boat) {
     return question.isDue(boat, today)
         || question.answerOf(boat).filter(PointAnswer::isFault).isPresent();
@@ -130,7 +130,10 @@ final class LookConversation {
         .ifPresent(this::wrapped);
   }
 
-  /** What Enter does here: it leaves what was found bad, and takes back anything else. */
+  /**
+   * The meaning of Enter: a fault stays as it was answered, and any other answer becomes not looked
+   * at.
+   */
   private static Optional<String> before(PointAnswer answer) {
     String who = "On " + answer.date() + " " + answer.by() + " found it ";
     String note = answer.note().isBlank() ? "" : ": " + answer.note();
@@ -170,7 +173,7 @@ final class LookConversation {
     return true;
   }
 
-  /** Until it can be kept; nothing typed is no note. */
+  /** Asks for a note until it can be saved; Enter means no note. */
   private String askedNote() {
     Optional<String> read = Optional.empty();
     while (read.isEmpty()) {
@@ -179,7 +182,7 @@ final class LookConversation {
     return read.get();
   }
 
-  /** Blank for none; empty when it cannot be kept in a file, which is said. */
+  /** The note, blank for none; empty, with a message, when a file cannot hold it. */
   private Optional<String> readNote(String typed) {
     return typed.isEmpty() || typed.equals("-") ? Optional.of("") : read(LONGEST_NOTE, typed);
   }
@@ -192,7 +195,10 @@ final class LookConversation {
         : Optional.empty();
   }
 
-  /** Of a boat that has no anchor "none" would be n/a, of a bailer that is not tied it is no. */
+  /**
+   * The word none means n/a for a thing that the boat does not have, and no for a requirement that
+   * is not met.
+   */
   private static Reading<PointCondition> condition(String word) {
     return switch (word.toLowerCase(Locale.ROOT)) {
       case "", "?", "skip", "don't know", "not looked at" ->
@@ -215,7 +221,7 @@ final class LookConversation {
     return Reading.understood(condition, condition.word());
   }
 
-  /** Not looking does not take away what somebody found bad. */
+  /** Not looking does not remove a fault that somebody found. */
   private void keep(PointQuestion question, PointCondition condition, String note, String by) {
     kept(
         fresh -> {
@@ -256,7 +262,7 @@ final class LookConversation {
     };
   }
 
-  /** On the file as it is now, which another terminal may have changed. */
+  /** Writes to the file as it is now, which another terminal may have changed. */
   private Boat kept(java.util.function.UnaryOperator<Boat> change) {
     Boat fresh = BoatFile.read(file);
     Boat changed = change.apply(fresh);

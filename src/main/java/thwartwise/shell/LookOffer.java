@@ -16,12 +16,12 @@ import thwartwise.measure.Reading;
 import thwartwise.measure.YesOrNo;
 
 /**
- * At the end of a walk the fittings can be looked over at once. Who puts it off has them stand as
- * not looked at, and "look" goes through them another day. Through a pipe nobody is offered it: the
- * next line there is a command, and whoever wrote it beforehand did not stand at the boat.
+ * Offers a look at the fittings at the end of a walk. A person who declines has them entered as not
+ * looked at, and "look" asks for them another day. Through a pipe nobody is asked, because the next
+ * line there is a command and its writer did not stand at the boat.
  */
 record LookOffer(Conversation conversation, LocalDate today, Workspace workspace) {
-  /** Points a minute, with the boat at hand (judgement). */
+  /** Points for each minute, with the boat at hand (judgement). */
   private static final int A_MINUTE = 2;
 
   private static final String LATER =
@@ -29,7 +29,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
   private static final String NOT_UNDERSTOOD =
       " is neither yes nor later. Type yes, or Enter for later.";
 
-  /** The boat as it was found, or empty where nobody looked. */
+  /** The boat with what was found, or empty where nobody looked. */
   Optional<Boat> made(Path file) {
     List<Checklist> lists = ChecklistFile.bundledWith(workspace.checklistFiles());
     Boat boat = BoatFile.read(file);
@@ -49,7 +49,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
         : Optional.empty();
   }
 
-  /** Asked until it is answered; whoever leaves has put it off. */
+  /** Asks until it is answered; a person who leaves has declined. */
   private boolean isTaken(long due) {
     while (true) {
       Optional<String> typed = conversation.ask(question(due)).map(String::strip);
@@ -80,7 +80,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
     return due == 1 ? "1 point" : due + " points";
   }
 
-  /** Whether something was found that holds the boat back. */
+  /** Whether a fault was found that holds the boat back. */
   static boolean isGrave(Boat boat) {
     return boat.pointAnswers().stream().anyMatch(PointAnswer::isGrave);
   }

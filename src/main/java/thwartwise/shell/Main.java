@@ -9,11 +9,11 @@ import java.util.logging.Logger;
 import thwartwise.shell.LineSource.LazyLineSource;
 
 /**
- * Where the program starts: with words it runs one command and ends; without any, or with a folder
+ * The start of the program: with words it runs one command and ends; without any, or with a folder
  * alone, it opens the interactive shell.
  */
 public final class Main {
-  /** Held, because the log manager forgets loggers nobody holds. */
+  /** A field, because the log manager forgets loggers without a reference. */
   private static final Logger ROOT_LOGGER = Logger.getLogger("");
 
   private Main() {}
@@ -34,7 +34,7 @@ public final class Main {
     }
   }
 
-  /** The folder of a shell about another one than that in the home folder. */
+  /** The folder of a shell that was started for another folder than that in the home folder. */
   static Optional<String> onlyFolder(List<String> words) {
     String flag = OptionWord.FOLDER.flag();
     if (words.size() == 2 && words.get(0).equals(flag) && !words.get(1).isBlank()) {

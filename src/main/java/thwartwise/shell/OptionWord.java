@@ -3,15 +3,15 @@ package thwartwise.shell;
 import org.springframework.shell.core.command.CommandOption;
 
 /**
- * An option a command understands.
+ * An option of a command.
  *
  * @param name long name, without the dashes
- * @param value how its value is called on the help page; blank for a switch
+ * @param value the word for its value on the help page; blank for a switch
  * @param meaning what it is for, one line without a full stop
  */
 record OptionWord(String name, String value, String meaning, boolean required) {
 
-  /** May be left out where only one is kept. */
+  /** May be left out where there is only one saved boat. */
   static final OptionWord BOAT =
       new OptionWord("boat", "BOAT", "a boat kept here or a file; left out, the only one", false);
 
@@ -26,7 +26,7 @@ record OptionWord(String name, String value, String meaning, boolean required) {
   static final OptionWord RULES =
       new OptionWord("rules", "FILE", "a rule set to apply as well; may be given again", false);
 
-  /** A file may be followed by another; everything else is said once. */
+  /** A file may be followed by another; other options occur once. */
   boolean repeatable() {
     return equals(RULES);
   }
@@ -44,7 +44,7 @@ record OptionWord(String name, String value, String meaning, boolean required) {
     return value.isEmpty();
   }
 
-  /** As typed on a line: the flag, and how its value is called. */
+  /** The flag and the word for its value, as typed on a line. */
   String shown() {
     return isSwitch() ? flag() : flag() + " " + value;
   }

@@ -14,12 +14,14 @@ import java.util.stream.Stream;
 
 /** Shows a text that is longer than a screen. */
 interface Pager {
-  /** Prints it as it is. */
+  /** Prints the text without pages. */
   Pager NONE = (text, out) -> out.println(text);
 
   void show(String text, PrintWriter out);
 
-  /** The pager of the terminal; none where input or output is a pipe, or it can only print. */
+  /**
+   * The pager of the terminal; none where input or output is a pipe, or where it can only print.
+   */
   static Pager ofTerminal(Map<String, String> environment) {
     boolean prints = environment.getOrDefault("TERM", "dumb").startsWith("dumb");
     if (System.console() == null || prints) {
@@ -33,7 +35,7 @@ interface Pager {
     };
   }
 
-  /** What PAGER names, in the words of a shell; else less or more, where one is. */
+  /** The command in PAGER; otherwise less or more, if there is one. */
   static Optional<List<String>> command(Map<String, String> environment) {
     String named = environment.getOrDefault("PAGER", "");
     if (!named.isBlank()) {
@@ -50,14 +52,14 @@ interface Pager {
         .findFirst();
   }
 
-  /** False where it did not start; somebody who leaves it early has seen enough. */
+  /** False if it did not start. A reader who leaves it early has seen enough. */
   private static boolean shown(String text, List<String> command, PrintWriter out) {
     out.flush();
     ProcessBuilder builder = new ProcessBuilder(command);
     builder
         .redirectOutput(ProcessBuilder.Redirect.INHERIT)
         .redirectError(ProcessBuilder.Redirect.INHERIT);
-    // Leave at once what fits the screen, and leave it standing there.
+    // Options to end at once if the text fits the screen, and to leave it there.
     builder.environment().putIfAbsent("LESS", "FRX");
     builder.environment().putIfAbsent("LESSCHARSET", "utf-8");
     Process process;
@@ -69,7 +71,7 @@ interface Pager {
     try (OutputStream in = process.getOutputStream()) {
       in.write((text + "\n").getBytes(UTF_8));
     } catch (IOException left) {
-      // It was left before the end.
+      // The reader left it before the end.
     }
     return InterruptibleWork.uninterrupted(() -> ended(process));
   }

@@ -7,14 +7,14 @@ import thwartwise.archive.AnswersFile;
 import thwartwise.shell.Conversation.SpokenConversation;
 import thwartwise.shell.LineSource.PipedLines;
 
-/** Answers that a command takes from a file instead of from whoever runs it. */
+/** Answers for a command from a file instead of from a person. */
 final class PreparedAnswers {
   static final OptionWord ANSWERS =
       new OptionWord("answers", "FILE", "take the answers from a file, one a line", false);
 
   private PreparedAnswers() {}
 
-  /** With the file named, or else with whoever runs the command. */
+  /** The conversation with the file, or else with the person who runs the command. */
   static Conversation conversation(CommandContext context, CommandInput given) {
     if (!given.has(ANSWERS)) {
       return new SpokenConversation(context);

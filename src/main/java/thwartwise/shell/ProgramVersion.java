@@ -3,10 +3,10 @@ package thwartwise.shell;
 import java.lang.module.ModuleDescriptor;
 import java.util.Optional;
 
-/** Which version of the program this is, as the jar's manifest says, or the module of the image. */
+/** The version of the program, from the jar's manifest or the module of the image. */
 record ProgramVersion(String number) {
 
-  /** Run from loose classes there is no manifest to ask. */
+  /** There is no manifest for loose classes. */
   static final ProgramVersion UNPACKAGED = new ProgramVersion("unpackaged");
 
   static ProgramVersion ofThisJar() {

@@ -8,9 +8,9 @@ import org.jline.terminal.Terminal;
 import thwartwise.advice.Progress;
 
 /**
- * One line that says what is being tried and how far it is, written over and over, and taken away
- * at the end. It shows after a second, at a terminal that can go back to the start of a line; a
- * pipe or a file never sees it.
+ * One line with the progress of some work, rewritten in place and removed at the end. It shows
+ * after a second, at a terminal that can return to the start of a line; a pipe or a file never sees
+ * it.
  */
 final class ProgressLine implements Progress {
   private static final long QUIET_NANOS = 1_000_000_000;
@@ -56,7 +56,7 @@ final class ProgressLine implements Progress {
   }
 
   /**
-   * Has something printed by the thread that waits, where this line does not stand in its way.
+   * Prints something by the waiting thread, where this line is not in the way.
    *
    * @param printing run once, soon
    */
@@ -64,7 +64,7 @@ final class ProgressLine implements Progress {
     waiting.set(printing);
   }
 
-  /** Prints it, if there is any; called by the thread that waits, and by no other. */
+  /** Prints it, if there is any; only the waiting thread calls this. */
   void printWaiting() {
     Runnable printing = waiting.getAndSet(null);
     if (printing != null) {
@@ -73,7 +73,7 @@ final class ProgressLine implements Progress {
     }
   }
 
-  /** Shows what was heard last; called by the thread that waits, and by no other. */
+  /** Shows the latest progress; only the waiting thread calls this. */
   void refresh() {
     printWaiting();
     if (nanos.getAsLong() - begun >= QUIET_NANOS) {
@@ -81,7 +81,7 @@ final class ProgressLine implements Progress {
     }
   }
 
-  /** Leaves the line as it was before; the terminal may have set "^C" behind it. */
+  /** Clears the line; the terminal may have added "^C" to it. */
   void clear() {
     if (!shown.isEmpty()) {
       shown += "^C";
@@ -89,7 +89,7 @@ final class ProgressLine implements Progress {
     }
   }
 
-  /** Blanks instead of control sequences: they do the same on every terminal. */
+  /** Blanks instead of control sequences, because they do the same on every terminal. */
   private void show(String line) {
     if (!line.equals(shown)) {
       String rest = " ".repeat(Math.max(0, shown.length() - line.length()));

@@ -34,7 +34,7 @@ final class Prompt implements ShellRunner {
     }
   }
 
-  /** Empty at the end of the input; Ctrl-C only gives up the line. */
+  /** The next line; empty at the end of the input. Ctrl-C only discards the line. */
   private Optional<String> typed() {
     try {
       return Optional.of(lines.readInput(PROMPT).strip());

@@ -16,17 +16,17 @@ import thwartwise.rules.RuleSet;
 import thwartwise.spread.InputKind;
 
 /**
- * A proof that holds the launch, held against the boat as it is measured now. What was read stays
- * as it was: once it agrees it lifts the hold, but it corrects nothing, since nobody knows whether
- * the boat was only measured again or changed.
+ * A proof that holds the launch, compared with the boat as measured now. The readings stay as they
+ * were. A proof that agrees now lifts the hold but corrects nothing, because nobody knows whether
+ * the boat was measured again or changed.
  *
- * @param boat with the new outcome, and every proof next to it as it is now
+ * @param boat with the new outcome, and every proof with the present mark
  * @param assessed the proof; empty where none holds, or nothing can be compared
  */
 record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
 
   /**
-   * @param better kinds of measurement that were taken the better way
+   * @param better kinds of measurement that were taken with more care
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
   static ProofReassessment of(Boat boat, RuleSet rules, Set<InputKind> better, LocalDate today) {
@@ -46,7 +46,7 @@ record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
         assessed.map(a -> with(marked, holding.orElseThrow(), a)).orElse(marked), assessed);
   }
 
-  /** What was measured with care then does not become doubtful by measuring again. */
+  /** A measurement taken with care does not become doubtful by measuring again. */
   private static Set<InputKind> joined(Set<InputKind> better, List<String> careful) {
     Set<InputKind> all = EnumSet.noneOf(InputKind.class);
     all.addAll(better);
@@ -56,7 +56,7 @@ record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
     return all;
   }
 
-  /** The same where the boat was measured again; one measured as it was is not asked again. */
+  /** The same after changes; a boat with the same measurements is not assessed again. */
   static Boat afterChanges(Boat boat, RuleSet rules, LocalDate today) {
     Boat marked = BoatMark.withProofs(boat, boat.proofs());
     return KeptProof.holding(marked.proofs()).filter(proof -> !proof.current()).isPresent()

@@ -21,7 +21,10 @@ import thwartwise.rules.RuleBook;
 import thwartwise.spread.InputKind;
 import thwartwise.walk.Walk;
 
-/** Asks what was read of a boat afloat, says whether it floats as it was measured, and keeps it. */
+/**
+ * Asks for the readings of a boat afloat, says whether it floats as it was measured, and saves the
+ * proof.
+ */
 final class ProveCommand implements ShellCommand {
   private static final OptionWord AGAIN =
       new OptionWord("again", "", "hold the last proof against what is measured now", false);
@@ -112,7 +115,7 @@ final class ProveCommand implements ShellCommand {
     return (agrees && !failed ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK).status();
   }
 
-  /** Nothing is read again: the proof that holds the launch, next to the boat as it is now. */
+  /** Compares the proof that holds the launch with the boat as it is now; nothing is read again. */
   private Exit again(
       Path file, Boat boat, RuleBook rules, Set<InputKind> better, Conversation conversation) {
     ProofReassessment again =
@@ -135,7 +138,7 @@ final class ProveCommand implements ShellCommand {
     return assessed.comparison().agrees() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK;
   }
 
-  /** Empty where the file was changed meanwhile: what was read is of another boat then. */
+  /** Empty if the file changed meanwhile, because the readings are then about another boat. */
   private static Optional<Boat> kept(
       Path file, Boat asked, Optional<ProofAssessment> assessed, Optional<ObservedTrial> seen) {
     Boat fresh = BoatFile.read(file);
@@ -149,7 +152,7 @@ final class ProveCommand implements ShellCommand {
     return Optional.of(proved);
   }
 
-  /** The boat with a proof that is kept. */
+  /** The boat with a saved proof. */
   static Boat withProof(Boat boat, ProofAssessment assessed) {
     String mark = BoatMark.ofProof(boat, assessed.proof());
     List<KeptProof> proofs = new ArrayList<>(boat.proofs());

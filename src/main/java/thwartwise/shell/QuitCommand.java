@@ -4,7 +4,10 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 
-/** Leaves the shell; the prompt sees its name and ends. As a one-shot there is nothing to leave. */
+/**
+ * Leaves the shell; the prompt recognises its name and ends. As a one-shot there is nothing to
+ * leave.
+ */
 final class QuitCommand implements ShellCommand {
   static final String NAME = "quit";
 

@@ -10,7 +10,7 @@ import thwartwise.inspection.ShallowWater;
 import thwartwise.passage.PassagePlan;
 import thwartwise.report.RangePage;
 
-/** Says how long motor and battery run, and when to turn back. */
+/** Prints how long motor and battery run, and when to turn back. */
 final class RangeCommand implements ShellCommand {
   private final Inspector inspector;
 

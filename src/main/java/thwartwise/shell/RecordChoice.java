@@ -7,7 +7,7 @@ import thwartwise.json.UnusableInput;
 import thwartwise.record.BoatRecords;
 import thwartwise.record.RecordEntry;
 
-/** Which record is meant: the one named, else the last of a boat, else the newest of all. */
+/** The choice of a record: the one named, else the last of a boat, else the newest of all. */
 final class RecordChoice {
   static final OptionWord BOAT =
       new OptionWord("boat", "NAME", "the boat whose last record it is", false);
@@ -15,7 +15,7 @@ final class RecordChoice {
   private RecordChoice() {}
 
   /**
-   * @param named the record as it was typed, or nothing
+   * @param named the record as it was typed; may be empty
    */
   static RecordEntry of(List<String> named, CommandInput given) {
     RecordArchive archive = given.workspace().records();

@@ -12,7 +12,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.record.BoatRecords;
 import thwartwise.report.RecordsPage;
 
-/** Lists the records that are kept, or says whether they still fit together. */
+/** Lists the saved records, or checks whether they still fit together. */
 final class RecordsCommand implements ShellCommand {
   static final OptionWord BOAT_NAME =
       new OptionWord("boat", "NAME", "only the records of this boat", false);
@@ -99,7 +99,7 @@ final class RecordsCommand implements ShellCommand {
     return filled;
   }
 
-  /** An empty folder is no chain; a list without its records is one that lost them all. */
+  /** An empty folder is no chain; a list without its records has lost them all. */
   private static boolean holdsAny(BoatRecords boat) {
     return !boat.entries().isEmpty() || !boat.unreadable().isEmpty() || !boat.faults().isEmpty();
   }

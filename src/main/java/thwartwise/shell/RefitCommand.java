@@ -64,7 +64,7 @@ final class RefitCommand implements ShellCommand {
         given.has(BOAT) ? List.of(way, new Answer("changed.boat", kept(given))) : List.of(way));
   }
 
-  /** The name of the boat that is meant, which must be kept here: its record is the one before. */
+  /** The name of the boat, which must be saved here, because its record is the one before. */
   private String kept(CommandInput given) {
     Path file = BoatChoice.of(given, this);
     String name = BoatFile.read(file).name();

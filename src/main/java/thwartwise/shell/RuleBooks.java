@@ -9,9 +9,9 @@ import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /**
- * The rule sets of one inspection: those that come with the program, those in the folder, and those
- * named for this once. A set that cannot be read stops everything: an answer without a rule that
- * somebody wanted applied would be too high.
+ * The rule sets of one inspection: the bundled ones, those in the folder, and those named on the
+ * line. A set that cannot be read stops everything, because an answer without a rule that somebody
+ * wanted would be too high.
  */
 final class RuleBooks {
   private RuleBooks() {}

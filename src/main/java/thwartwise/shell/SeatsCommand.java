@@ -17,7 +17,7 @@ import thwartwise.report.SeatsPage;
 import thwartwise.rules.RuleBook;
 import thwartwise.walk.questions.PeopleText;
 
-/** Says who of some people may go in a boat, and where each of them sits. */
+/** Prints who of some people may go in a boat, and where each of them sits. */
 final class SeatsCommand implements ShellCommand {
   static final OptionWord PEOPLE =
       new OptionWord("people", "LIST", "who wants to come: \"Iris 62 kg, boy 12, adult\"", true);

@@ -9,20 +9,20 @@ import thwartwise.archive.Workspace;
 /**
  * A command with its words and its help page.
  *
- * <p>Commands implement the shell library's interface directly instead of annotating a method: an
- * annotated method cannot give back an exit code, and starts a validator that costs half a second.
+ * <p>Commands implement the shell library's interface instead of annotating a method: an annotated
+ * method cannot return an exit code, and starts a validator that costs half a second.
  */
 interface ShellCommand extends Command {
 
   /** The options it understands, in the order of its help page. */
   List<OptionWord> words();
 
-  /** What the one word without dashes is called, when it takes one. */
+  /** The word for its one argument without dashes, when it takes one. */
   default Optional<String> argument() {
     return Optional.empty();
   }
 
-  /** How many words without dashes it takes, when it takes any. */
+  /** The greatest number of arguments without dashes, when it takes any. */
   default int mostArguments() {
     return 1;
   }

@@ -15,7 +15,7 @@ import thwartwise.rules.RuleBook;
 import thwartwise.spread.BoatSpread;
 import thwartwise.spread.InputKind;
 
-/** Says how sure the answer for a boat is, and what to measure again. */
+/** Prints how sure the answer for a boat is, and what to measure again. */
 final class SpreadCommand implements ShellCommand {
   private final Inspector inspector;
 

@@ -12,7 +12,7 @@ import java.nio.charset.StandardCharsets;
 final class StandardStreams {
   private StandardStreams() {}
 
-  /** Anything else that prints prints the same way from here on. */
+  /** Makes everything that is printed from here on UTF-8. */
   static void install() {
     System.setOut(utf8(FileDescriptor.out));
     System.setErr(utf8(FileDescriptor.err));

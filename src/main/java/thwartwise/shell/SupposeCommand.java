@@ -29,14 +29,14 @@ import thwartwise.supposition.SupposedBoat;
 import thwartwise.supposition.Supposition;
 import thwartwise.supposition.SuppositionText;
 
-/** Tries a change on a boat and keeps nothing of it. */
+/** Tries a change on a boat and saves nothing of it. */
 final class SupposeCommand implements ShellCommand {
 
   private static final int MOST_WORDS = 200;
 
   private final Inspector inspector;
 
-  /** The report of the boat that something was tried on last. */
+  /** The report of the boat that was used last. */
   private volatile Map<AsItIs, Report> known = Map.of();
 
   private record AsItIs(Boat boat, RuleBook book, LocalDate today) {}
@@ -120,7 +120,7 @@ final class SupposeCommand implements ShellCommand {
     throw UsageError.refused(this, reading.refusal().orElseThrow());
   }
 
-  /** The answer, and what it is to whoever started the command. */
+  /** The answer, and its exit code. */
   private record Tried(String page, Exit exit) {}
 
   private Reading<Tried> tried(Path file, Boat boat, RuleBook book, List<Supposition> supposed) {
@@ -157,7 +157,9 @@ final class SupposeCommand implements ShellCommand {
     return new Tried(page, all ? Exit.of(comparison.after().report()) : Exit.HOLDS_BACK);
   }
 
-  /** Mostly several changes are tried on the same boat. */
+  /**
+   * The report of the unchanged boat, cached because several changes are usually tried on one boat.
+   */
   private Report asItIs(Boat boat, RuleBook book, Progress progress) {
     AsItIs asked = new AsItIs(boat, book, inspector.today());
     Optional<Report> before = Optional.ofNullable(known.get(asked));
@@ -166,7 +168,9 @@ final class SupposeCommand implements ShellCommand {
     return report;
   }
 
-  /** The next word of a name that was begun; else what a name or the grammar begins with. */
+  /**
+   * The next word of a name that was begun; otherwise the beginnings of names and of the grammar.
+   */
   @Override
   public List<String> proposals(List<String> before, Workspace workspace) {
     List<List<String>> names = workspace.boats().stream().flatMap(SupposeCommand::names).toList();

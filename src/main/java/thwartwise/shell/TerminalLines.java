@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import thwartwise.page.TextForm;
 
 /**
- * Breaks what is said between words where a terminal of 80 columns ends; a terminal by itself would
- * break it within a word. What fits stays as it is, with its drawings and columns.
+ * Wraps text between words at the width of a terminal of 80 columns, because a terminal itself
+ * breaks lines within a word. A line that fits stays as it is, with its drawings and columns.
  */
 final class TerminalLines {
-  /** How much further in the rest of a line stands that stands in already. */
+  /** The extra indent of the rest of an indented line. */
   private static final String HANGING = "  ";
 
   private TerminalLines() {}

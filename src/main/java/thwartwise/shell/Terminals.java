@@ -15,9 +15,13 @@ import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalProvider;
 
-/** The terminal as we want it: UTF-8 whatever the locale, no colours, nothing written to disk. */
+/**
+ * The terminal with our settings: UTF-8 whatever the locale, no colours, nothing written to disk.
+ */
 final class Terminals {
-  /** In a list of completions the letters typed so far; without this they would be cyan. */
+  /**
+   * The style of the letters typed so far in a list of completions; without it they would be cyan.
+   */
   private static final String TYPED_SO_FAR = "bold";
 
   private Terminals() {}
@@ -40,8 +44,8 @@ final class Terminals {
   }
 
   /**
-   * For a terminal that can only print the builder gives a stand-in that shows every line twice and
-   * knows no Ctrl-C, so the provider is asked directly.
+   * For a terminal that can only print, the builder gives a substitute that shows every line twice
+   * and ignores Ctrl-C, so the provider is asked directly.
    */
   private static Optional<Terminal> printing() throws IOException {
     for (TerminalProvider provider : providers()) {
@@ -83,7 +87,7 @@ final class Terminals {
     }
   }
 
-  /** A terminal that says it is 0 x 0 would show dots instead of the prompt. */
+  /** Sets a size on a terminal that reports 0 x 0, which would show dots instead of the prompt. */
   private static Terminal sized(Terminal terminal) {
     Size size = terminal.getSize();
     if (size.getColumns() <= 0 || size.getRows() <= 0) {
@@ -92,7 +96,7 @@ final class Terminals {
     return terminal;
   }
 
-  /** A line is taken as typed: no history expansion, no escapes, no colours, no history file. */
+  /** Lines are taken as typed: no history expansion, no escapes, no colours, no history file. */
   static LineReaderBuilder editor(Terminal terminal) {
     return LineReaderBuilder.builder()
         .terminal(terminal)

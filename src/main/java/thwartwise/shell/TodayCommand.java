@@ -94,7 +94,7 @@ final class TodayCommand implements ShellCommand {
     return (open ? Exit.HOLDS_BACK : Exit.NOTHING_HOLDS_BACK).status();
   }
 
-  /** Of a boat that nothing else was shown of, it is asked what was seen of it full of water. */
+  /** Adds a trial in the flooded boat, for a boat without other evidence. */
   private InspectionRecord withTrial(
       InspectionRecord inspection, Path file, CommandInput given, Conversation conversation) {
     Boat boat = inspection.boat();
@@ -118,7 +118,10 @@ final class TodayCommand implements ShellCommand {
     return again;
   }
 
-  /** In the units of the file, whichever were asked for here; never on a boat nobody saw. */
+  /**
+   * Saves the answers in the units of the file, whichever were asked for here; never for a boat
+   * that nobody saw.
+   */
   private static void saved(
       Boat kept, Boat asked, Boat seen, Workspace workspace, Conversation conversation) {
     if (!kept.in(asked.units()).equals(asked)) {
@@ -157,7 +160,7 @@ final class TodayCommand implements ShellCommand {
     conversation.print("Answers: " + PrintableText.of(file.toString()));
   }
 
-  /** The points of today, each a question as in the walk. Anything but yes leaves it open. */
+  /** The points of today, each a question as in the walk. Every answer but yes leaves it open. */
   record TodayQuestions(List<Point> points, List<QuestionDefinition<Boolean>> entries) {
     private static final String UNKNOWN = "don't know";
     private static final String NOT_ONE = " is not one of them. Type yes, no or don't know.";
@@ -167,7 +170,7 @@ final class TodayCommand implements ShellCommand {
           points, IntStream.range(0, points.size()).mapToObj(i -> entry(i, points)).toList());
     }
 
-    /** Every answer there is; the points nobody came to are not answered, so they are open. */
+    /** Every answer; a point that nobody reached has none and is open. */
     List<Answered> asked(Conversation conversation, Boat boat) {
       List<Answer> answers =
           new BriefConversation(conversation, Walk.asking(boat, List.copyOf(entries)))

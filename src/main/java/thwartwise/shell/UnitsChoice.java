@@ -5,7 +5,7 @@ import thwartwise.measure.PrintableText;
 import thwartwise.measure.UnitSystem;
 import thwartwise.record.RecordEntry;
 
-/** The units somebody wants to read for once, instead of those the boat was measured in. */
+/** The units for one run, instead of those in which the boat was measured. */
 final class UnitsChoice {
   static final OptionWord UNITS =
       new OptionWord(
@@ -21,7 +21,7 @@ final class UnitsChoice {
     return given.text(UNITS).map(typed -> record.in(system(typed, command))).orElse(record);
   }
 
-  /** Of what has no units of its own. */
+  /** The units for a page that has none of its own. */
   static UnitSystem defaultSystem(CommandInput given, ShellCommand command) {
     return given.text(UNITS).map(typed -> system(typed, command)).orElse(UnitSystem.METRIC);
   }

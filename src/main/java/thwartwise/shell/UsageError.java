@@ -3,7 +3,7 @@ package thwartwise.shell;
 import thwartwise.measure.NearestWord;
 import thwartwise.measure.PrintableText;
 
-/** Words nobody can act on: one line naming the word and the way out. */
+/** Words that cannot be carried out: one line naming the word and the way out. */
 final class UsageError extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -60,7 +60,7 @@ final class UsageError extends RuntimeException {
             .formatted(command.getName(), PrintableText.excerpt(word)));
   }
 
-  /** What somebody else has to say about a value. */
+  /** A value that somebody else refuses. */
   static UsageError refused(ShellCommand command, String reason) {
     return new UsageError(command.getName() + ": " + reason);
   }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 
-/** Says which version this is. */
+/** Prints the version of the program. */
 final class VersionCommand implements ShellCommand {
   private final ProgramVersion version;
 

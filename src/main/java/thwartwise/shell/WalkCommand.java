@@ -96,11 +96,13 @@ final class WalkCommand implements ShellCommand {
   }
 
   /**
-   * @param already answers that a walk begun now has from the start
+   * Runs the walk.
+   *
+   * @param already answers that a new walk has from the start
    */
   ExitStatus execute(CommandContext context, List<Answer> already) {
     Workspace workspace = new CommandInput(context).workspace();
-    // A wrong rules file or checklist is reported before an hour of measuring, not after it.
+    // An invalid rules file or checklist is reported before an hour of measuring, not after it.
     RuleBooks.of(workspace, List.of());
     ChecklistFile.checked(workspace.checklistFiles());
     Optional<String> table = stationTable(new CommandInput(context));
@@ -128,7 +130,10 @@ final class WalkCommand implements ShellCommand {
     }
   }
 
-  /** An inspection that finds the measurements at odds leaves the walk open for putting right. */
+  /**
+   * Inspects the boat. An inspection that finds a contradiction in the measurements leaves the walk
+   * open for corrections.
+   */
   private Optional<Finished> walked(
       Draft draft, Optional<String> table, Conversation conversation) {
     try (InterimLine running = running()) {
@@ -140,12 +145,12 @@ final class WalkCommand implements ShellCommand {
     }
   }
 
-  /** Whoever measured the boat has read the introduction as well. */
+  /** A person who measured the boat has read the introduction as well. */
   private static final String CHANGES_ALONE =
       "What has changed is asked for; the rest stays as it was measured. These always\n"
           + "work: back, list, change 12, why, show, skip, stop.";
 
-  /** Whoever goes on has read the introduction. */
+  /** A person who continues a draft has read the introduction. */
   private static String opening(Draft draft) {
     int answers = draft.answers().size();
     return answers < 2
@@ -183,8 +188,8 @@ final class WalkCommand implements ShellCommand {
   }
 
   /**
-   * Everything is worked out before anything is written; then boat file, record and pages appear
-   * and the draft goes, all at once. Ctrl-C before that leaves everything as it was.
+   * Everything is computed before anything is written; then boat file, record and pages appear and
+   * the draft goes, all at once. Ctrl-C before that leaves everything as it was.
    */
   private Finished inspected(Boat walked, Draft draft, Conversation conversation) {
     Boat boat =
@@ -204,7 +209,7 @@ final class WalkCommand implements ShellCommand {
     return new Finished(kept, file);
   }
 
-  /** The record that is kept and the boat file it speaks of. */
+  /** The saved record and its boat file. */
   private record Finished(Inspector.SavedInspection saved, Path boat) {}
 
   private Exit told(Finished finished, CommandContext context, Conversation conversation) {
@@ -218,7 +223,7 @@ final class WalkCommand implements ShellCommand {
         : Exit.of(finished.saved().report());
   }
 
-  /** What came of the changes, when the boat was inspected before. */
+  /** The effect of the changes, when the boat was inspected before. */
   private static Optional<String> compared(Finished finished, Workspace workspace) {
     List<RecordEntry> kept =
         workspace.records().of(finished.saved().inspection().boat().name()).entries();
@@ -235,7 +240,7 @@ final class WalkCommand implements ShellCommand {
   }
 
   /**
-   * Its text, if one is named.
+   * The text of the table, if one is named.
    *
    * @throws UnusableInput when it cannot be read, or is no table: better now than after an hour
    */

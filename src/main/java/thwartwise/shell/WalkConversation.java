@@ -48,18 +48,18 @@ final class WalkConversation {
     }
   }
 
-  /** A table of stations to be proposed where the stations are asked for. */
+  /** A table of stations, to be offered when the stations are asked for. */
   WalkConversation withTable(Optional<String> text) {
     fromFile = text;
     return this;
   }
 
-  /** Asks the last question again, so that a walk that came to its end can still be mended. */
+  /** Asks the last question again, so that a finished walk can still be corrected. */
   void reopen() {
     take("back");
   }
 
-  /** The boat as measured, or empty when the walk was left. */
+  /** The boat as measured, or empty when the person left the walk. */
   Optional<Boat> boat() {
     while (!stopped) {
       Optional<Boat> boat = advance();
@@ -101,7 +101,7 @@ final class WalkConversation {
     return question.key().equals(alone);
   }
 
-  /** Nothing typed where a row is asked for: its values are asked one by one. */
+  /** Enter at the prompt of a row: its values are asked one by one. */
   private void heard(Question question, String typed) {
     if (typed.isBlank() && question.enterAsksAlone() && !isAlone(question)) {
       alone = question.key();
@@ -114,7 +114,7 @@ final class WalkConversation {
     return Stream.concat(question.choices().stream(), Walk.WORDS.stream()).toList();
   }
 
-  /** A question that stands is not preceded by the same note each time. */
+  /** A repeated question does not repeat the same note. */
   private void note(Optional<String> note) {
     if (!note.equals(shownNote)) {
       note.ifPresent(this::say);
@@ -122,7 +122,7 @@ final class WalkConversation {
     }
   }
 
-  /** A question that stands is not preceded by the same place each time. */
+  /** A repeated question does not repeat the same place in the walk. */
   private void where(Step.Ask ask) {
     if (!ask.question().key().equals(shownWhere)) {
       ask.position().map(WalkPosition::words).ifPresent(this::say);
@@ -131,7 +131,8 @@ final class WalkConversation {
   }
 
   /**
-   * How to measure is told once a section for questions that are measured alike; why repeats it.
+   * The instructions are printed once in a section for questions that are measured alike; why
+   * repeats them.
    */
   private void introduce(Step.Ask ask) {
     int now = ask.position().map(WalkPosition::number).orElse(section);
@@ -182,7 +183,7 @@ final class WalkConversation {
     }
   }
 
-  /** Shown first: nothing of it is kept before somebody says yes. */
+  /** Shows the table first; nothing of it is saved before a yes. */
   private void table(String text) {
     Reply reply = walk.table(answers, text);
     if (reply instanceof Reply.Refused refused) {
@@ -241,7 +242,7 @@ final class WalkConversation {
     private static final int MOST = 200;
 
     /**
-     * Up to the line that says end, or two empty ones.
+     * Reads up to a line that says end, or two empty ones.
      *
      * @param first the line it began with: a row, or the word for a table
      * @return empty when the other side is gone

@@ -7,7 +7,7 @@ import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.report.WiringPage;
 
-/** Says what is wrong with wires and fuses, and which ones are wanted. */
+/** Prints what is wrong with wires and fuses, and which ones are needed. */
 final class WiringCommand implements ShellCommand {
   private final Inspector inspector;
 
