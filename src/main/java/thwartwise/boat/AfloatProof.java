@@ -9,10 +9,10 @@ import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
 
 /**
- * What was read of the boat afloat, next to the landing in calm water: m, kg and s, in the axes of
- * the boat.
+ * The readings of a boat afloat, next to the landing in calm water: m, kg and s, in the axes of the
+ * boat.
  *
- * @param by who read it
+ * @param by who read them
  * @param withKit whether all listed kit was aboard, where it is listed; otherwise all of it was
  *     ashore
  * @param empty with nobody aboard
@@ -35,7 +35,7 @@ public record AfloatProof(
   }
 
   /**
-   * The rail above the water.
+   * Heights of the rail above the water.
    *
    * @param bow at the foremost station, on the port side
    * @param stern at the aftmost station, on the port side
@@ -54,20 +54,20 @@ public record AfloatProof(
       double mass, double along, double height, WeightToSide toPort, WeightToSide toStarboard) {}
 
   /**
-   * A weight on one side, and how far the boat heeled.
+   * A weight on one side, and the heel with it.
    *
    * @param out its middle from the middle line
    */
   public record WeightToSide(double out, HeelMeasurement heel) {}
 
-  /** How a heel was measured. */
+  /** How the heel was measured. */
   public sealed interface HeelMeasurement {
 
-    /** The rail amidships above the water. */
+    /** By the height of the rail above the water amidships. */
     record ByRails(double port, double starboard) implements HeelMeasurement {}
 
     /**
-     * A plumb line.
+     * By a plumb line.
      *
      * @param length from where it hangs to where it is read
      * @param swing of its end to the side of the weight, from where it hung before
@@ -75,7 +75,7 @@ public record AfloatProof(
     record ByPendulum(double length, double swing) implements HeelMeasurement {}
 
     /**
-     * A telephone's level, or another one.
+     * By the level of a telephone, or another one.
      *
      * @param angle to the side of the weight, from what it showed before, rad
      */
@@ -83,11 +83,13 @@ public record AfloatProof(
   }
 
   /**
+   * A roll that was timed.
+   *
    * @param swings whole ones, out to both sides and back
    * @param seconds for all of them
    */
   public record TimedRoll(int swings, double seconds) {
-    /** One whole swing, s. */
+    /** The period, s. */
     public double period() {
       return seconds / swings;
     }
@@ -98,9 +100,7 @@ public record AfloatProof(
     return empty.isPresent() || seated.isPresent() || moved.isPresent();
   }
 
-  /**
-   * Whether nothing that the other one read, and nothing that was aboard for it, is missing here.
-   */
+  /** Whether nothing is missing here that the other proof read or had aboard. */
   public boolean readsAsMuchAs(AfloatProof other) {
     return (empty.isPresent() || other.empty.isEmpty())
         && (seated.isPresent() || other.seated.isEmpty())
@@ -108,7 +108,7 @@ public record AfloatProof(
         && (withKit || !other.withKit);
   }
 
-  /** The station nearest the middle of the length, by its number from aft. */
+  /** The number, from aft, of the station nearest the middle of the length. */
   public static int amidships(HullMeasurements hull) {
     List<Station> stations = hull.stations();
     double middle =

@@ -1,9 +1,9 @@
 package thwartwise.boat;
 
 /**
- * Wind by its force, as people speak of it: the speeds in m/s are the upper edges of a published
- * Beaufort table at 10 m height (READ); force 12 has none and stands for its lower edge. What each
- * looks like is told from memory, in our words, for inland and sheltered water.
+ * Wind by its Beaufort force: the speeds in m/s are the upper edges of a published Beaufort table
+ * at 10 m height (READ); force 12 has none and stands for its lower edge. The descriptions are from
+ * memory, in our words, for inland and sheltered water.
  */
 public enum Beaufort {
   F0(0.2, "smoke goes straight up, the water is a mirror"),
@@ -28,7 +28,10 @@ public enum Beaufort {
     this.looks = looks;
   }
 
-  /** A speed between two printed edges, or that is no number, counts as the higher force. */
+  /**
+   * The force of a speed. A speed between two printed edges, or that is no number, counts as the
+   * higher force.
+   */
   public static Beaufort of(double speed) {
     for (Beaufort force : values()) {
       if (speed <= force.most) {
@@ -42,7 +45,7 @@ public enum Beaufort {
     return ordinal();
   }
 
-  /** Upper edge, m/s. */
+  /** The upper edge, m/s. */
   public double most() {
     return most;
   }

@@ -14,18 +14,18 @@ import thwartwise.measure.UnitSystem;
  * @param cleats where a line can be made fast
  * @param bailer what the bailer or bucket aboard holds, m³
  * @param waters where it will be used
- * @param measuredBy who held the tape
- * @param assumptions what was taken for granted because nobody measured it
- * @param confirmedMeasurements measurements that look wrong and were kept with a reason
+ * @param measuredBy who measured it
+ * @param assumptions what was assumed because nobody measured it
+ * @param confirmedMeasurements measurements that look wrong and were confirmed with a reason
  * @param whenSwamped what the crew does then; left out, its form tells
- * @param trailer what the trailer or roof rack that carries it on the road may carry, kg
- * @param vehicle what a car may pull or bear on its roof besides trailer or rack themselves, kg
- * @param units those it was measured in, and in which its papers speak
- * @param observedTrial what was seen of it full of water, as it is measured here
+ * @param trailer what the trailer or roof rack may carry, kg
+ * @param vehicle what a car may pull or carry on its roof besides trailer or rack themselves, kg
+ * @param units in which it was measured and its papers are written
+ * @param observedTrial the trial in the flooded boat, as it is measured here
  * @param electrics battery, motor, panel and wires
- * @param pointAnswers what was found at the points of the checklists
+ * @param pointAnswers answers to the points of the checklists
  * @param outfit rowlocks, anchor line, leaks
- * @param proofs what was read of it afloat, as they were kept
+ * @param proofs proofs afloat, in the order saved
  * @param methods how its measurements were taken, where somebody said so
  */
 public record Boat(
@@ -118,7 +118,7 @@ public record Boat(
         List.of());
   }
 
-  /** A boat of which nothing that looks wrong was kept. */
+  /** A boat without confirmed measurements. */
   public Boat(
       String name,
       Water water,
@@ -156,7 +156,7 @@ public record Boat(
         Optional.empty());
   }
 
-  /** A boat of which neither cleats, nor a bailer, nor its waters were named. */
+  /** A boat without stated cleats, bailer and waters. */
   public Boat(
       String name,
       Water water,
@@ -207,12 +207,14 @@ public record Boat(
         List.of());
   }
 
-  /** The same boat somewhere else. */
+  /** A copy in other waters. */
   public Boat withWaters(Waters others) {
     return with(parts -> parts.waters = others);
   }
 
-  /** After what was found bad when somebody looked it over, which only takes from it. */
+  /**
+   * A copy after the faults that somebody found when looking it over, which can only take from it.
+   */
   public Boat asFound() {
     return ChecklistEffects.of(this);
   }
@@ -233,17 +235,17 @@ public record Boat(
     return with(parts -> parts.kit = others);
   }
 
-  /** The same, its bare hull weighed again. */
+  /** A copy whose bare hull was weighed again. */
   public Boat withHullMass(double mass) {
     return withHull(hull.weighing(mass));
   }
 
-  /** The same, its bare hull measured again. */
+  /** A copy whose bare hull was measured again. */
   public Boat withHull(HullMeasurements other) {
     return with(parts -> parts.hull = other);
   }
 
-  /** The same with more that was taken for granted. */
+  /** A copy with more assumptions. */
   public Boat withAssumptions(List<Assumption> more) {
     List<Assumption> all = Stream.concat(assumptions.stream(), more.stream()).toList();
     return with(parts -> parts.assumptions = all);
@@ -253,72 +255,72 @@ public record Boat(
     return with(parts -> parts.aboard = others);
   }
 
-  /** The same, with these measurements kept although they look wrong. */
+  /** A copy with these confirmed measurements. */
   public Boat withConfirmedMeasurements(List<ConfirmedMeasurement> doubted) {
     return with(parts -> parts.kept = doubted);
   }
 
-  /** The same, with what its crew does when it is swamped. */
+  /** A copy with what its crew does when it is swamped. */
   public Boat whenSwamped(CrewWhenSwamped what) {
     return with(parts -> parts.whenSwamped = Optional.of(what));
   }
 
-  /** What hull and kit may weigh together on the road, kg; empty where nobody said. */
+  /** What hull and kit may weigh together on the road, kg; empty where nobody stated it. */
   public Optional<Double> roadLimit() {
     return Stream.of(trailer, vehicle).flatMap(Optional::stream).min(Double::compare);
   }
 
-  /** The same, with a car that may pull or bear so many kg besides trailer or rack. */
+  /** A copy with a car that may pull or carry so many kg besides trailer or rack. */
   public Boat withVehicle(double kilograms) {
     return with(parts -> parts.vehicle = Optional.of(kilograms));
   }
 
-  /** The same, with a trailer or roof rack that may carry so many kg. */
+  /** A copy with a trailer or roof rack that may carry so many kg. */
   public Boat withTrailer(double kilograms) {
     return with(parts -> parts.trailer = Optional.of(kilograms));
   }
 
-  /** The same, with who held the tape. */
+  /** A copy with the name of the person who measured it. */
   public Boat withMeasuredBy(Optional<String> by) {
     return with(parts -> parts.measuredBy = by);
   }
 
-  /** The same, with a bailer of so many m³ aboard. */
+  /** A copy with a bailer of that volume, m³. */
   public Boat withBailer(double volume) {
     return with(parts -> parts.bailer = Optional.of(volume));
   }
 
-  /** The same, told in these units. */
+  /** A copy in these units. */
   public Boat in(UnitSystem others) {
     return with(parts -> parts.units = others);
   }
 
-  /** The same, with what was seen of it full of water as it is now, or with nothing seen. */
+  /** A copy with an observed trial in the flooded boat, or with none. */
   public Boat withObservedTrial(Optional<ObservedTrial> seen) {
     return with(parts -> parts.trialSeen = seen);
   }
 
-  /** The same, with what was found when somebody looked it over. */
+  /** A copy with the answers to the checklists. */
   public Boat withPointAnswers(List<PointAnswer> answers) {
     return with(parts -> parts.pointAnswers = answers);
   }
 
-  /** The same, with what is electric aboard. */
+  /** A copy with this electrical equipment. */
   public Boat withElectrics(ElectricalSystem system) {
     return with(parts -> parts.electrics = system);
   }
 
-  /** The same, with its rowlocks, anchor line and leaks. */
+  /** A copy with its rowlocks, anchor line and leaks. */
   public Boat withOutfit(Outfit other) {
     return with(parts -> parts.outfit = other);
   }
 
-  /** The same, with what was read of it afloat. */
+  /** A copy with these proofs afloat. */
   public Boat withProofs(List<KeptProof> kept) {
     return with(parts -> parts.proofs = kept);
   }
 
-  /** The same, with how its measurements were taken. */
+  /** A copy with these methods of measuring. */
   public Boat withMethods(List<MeasuringMethod> said) {
     return with(parts -> parts.methods = said);
   }
@@ -331,7 +333,7 @@ public record Boat(
     Parts parts = new Parts(this);
     change.accept(parts);
     boolean same = parts.isMeasuredAs(this);
-    // Another boat than the one that was seen was not seen; what went badly holds all the same.
+    // A trial of a boat with other measurements does not count; a failed one holds all the same.
     parts.trialSeen = parts.trialSeen.filter(seen -> same || seen.failed());
     return parts.of(this);
   }
@@ -429,7 +431,7 @@ public record Boat(
     return WindArea.of(this);
   }
 
-  /** The place of that name. */
+  /** The place with that name. */
   public Optional<Place> place(String called) {
     return places.stream().filter(place -> place.name().equals(called)).findFirst();
   }

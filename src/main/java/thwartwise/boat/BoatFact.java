@@ -6,9 +6,9 @@ import java.util.function.UnaryOperator;
 import thwartwise.boat.Filling.Seal;
 
 /**
- * What a point of a checklist says of the boat when it is not as it should be. Every one takes
- * something from the boat: air that held is lost, kit and foam come loose, a bung counts as lost, a
- * battery counts as made to start an engine.
+ * What a fault at a point of a checklist means for the boat. Every one takes something from the
+ * boat: air that held is lost, kit and foam come loose, a bung counts as lost, a battery counts as
+ * made to start an engine.
  */
 public enum BoatFact {
   CHAMBER_OPEN("chamber open", Thing.CHAMBER),
@@ -19,7 +19,7 @@ public enum BoatFact {
   BUNG_LOST("bung lost", Thing.CLOSED_HOLE),
   STARTER_BATTERY("starter battery", Thing.BATTERY);
 
-  /** What a fact can be about. */
+  /** The kinds of thing that a fact can be about. */
   public enum Thing {
     CHAMBER,
     FOAM,
@@ -36,7 +36,7 @@ public enum BoatFact {
     this.about = about;
   }
 
-  /** As it is written in a checklist and in a boat file. */
+  /** The word in a checklist and in a boat file. */
   public String word() {
     return word;
   }
@@ -46,9 +46,8 @@ public enum BoatFact {
   }
 
   /**
-   * The boat with this fact of a thing of that name; the same boat where there is none. What
-   * becomes of a lost bung is no change of the boat but a check that counts ({@link
-   * #bungsLost(Boat)}).
+   * The boat with this fact about the thing of that name; the same boat where there is none. A lost
+   * bung does not change the boat but a check ({@link #bungsLost(Boat)}).
    */
   Boat in(Boat boat, String thing) {
     return switch (this) {
@@ -66,7 +65,7 @@ public enum BoatFact {
     };
   }
 
-  /** The holes whose bung somebody found untied: they count as open. */
+  /** The holes whose bung was found untied; they count as open. */
   public static List<String> bungsLost(Boat boat) {
     return boat.pointAnswers().stream()
         .filter(a -> a.sets(BUNG_LOST))
@@ -74,12 +73,12 @@ public enum BoatFact {
         .toList();
   }
 
-  /** Whether somebody found it so of a thing of that name. */
+  /** Whether this fact was found for the thing of that name. */
   public boolean isFound(Boat boat, String thing) {
     return boat.pointAnswers().stream().anyMatch(a -> a.sets(this) && a.item().equals(thing));
   }
 
-  // A hatch or pocket may be named instead of the chamber behind it.
+  // The chamber behind a hatch or pocket, which may be named instead of it.
   private static Boat withAir(Boat boat, String thing, UnaryOperator<Filling.Air> change) {
     Optional<String> into =
         boat.openings().stream()
@@ -109,7 +108,7 @@ public enum BoatFact {
     return new Filling.Air(Seal.OPEN, Optional.empty());
   }
 
-  /** An open one is not made better by it. */
+  /** The seal as claimed only; an open one does not improve by it. */
   private static Filling.Air claimed(Filling.Air air) {
     return air.seal() == Seal.OPEN ? air : new Filling.Air(Seal.CLAIMED, Optional.empty());
   }

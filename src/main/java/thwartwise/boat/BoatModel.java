@@ -18,14 +18,14 @@ import thwartwise.hull.Station;
 import thwartwise.hull.UnusableBoat;
 
 /**
- * A measured boat with its solids built, on a given day: hull, spaces and what counts of them,
- * edges that flood.
+ * A measured boat with its solids, on a given day: hull, spaces and what counts of them, edges that
+ * flood.
  */
 public final class BoatModel {
-  /** Two chambers that share more than this are drawn over each other; less is the tape's doing. */
+  /** The greatest volume that two chambers may share, m³; less is the tape's error. */
   private static final double OVERLAP = 0.0005;
 
-  /** Cut out of the two halves of one hull, twins hold the same to this share. */
+  /** Twins are cut out of the two halves of one hull and have equal volumes to this share. */
   private static final double ALIKE = 1e-6;
 
   private final Boat boat;
@@ -81,7 +81,7 @@ public final class BoatModel {
   }
 
   /**
-   * The same hull fitted out or loaded otherwise; its solids are not built again.
+   * The same hull with other kit, chambers or load; its solids are not built again.
    *
    * @throws UnusableBoat as {@link #of}
    */
@@ -96,10 +96,10 @@ public final class BoatModel {
   }
 
   /**
-   * The boat with fewer of the bad answers of whoever looked at it, with none of them first, and
-   * the boat before any water is in its chambers: it must hold people up then, too, and air that
-   * leaks out on one side may level it. With them the boat with the weight of its hull as measured
-   * or as afloat, where a proof afloat says both. Empty where none of it changes what it can carry.
+   * The boat with fewer of the faults that were found, the one without any first, and the boat
+   * without any water in its chambers: it must hold people up then, too, because air that leaks out
+   * on one side may level it. If a proof afloat gives a second weight of the hull, also the boat
+   * with that weight. Empty where none of it changes what it can carry.
    *
    * @throws UnusableBoat as {@link #of}
    */
@@ -112,7 +112,7 @@ public final class BoatModel {
     return spaces.stream().anyMatch(space -> space.counting().leaks());
   }
 
-  /** The boat with another weight of the hull, to which a proof afloat holds it as well. */
+  /** The boat with the other weight of the hull that a proof afloat allows. */
   public List<BoatModel> withOtherHullWeight() {
     return fewerAnswers.stream()
         .filter(other -> !other.hull().equals(boat.hull()))
@@ -192,20 +192,20 @@ public final class BoatModel {
     return form;
   }
 
-  /** Of the bare hull, as it was measured, or estimated. */
+  /** The weight of the bare hull, measured or estimated. */
   public HullWeight hullWeight() {
     Vector3 centre = form.centre();
     return new HullWeight(boat.hull().mass(), centre.x(), centre.z());
   }
 
-  /** The day it is looked at; a leak test counts or does not count by it. */
+  /** The day of the model; it decides whether a leak test counts. */
   public LocalDate today() {
     return today;
   }
 
   /**
-   * What was seen of it full of water, where that counts: on the day, of a boat of which nothing
-   * else was shown to hold it up.
+   * The observed trial, if it counts: on its day, for a boat without other evidence that it holds
+   * people up.
    */
   public Optional<ObservedTrial> observedTrial() {
     return boat.observedTrial()
@@ -217,12 +217,15 @@ public final class BoatModel {
     return spaces;
   }
 
-  /** What a box has in common with spaces and shell; the same box is asked for again and again. */
+  /**
+   * The overlap of a box with spaces and shell, cached because the same box is asked for again and
+   * again.
+   */
   public Overlap shared(Box box) {
     return known.computeIfAbsent(box, b -> Overlap.of(this, b));
   }
 
-  /** The part of the hull's inside in a box. */
+  /** The part of the hull's inside within a box. */
   Solid inside(Box box) {
     return form.inside(box);
   }
@@ -236,30 +239,32 @@ public final class BoatModel {
     return boat.water().density();
   }
 
-  /** Equal for models that, dry inside, are lifted by the same and flooded over the same. */
+  /**
+   * A key that is equal for models with the same lift, dry inside, and the same edges that flood.
+   */
   public BuoyancyKey dryKey() {
     return dryKey;
   }
 
-  /** Equal for models that, open to the sea, are lifted by the same but for people. */
+  /** A key that is equal for models with the same lift, open to the sea, apart from people. */
   public BuoyancyKey swampedKey() {
     return swampedKey;
   }
 
   /**
    * Whether port and starboard are alike in everything but the people. A place to one side makes
-   * them unlike, with or without a twin: a crew need not sit on both.
+   * them unlike, with or without a twin, because a crew need not sit on both.
    */
   public boolean isSymmetric() {
     return symmetric;
   }
 
-  /** Whether what lifts the dry boat, and where water comes in, is alike on both sides. */
+  /** Whether the lift of the dry boat, and the edges that flood, are alike on both sides. */
   public boolean isAlikeAfloat() {
     return alikeAfloat;
   }
 
-  /** Whether what lifts the swamped boat is alike on both sides, but for the people. */
+  /** Whether the lift of the swamped boat is alike on both sides, apart from the people. */
   public boolean isAlikeSwamped() {
     return alikeSwamped;
   }
@@ -287,7 +292,7 @@ public final class BoatModel {
             .allMatch(c -> c.mirrored() || c.box().y().equals(c.box().y().mirrored()));
   }
 
-  /** The body as boxes where it is aboard: the legs on the floor, then the rest. */
+  /** The body as boxes at its place aboard: the legs on the floor, then the rest. */
   public List<Box> boxes(Body body) {
     List<Box> boxes = body.boxes();
     Box legs = legRoom.computeIfAbsent(boxes.get(0), b -> new LegRoom(this).of(b));
@@ -300,7 +305,7 @@ public final class BoatModel {
   }
 
   /**
-   * Where loose kit comes to lie when it slides.
+   * The position of loose kit after it slides.
    *
    * @param side 1 to port, −1 to starboard
    */
@@ -309,7 +314,10 @@ public final class BoatModel {
         .computeIfAbsent(kit, k -> new KitSlide(this, k).toward(side));
   }
 
-  /** Of two twins one may be tight and the other not. */
+  /**
+   * Whether a space has an equal on the other side. One of two twins may be tight and the other
+   * not.
+   */
   private boolean hasItsLike(Space space) {
     return spaces.stream()
         .filter(other -> other.chamber().equals(space.chamber()))
@@ -320,20 +328,20 @@ public final class BoatModel {
                     && Math.abs(other.counting().share() - space.counting().share()) < ALIKE);
   }
 
-  /** The same boat as it would be if every claimed chamber passed its test. */
+  /** The same boat as if every claimed chamber passed its test. */
   public BoatModel withClaimsProven() {
     List<Space> proven = spaces.stream().map(Space::withClaimProven).toList();
     return new BoatModel(boat, fewerAnswers, form, proven, today);
   }
 
-  /** The same boat with a chamber that lifts so many times what counts of it. */
+  /** The same boat with one chamber's lift multiplied by a factor. */
   public BoatModel withLiftOf(String chamber, double factor) {
     List<Space> other =
         spaces.stream().map(s -> s.name().equals(chamber) ? s.lifting(factor) : s).toList();
     return new BoatModel(boat, fewerAnswers, form, other, today);
   }
 
-  /** The people the boat file puts aboard, seated. */
+  /** The people of the boat file, seated. */
   public List<Body> aboard() {
     return boat.aboard().stream().map(this::seated).toList();
   }

@@ -10,7 +10,7 @@ import thwartwise.geometry.Vector3;
  * upright boxes.
  *
  * <p>Somebody who sits or kneels keeps the trunk upright while the boat heels slowly, so the weight
- * acts where it is carried, as a weight that hangs acts at its point of suspension (any textbook of
+ * acts where it is carried, as a hanging weight acts at its point of suspension (any textbook of
  * stability). Somebody stiff leans with the boat: the weight acts at the centre of gravity.
  *
  * @param x along the boat
@@ -18,9 +18,9 @@ import thwartwise.geometry.Vector3;
  * @param seat height of the seat
  * @param floor height of the floor
  * @param centreHeight height at which the weight acts
- * @param stiffHeight height at which it acts of somebody stiff: the centre of gravity
- * @param across from where to where across the boat the middle of this person can get
- * @param place where this person sits, by its name
+ * @param stiffHeight height at which it acts for somebody stiff: the centre of gravity
+ * @param across the ends, across the boat, of where the middle of this person can be
+ * @param place name of the place where this person sits
  */
 public record Body(
     String name,
@@ -36,19 +36,22 @@ public record Body(
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double SEATED = 0.30;
 
-  /** Kneeling, above the floor (judgement); a seat near the floor is knelt at. */
+  /**
+   * Height of the centre above the floor when kneeling (judgement); people kneel at a seat near the
+   * floor.
+   */
   private static final double KNEELING = 0.45;
 
   /**
-   * Where the weight of somebody kneeling upright is carried, above the floor: two thirds of it,
-   * trunk and arms, at the hips 0.20 m up, the legs on the floor (judgement).
+   * Height above the floor at which an upright kneeling person's weight is carried: two thirds of
+   * it, trunk and arms, at the hips 0.20 m up, the legs on the floor (judgement).
    */
   private static final double KNEELING_CARRIED = 0.15;
 
-  /** Above the rail, leaning out over it (judgement). */
+  /** Height above the rail when leaning out over it (judgement). */
   private static final double LEANING = 0.10;
 
-  /** Nobody sits so still that their middle never gets this far out (judgement). */
+  /** Nobody sits so still that their middle never moves this far out (judgement). */
   private static final double LEAST_REACH = 0.15;
 
   /** Nobody stands up exactly over the middle line (judgement). */
@@ -57,22 +60,22 @@ public record Body(
   /** IMO Res. A.749(18) 3.5.2.7 (READ). */
   private static final double STANDING = 1.0;
 
-  /** From what somebody stands on up to where the legs end (judgement). */
+  /** Height of the legs above what somebody stands on (judgement). */
   private static final double STANDING_LEGS = 0.80;
 
-  /** Both legs, 2 × .161 of the mass (Winter 2005 as quoted, READ). */
+  /** The share of both legs, 2 × .161 of the mass (Winter 2005 as quoted, READ). */
   private static final double LEGS = 0.32;
 
-  /** From seat to crown (sitting heights .80 to .98 m, READ; judgement). */
+  /** Height from seat to crown (sitting heights .80 to .98 m, READ; judgement). */
   private static final double UPPER_HEIGHT = 0.85;
 
-  /** With a seat at floor height the legs lie along it, not thinner than this (judgement). */
+  /** With a seat at floor height the legs lie along it, at least this thick (judgement). */
   private static final double LEAST_LEG_HEIGHT = 0.10;
 
-  /** Density of a body in kg/m³; no lift from a life jacket is counted. */
+  /** Density of a body, kg/m³; no lift from a life jacket is counted. */
   private static final double DENSITY = 1000;
 
-  /** The figures a body is drawn from, for whoever relies on them. */
+  /** The figures from which a body is drawn, for code that relies on them. */
   public static List<MethodAssumption> assumptions() {
     return List.of(
         new MethodAssumption.StillPerson(KNEELING_CARRIED),
@@ -81,12 +84,12 @@ public record Body(
         new MethodAssumption.BodyInWater(DENSITY, LEGS, UPPER_HEIGHT));
   }
 
-  /** At the middle of the length of a place, so far to port. */
+  /** A person at the middle of the length of a place, at a distance to port. */
   public static Body seated(String name, double mass, Place place, double y, double floor) {
     return at(name, mass, place, Vector3.of(place.x(), y, place.z()), floor);
   }
 
-  /** Somewhere on a place, sitting, kneeling or standing as people do there. */
+  /** A person on a place, sitting, kneeling or standing as people do there. */
   public static Body at(String name, double mass, Place place, Vector3 spot, double floor) {
     Body seated =
         new Body(
@@ -107,7 +110,10 @@ public record Body(
     };
   }
 
-  /** People at the middle line move over it, however narrow their seat; the others stay on it. */
+  /**
+   * How far people move across. At the middle line they move over it, however narrow their seat;
+   * the others stay on their seat.
+   */
   private static Span reach(Span across) {
     return across.contains(0)
         ? new Span(Math.min(-LEAST_REACH, across.from()), Math.max(LEAST_REACH, across.to()))
@@ -128,22 +134,22 @@ public record Body(
     return centreHeight < stiffHeight;
   }
 
-  /** Leaning with the boat, the weight at the centre of gravity. */
+  /** A copy that leans with the boat, the weight at the centre of gravity. */
   public Body stiff() {
     return acting(stiffHeight, stiffHeight);
   }
 
-  /** Always stiff. */
+  /** A copy that stands; always stiff. */
   public Body standing() {
     return acting(floor + STANDING, floor + STANDING);
   }
 
-  /** On the floor at the same place. */
+  /** A copy on the floor at the same place. */
   public Body kneeling() {
     return acting(floor + KNEELING_CARRIED, floor + KNEELING);
   }
 
-  /** Out over the rail, the weight on it; always stiff. */
+  /** A copy that leans out over the rail, the weight on it; always stiff. */
   public Body leaningOut(Vector3 rail) {
     return acting(rail.z() + LEANING, rail.z() + LEANING).at(rail.y());
   }
@@ -156,15 +162,15 @@ public record Body(
     return new Body(name, mass, newX, y, seat, floor, centreHeight, stiffHeight, across, place);
   }
 
-  /** Whether this person can get as far to one side as to the other. */
+  /** Whether this person can move equally far to either side. */
   public boolean isAboutTheMiddle() {
     return across.from() == -across.to();
   }
 
   /**
-   * Moved to port (1) or starboard (−1): this share of the way out from the middle line. Somebody
-   * on a seat to one side comes no farther than its inner end, and moved out stays where they sit
-   * if that is farther out.
+   * A copy moved to port (1) or starboard (−1), by a share of the way out from the middle line.
+   * Somebody on a seat to one side comes no farther than its inner end, and somebody moved out
+   * stays if already farther out.
    */
   public Body toSide(double side, double share) {
     double end = side > 0 ? across.to() : across.from();
@@ -175,7 +181,7 @@ public record Body(
     return at(Math.max(across.from(), Math.min(across.to(), side * out)));
   }
 
-  /** As far to port (1) or starboard (−1) as this person gets. */
+  /** A copy as far to port (1) or starboard (−1) as this person can be. */
   public Body hardToSide(double side) {
     return at(side > 0 ? across.to() : across.from());
   }
@@ -195,8 +201,8 @@ public record Body(
   }
 
   /**
-   * Legs from the floor to the seat, the rest above it; {@link BoatModel#boxes} knows what stands
-   * there.
+   * Two boxes: legs from the floor to the seat, the rest above it. {@link BoatModel#boxes} knows
+   * the obstacles.
    */
   public List<Box> boxes() {
     double legHeight = Math.max(LEAST_LEG_HEIGHT, seat - floor);

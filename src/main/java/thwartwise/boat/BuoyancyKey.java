@@ -5,8 +5,8 @@ import java.util.List;
 import thwartwise.hull.HullForm;
 
 /**
- * What decides how a boat floats, but for people and masses; to be compared. Equal keys belong to
- * boats with the same solids, whatever else was changed between them.
+ * A key of everything that decides how a boat floats, apart from people and masses. Equal keys
+ * belong to boats with the same solids, whatever else was changed between them.
  */
 public final class BuoyancyKey {
   private final HullForm form;
@@ -19,14 +19,14 @@ public final class BuoyancyKey {
     this.hash = 31 * System.identityHashCode(form) + parts.hashCode();
   }
 
-  /** Dry inside: the hull and where water comes aboard. */
+  /** The key of the boat dry inside: the hull and where water comes aboard. */
   static BuoyancyKey dry(BoatModel model) {
     return new BuoyancyKey(model.form(), List.of(model.waterDensity(), model.edges()));
   }
 
   /**
-   * Open to the sea: every chamber, because no body lifts where one stands, by how much it counts,
-   * and the kit that lifts.
+   * The key of the boat open to the sea: every chamber, because no body lifts where a chamber is;
+   * the share of it that counts; and the kit that lifts.
    */
   static BuoyancyKey swamped(BoatModel model) {
     List<Object> parts = new ArrayList<>();

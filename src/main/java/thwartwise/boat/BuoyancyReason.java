@@ -15,12 +15,12 @@ public sealed interface BuoyancyReason {
   /** Foam that is not fastened floats away. */
   record LooseFoam() implements BuoyancyReason {}
 
-  /** Fastened closed-cell foam, of which so much counts. */
+  /** Fastened closed-cell foam, and the share of it that counts. */
   record FastenedFoam(double share) implements BuoyancyReason {}
 
   record OpenChamber() implements BuoyancyReason {}
 
-  /** Said to be tight, without a leak test. */
+  /** Claimed to be tight, without a leak test. */
   record OnlyClaimed() implements BuoyancyReason {}
 
   /** Called proven, without a leak test. */
@@ -45,18 +45,16 @@ public sealed interface BuoyancyReason {
     }
   }
 
-  /**
-   * Repaired, cut or fitted with something on a day that the test of the other is not later than.
-   */
+  /** Repaired, cut or fitted with something after its test, or on the same day. */
   record RepairedSinceTest(String repaired, String tested) implements BuoyancyReason {}
 
   /**
-   * A leak test that counts let some water in: only what is left after a while counts.
+   * A leak test that counts let some water in, so only what is left after a time counts.
    *
    * @param reason why it counts at all
    * @param halfGoneMinutes after which half its lift is gone in a swamped boat
    * @param heldUpMinutes for which people must be held up
-   * @param left the share of its litres that is left then
+   * @param left the share of its volume that is left then
    */
   record TakesWater(
       BuoyancyReason reason,
@@ -84,6 +82,6 @@ public sealed interface BuoyancyReason {
    */
   record LooseStowage(BuoyancyReason reason, double volume) implements BuoyancyReason {}
 
-  /** In words: what older records have. */
+  /** Words, in older records. */
   record Stated(String words) implements BuoyancyReason {}
 }

@@ -6,12 +6,12 @@ import thwartwise.geometry.Box;
 
 /**
  * An enclosed space or foam block that may hold the swamped boat up: the part of the hull's inside
- * within a box. A mirrored one is drawn once and stands in the boat twice.
+ * within a box. A mirrored one is drawn once and occurs twice.
  *
- * @param measuredVolume litres poured in, in m³, of the drawn one when mirrored
+ * @param measuredVolume volume poured in, m³, of the drawn one when mirrored
  * @param mirrored whether it has a twin on the other side
  * @param limberHole whether water in the bilge can run past under it
- * @param twin what is known of the twin by itself; nothing when not mirrored
+ * @param twin what is known of the twin alone; nothing when not mirrored
  */
 public record Chamber(
     String name,
@@ -22,7 +22,7 @@ public record Chamber(
     boolean limberHole,
     Twin twin) {
 
-  /** Twins of which one is known as the other, or a chamber by itself. */
+  /** Twins of which the same is known, or a single chamber. */
   public Chamber(
       String name,
       Box box,
@@ -33,13 +33,13 @@ public record Chamber(
     this(name, box, filling, measuredVolume, mirrored, limberHole, Twin.LIKE_THE_DRAWN);
   }
 
-  /** A chamber that water in the bilge cannot run past. */
+  /** A chamber that water in the bilge cannot pass. */
   public Chamber(
       String name, Box box, Filling filling, Optional<Double> measuredVolume, boolean mirrored) {
     this(name, box, filling, measuredVolume, mirrored, false);
   }
 
-  /** The chambers that stand in the boat: this one, or the drawn one and then its twin. */
+  /** The chambers in the boat: this one, or the drawn one and then its twin. */
   public List<ChamberPart> parts() {
     if (!mirrored) {
       return List.of(
@@ -63,7 +63,7 @@ public record Chamber(
         this, Optional.of(side), name + ", " + side.word(), limits, fills, litres, shared);
   }
 
-  /** The same space, both of two twins, with something else in it. */
+  /** The same space, or both of two twins, with another filling. */
   public Chamber filledWith(Filling other) {
     return new Chamber(
         name,
@@ -76,8 +76,7 @@ public record Chamber(
   }
 
   /**
-   * The same with something else in one of its parts, or something else known of its seal; of the
-   * other of two twins all stays as it is.
+   * A copy with another filling or seal in one of its parts; the other of two twins stays as it is.
    */
   public Chamber filledWith(ChamberPart part, Filling other) {
     if (!mirrored) {
@@ -96,11 +95,10 @@ public record Chamber(
   }
 
   /**
-   * What is known by itself of the twin of a drawn chamber. Whatever is left out stands as it does
-   * for the drawn one.
+   * What is known of the twin of a drawn chamber alone. What is left out is as for the drawn one.
    *
    * @param filling air behind its own seal, with its own leak test, or foam
-   * @param measuredVolume litres poured into the twin, in m³
+   * @param measuredVolume volume poured into the twin, m³
    */
   public record Twin(Optional<Filling> filling, Optional<Double> measuredVolume) {
     public static final Twin LIKE_THE_DRAWN = new Twin(Optional.empty(), Optional.empty());

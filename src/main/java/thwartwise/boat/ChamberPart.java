@@ -5,14 +5,13 @@ import thwartwise.boat.Filling.SealTest;
 import thwartwise.geometry.Box;
 
 /**
- * A chamber as it stands in the boat: the whole of it, or one of two twins, with what is known of
- * that one.
+ * A chamber in the boat: a single one, or one of two twins, with what is known of that one.
  *
  * @param whole as it was drawn
  * @param side of one of two twins
  * @param name of its own, with the side
- * @param measuredVolume litres poured in, in m³; those of its twin where only they were poured
- * @param sharesSeal whether seal and test were told once for both of two twins
+ * @param measuredVolume volume poured in, m³; that of its twin where only that was poured
+ * @param sharesSeal whether seal and test were entered once for both of two twins
  */
 public record ChamberPart(
     Chamber whole,
@@ -23,12 +22,12 @@ public record ChamberPart(
     Optional<Double> measuredVolume,
     boolean sharesSeal) {
 
-  /** Whether somebody who writes this name means this one, alone or with its twin. */
+  /** Whether this name means this one, alone or with its twin. */
   public boolean isNamedBy(String called) {
     return called.equals(name) || called.equals(whole.name());
   }
 
-  /** Whether a record tells of it under this name; earlier ones said only that there were two. */
+  /** Whether a record calls it by this name; earlier records only named the pair. */
   public boolean isRecordedAs(String told) {
     return told.equals(name) || side.isPresent() && told.equals(whole.name() + earlier());
   }

@@ -7,18 +7,17 @@ import java.util.stream.Stream;
 import thwartwise.electrics.Battery;
 
 /**
- * The boat after what was found when somebody looked at it: a boat and its answers in, a boat out.
- * An answer can only take something from it; a good one, and a point nobody looked at, change
- * nothing. Less air is not always fewer people: a tank on one side heels the swamped boat. So
+ * The effects of the answers to checklists: a boat and its answers in, a boat out. An answer can
+ * only take something from the boat; a good one, and a point nobody looked at, change nothing. Less
+ * air does not always mean fewer people, because a tank on one side heels the swamped boat. So
  * nothing is recommended above the boat with fewer of its answers ({@link
  * BoatModel#withFewerAnswers()}).
  */
 final class ChecklistEffects {
   /**
-   * The boat is held to every selection of the first so many answers. Of each answer after these it
-   * is held to that one alone and to that one with all before it: each selection is a boat worked
-   * out. With the earliest day first, an answer of a later day lets nobody more aboard than may go
-   * without it.
+   * The number of answers of which every selection is computed. For each later answer, the boat is
+   * computed with that one alone and with that one and all before it. With the earliest day first,
+   * an answer of a later day never allows more people than without it.
    */
   private static final int MOST_COMBINED = 3;
 
@@ -43,14 +42,14 @@ final class ChecklistEffects {
     return found;
   }
 
-  /** Without its answers. */
+  /** The boat without its answers. */
   private static Boat asStated(Boat boat) {
     return withBatteryAsHeld(boat);
   }
 
   /**
-   * The boat with fewer of its bad answers, with none of them first; none of those that carry what
-   * the boat with all its answers carries.
+   * The boats with fewer of the faults found, the one without any first, and without those that
+   * carry as much as the boat with all of them.
    */
   static List<Boat> withFewerAnswers(Boat boat) {
     Boat stated = asStated(boat);
@@ -83,8 +82,8 @@ final class ChecklistEffects {
   }
 
   /**
-   * A boat after a change, with fewer answers: what the change left as it was found is again as it
-   * is with fewer of them.
+   * A changed boat with fewer answers: what the change left as it was found is again as it is with
+   * fewer of them.
    */
   static Boat withFewerAnswers(Boat changed, Boat found, Boat fewer) {
     Boat weighed = fewer.hull().equals(found.hull()) ? changed : changed.withHull(fewer.hull());
@@ -99,14 +98,14 @@ final class ChecklistEffects {
         .toList();
   }
 
-  /** Whether what the two can carry may differ. */
+  /** Whether the two boats may carry different loads. */
   static boolean isChanged(Boat found, Boat fewer) {
     return !found.chambers().equals(fewer.chambers())
         || !found.kit().equals(fewer.kit())
         || !found.hull().equals(fewer.hull());
   }
 
-  /** A battery that is said to lie without tray and strap is loose, whatever its kit line says. */
+  /** A battery that is stated to lie without tray and strap is loose, whatever the kit says. */
   private static Boat withBatteryAsHeld(Boat boat) {
     return boat.electrics()
         .battery()

@@ -3,18 +3,18 @@ package thwartwise.boat;
 import java.util.Optional;
 
 /**
- * A measurement that looks wrong and was kept all the same.
+ * A measurement that looks wrong and was confirmed.
  *
  * @param about identity of the finding, as {@code
  *     thwartwise.plausibility.PlausibilityFinding.PlausibilityId} writes it
- * @param reason why it is right, in the words of whoever kept it
- * @param measured what was measured when it was kept, as {@code
- *     thwartwise.plausibility.PlausibilityQuestion} writes it: the reason stands for no other
- *     measurement. Left out, for whatever is measured
+ * @param reason why it is right, in the words of the person who confirmed it
+ * @param measured the value when it was confirmed, as {@code
+ *     thwartwise.plausibility.PlausibilityQuestion} writes it: the reason counts for no other
+ *     value. Left out, it counts for every value
  */
 public record ConfirmedMeasurement(String about, String reason, Optional<String> measured) {
 
-  /** For whatever is measured, as in a file written by hand. */
+  /** A confirmation for every value, as in a file written by hand. */
   public ConfirmedMeasurement(String about, String reason) {
     this(about, reason, Optional.empty());
   }

@@ -13,17 +13,20 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
 
 /**
- * Whether a chamber counts when the boat is swamped, and why.
+ * The share of a chamber that counts when the boat is swamped, and why.
  *
  * @param share of its drawn volume that counts, 0 to 1
  * @param ifProven the same if what is only claimed were proven
- * @param why what it counts for, or what keeps it from counting
+ * @param why the reason for counting or not counting
  */
 public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why) {
   /** Closed-cell foam takes up a little water and never fills its space (judgement). */
   public static final double FOAM_SHARE = 0.9;
 
-  /** Between anchors and clothes, where nobody measured their volume, kg/m³ (judgement). */
+  /**
+   * The density of things in a locker, kg/m³, where nobody measured their volume: between anchors
+   * and clothes (judgement).
+   */
   private static final double STOWED_DENSITY = 1000;
 
   private static final Vector3 UP = Vector3.of(0, 0, 1);
@@ -35,7 +38,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
    * @param straight the same with straight lines between the stations, m³
    * @param depth from its lowest point to its highest, m
    * @param head of water above its lowest point when the boat is swamped, m: up to the highest
-   *     point of the hull, for a boat that is all under water holds nobody up
+   *     point of the hull, because a boat that is all under water holds nobody up
    */
   record Drawn(double faired, double straight, double depth, double head) {
     static Drawn of(HullForm form, Box box, Solid solid) {
@@ -47,21 +50,23 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
           form.outside().extent(UP).to() - heights.from());
     }
 
-    /** The share of the faired volume that counts: the least of drawn, straight and measured. */
+    /**
+     * The share of the faired volume that counts: the least of drawn, straight and measured volume.
+     */
     double smaller(Optional<Double> measured) {
       return Math.min(1, Math.min(straight, measured.orElse(straight)) / faired);
     }
   }
 
-  /** When a chamber counts. */
+  /** The rule for counting a chamber. */
   public static MethodAssumption rule() {
     return new MethodAssumption.ChamberRule(
         SealTest.LEAST_MINUTES, SealTest.MOST_LITRES, SealTest.FRESH_MONTHS, FOAM_SHARE);
   }
 
   /**
-   * Judges a chamber on a given day. A hole fills air whatever a test has shown; foam keeps its
-   * lift with a hole beside it.
+   * Assesses a chamber on a given day. A hole fills air whatever a test has shown; foam keeps its
+   * lift next to a hole.
    */
   static CountedBuoyancy of(
       ChamberPart chamber,
@@ -91,9 +96,9 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   }
 
   /**
-   * While a chamber is shut and tight it lifts by all of its volume, whatever lies in it. Its hatch
-   * is opened, though, to fetch what is stowed loose, and loose things get under the lid: their
-   * litres do not count (judgement). What is fastened leaves the chamber its lift.
+   * A shut and tight chamber lifts by all of its volume, whatever lies in it. But its hatch is
+   * opened to fetch what is stowed loose, and loose things get under the lid, so their volume does
+   * not count (judgement). Fastened things leave the chamber its lift.
    */
   private static double looselyStowed(
       ChamberPart chamber, List<Kit> kit, ElectricalSystem electrics) {
@@ -114,7 +119,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   }
 
   /**
-   * The batteries and chargers a chamber holds: because of them it is vented and never sealed. One
+   * The batteries and chargers in a chamber, because of which it is vented and never sealed. One
    * that stands next to it, however close, or on the other side, leaves it its air; and foam cannot
    * fill.
    */
@@ -131,13 +136,15 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     return opening.into().map(chamber::isNamedBy).orElse(false);
   }
 
-  /** Whether some of what counts fills while people are held up. */
+  /** Whether part of what counts fills while people are held up. */
   public boolean leaks() {
     BuoyancyReason sealed = why instanceof BuoyancyReason.LooseStowage with ? with.reason() : why;
     return sealed instanceof BuoyancyReason.TakesWater;
   }
 
-  /** Whether its walls keep bilge water on one side, tight or not; an open one lets it through. */
+  /**
+   * Whether its walls keep bilge water on one side, tight or not; an open chamber lets it through.
+   */
   public static boolean holdsWaterBack(ChamberPart chamber) {
     return !(chamber.filling() instanceof Filling.Air air && air.seal() == Seal.OPEN);
   }
@@ -147,7 +154,10 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
         && (isToldToBeIn(kit, chamber) || chamber.box().contains(kit.at()));
   }
 
-  /** Of twins called by their common name it may be either, unless it lies across from one. */
+  /**
+   * Whether kit is stated to be in it. The common name of twins may mean either, unless the kit
+   * lies on the other side.
+   */
   private static boolean isToldToBeIn(Kit kit, ChamberPart chamber) {
     double y = kit.at().y();
     boolean across =
@@ -218,7 +228,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
         .leaking(test, drawn);
   }
 
-  /** Only what is left of it after the time for which people must be held up. */
+  /** The share left after the time for which people must be held up. */
   private CountedBuoyancy leaking(SealTest test, Drawn drawn) {
     if (!(test.litresIn() > 0) || !(share > 0)) {
       return this;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * That nobody sits where the boat is steered and driven from.
+ * A seating in which nobody sits where the boat is steered and driven from.
  *
  * @param place that is empty
  * @param motor whether the motor is out of reach then; otherwise it is the oars
@@ -14,8 +14,8 @@ import java.util.Optional;
  */
 public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
   /**
-   * Where nobody steers when people sit so; empty where somebody does, or where it is not known
-   * from where the boat is driven.
+   * The empty place, for one seating; empty where somebody steers, or where it is not known from
+   * where.
    *
    * @param seated the places of those aboard
    */
@@ -35,7 +35,7 @@ public record EmptyHelm(String place, boolean motor, Optional<String> rowFrom) {
         .map(place -> new EmptyHelm(place, false, Optional.empty()));
   }
 
-  /** The same of the first of several ways to sit that leaves nobody there. */
+  /** The same for the first of several seatings that leaves nobody there. */
   public static Optional<EmptyHelm> find(Boat boat, Collection<List<String>> seatings) {
     return seatings.stream().flatMap(seated -> of(boat, seated).stream()).findFirst();
   }

@@ -3,27 +3,28 @@ package thwartwise.boat;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** What fills a chamber. */
+/** The filling of a chamber. */
 public sealed interface Filling {
 
   /**
-   * Air behind a seal. A test is held next to the claim; without one nothing is proven.
+   * Air behind a seal. A test is stored next to the claim; without one nothing is proven.
    *
-   * @param repaired the day on which it was last repaired, cut or fitted with something; what was
-   *     tested until then was another chamber
+   * @param repaired the day on which it was last repaired, cut or fitted with something; an earlier
+   *     test was of another chamber
    */
   record Air(Seal seal, Optional<SealTest> test, Optional<LocalDate> repaired) implements Filling {
     public Air(Seal seal, Optional<SealTest> test) {
       this(seal, test, Optional.empty());
     }
 
-    /** The day of a repair that its test is not later than. */
+    /** The day of a repair after the test, or on the same day. */
     public Optional<LocalDate> repairedSinceTest() {
       return repaired.filter(day -> test.filter(t -> t.date().isAfter(day)).isEmpty());
     }
 
     /**
-     * Whether a leak test is recorded and must be made again: it is stale, or of before a repair.
+     * Whether a recorded leak test must be repeated, because it is out of date or from before a
+     * repair.
      */
     public boolean isTestOutdated(LocalDate today) {
       return test.filter(t -> t.isStale(today) || repairedSinceTest().isPresent()).isPresent();
@@ -37,7 +38,7 @@ public sealed interface Filling {
     return this instanceof Air ? Kind.AIR : Kind.FOAM;
   }
 
-  /** Which of the two. */
+  /** The kind of filling. */
   enum Kind {
     AIR("air"),
     FOAM("foam");
@@ -54,8 +55,8 @@ public sealed interface Filling {
   }
 
   /**
-   * What is known of a chamber full of air. Only a proven one counts, and only while its test is
-   * fresh.
+   * The evidence for the seal of a chamber full of air. Only a proven one counts, and only while
+   * its test is valid.
    */
   enum Seal {
     PROVEN("proven"),
@@ -74,12 +75,12 @@ public sealed interface Filling {
   }
 
   /**
-   * A recorded leak test of a chamber. What makes one count stands here alone.
+   * A recorded leak test of a chamber. The conditions for counting one are all here.
    *
    * @param minutes how long it lasted
    * @param litresIn water that got in, litres
    * @param head height of the water above the lowest point of the chamber, m; empty where nobody
-   *     said it
+   *     stated it
    */
   record SealTest(
       LocalDate date,
@@ -88,16 +89,18 @@ public sealed interface Filling {
       double litresIn,
       String by,
       Optional<Double> head) {
-    /** Older is stale (judgement). */
+    /** An older test is out of date (judgement). */
     public static final int FRESH_MONTHS = 12;
 
-    /** Shorter shows nothing (judgement; the class below floods for fifteen minutes). */
+    /** A shorter test shows nothing (judgement; the class below floods for fifteen minutes). */
     public static final double LEAST_MINUTES = 10;
 
-    /** Pattern of a youth training-dinghy class: at most one litre in any compartment (READ). */
+    /**
+     * The pattern of a youth training-dinghy class: at most one litre in any compartment (READ).
+     */
     public static final double MOST_LITRES = 1.0;
 
-    /** Made as the help says: filled to the lid, or pushed under. */
+    /** A test as the help describes it: filled to the lid, or pushed under. */
     public SealTest(LocalDate date, String how, double minutes, double litresIn, String by) {
       this(date, how, minutes, litresIn, by, Optional.empty());
     }
@@ -106,7 +109,7 @@ public sealed interface Filling {
       return isStale(date, today);
     }
 
-    /** Whether a test of that day is. */
+    /** Whether a test of that day is out of date. */
     public static boolean isStale(LocalDate tested, LocalDate today) {
       return tested.plusMonths(FRESH_MONTHS).isBefore(today);
     }

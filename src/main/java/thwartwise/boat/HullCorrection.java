@@ -10,10 +10,10 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 
 /**
- * What proofs afloat that agree do to the bare hull. One of them may take from the boat at once: it
- * counts as heavy and its weight as high as measured or as afloat, whichever is more. Only a second
- * one of another day may give: then the heavier and the higher of the two count instead of what was
- * measured.
+ * The effect on the bare hull of proofs afloat that agree. One proof may take from the boat at
+ * once: its mass and the height of its centre count as measured or as afloat, whichever is more.
+ * Only a second proof of another day may give: then the heavier and the higher of the two count
+ * instead of the measured values.
  *
  * @param measured the boat as it was measured
  * @param proofs that count: the last one, and with it the last one of another day
@@ -25,7 +25,8 @@ public record HullCorrection(Boat measured, List<KeptProof> proofs) {
   }
 
   /**
-   * Of a boat with the weight that its proofs were held against; empty where none of them counts.
+   * The correction, for a boat with the hull weight that its proofs were compared with; empty where
+   * no proof counts.
    */
   public static Optional<HullCorrection> of(Boat boat) {
     if (KeptProof.holding(boat.proofs()).isPresent()) {
@@ -42,7 +43,7 @@ public record HullCorrection(Boat measured, List<KeptProof> proofs) {
     return counting.isEmpty() ? Optional.empty() : Optional.of(new HullCorrection(boat, counting));
   }
 
-  /** A hull that is only supposed to weigh something else was not afloat. */
+  /** A supposed weight of the hull was never afloat. */
   private static Predicate<KeptProof> counts(Boat boat) {
     return proof ->
         proof.current()
@@ -51,12 +52,12 @@ public record HullCorrection(Boat measured, List<KeptProof> proofs) {
             && proof.outcome().measured().mass() == boat.hull().mass();
   }
 
-  /** Whether what was measured no longer stands. */
+  /** Whether the proofs replace the measured values. */
   public boolean isConfirmed() {
     return proofs.size() > 1;
   }
 
-  /** The boat that is worked out. */
+  /** The boat to compute. */
   public Boat inForce() {
     HullWeight stated = proofs.get(0).outcome().measured();
     HullWeight afloat = afloat();
@@ -69,14 +70,16 @@ public record HullCorrection(Boat measured, List<KeptProof> proofs) {
                 Math.max(stated.height(), afloat.height())));
   }
 
-  /** Nothing is recommended above the answers of these. */
+  /** The boats whose answers nothing recommended may exceed. */
   public List<Boat> bounds() {
     HullWeight inForce = weight(inForce());
     HullWeight there = new HullWeight(inForce.mass(), afloat().along(), inForce.height());
     return isConfirmed() ? List.of() : List.of(measured, weighing(there));
   }
 
-  /** What fits best; of two proofs the heavier and the higher, and the middle of where it lies. */
+  /**
+   * The best fit; of two proofs the heavier and the higher, and the middle of both along the boat.
+   */
   private HullWeight afloat() {
     List<HullWeight> fitted = corrected().map(CorrectedHull::hull).toList();
     return new HullWeight(
@@ -85,7 +88,10 @@ public record HullCorrection(Boat measured, List<KeptProof> proofs) {
         fitted.stream().mapToDouble(HullWeight::height).max().orElseThrow());
   }
 
-  /** One standard deviation of what is in force, where it is confirmed: the greater of the two. */
+  /**
+   * One standard deviation of the values in force, where they are confirmed: the greater of the
+   * two.
+   */
   public Optional<HullWeight> mayBeOff() {
     return corrected()
         .map(CorrectedHull::mayBeOff)

@@ -1,7 +1,7 @@
 package thwartwise.boat;
 
 /**
- * What a hull weighs and where.
+ * The mass and centre of a hull.
  *
  * @param mass of the bare hull, kg
  * @param along its centre of gravity forward of the aft end, m

@@ -11,15 +11,15 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * A short text that changes when something measured of a chamber, opening, piece of kit, battery,
- * cleat or person changes. Boat files keep it with each answer about that thing, so the wording
- * below is a file format: a new component of a record is added at the end, and only where it is
- * stated, so that what was looked at before is not looked at again without a reason.
+ * A short text that changes when a measurement of a chamber, opening, piece of kit, battery, cleat
+ * or person changes. Boat files store it with each answer about that thing, so the text below is a
+ * file format: a new component of a record is added at the end, and only where it is stated, so
+ * that a thing is not looked at again without a reason.
  */
 final class ItemFingerprint {
   private ItemFingerprint() {}
 
-  /** Of everything in the boat that has this name. */
+  /** The fingerprint of everything in the boat with this name. */
   static String of(Boat boat, String name) {
     String measured =
         Stream.of(
@@ -126,7 +126,7 @@ final class ItemFingerprint {
     return text("Cleat", "name=" + cleat.name(), "at=" + vector(cleat.at()));
   }
 
-  /** Where somebody sits does not change what fits them. */
+  /** The place of a person does not matter, because it does not change what fits them. */
   private static String person(Person person) {
     return text("Person", "name=" + person.name(), "mass=" + person.mass());
   }

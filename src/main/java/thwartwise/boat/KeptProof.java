@@ -8,11 +8,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * A proof afloat that is kept with the boat.
+ * A proof afloat that is saved with the boat.
  *
- * @param outcome of the boat as it was measured then
+ * @param outcome compared with the boat as it was measured then
  * @param mark of the boat as it was measured then
- * @param current whether the boat is still measured like that; otherwise nothing is corrected by it
+ * @param current whether the boat still has these measurements; otherwise the proof corrects
+ *     nothing
  */
 public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark, boolean current) {
 
@@ -20,15 +21,15 @@ public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark,
     return readings.date();
   }
 
-  /** The same, next to a boat with a mark. */
+  /** A copy that is current if the boat still has the proof's mark. */
   public KeptProof heldAgainst(String markOfBoat) {
     return new KeptProof(readings, outcome, mark, mark.equals(markOfBoat));
   }
 
   /**
-   * The proof by which the boat stays ashore: the last one where the boat did not float as it was
-   * measured. A later proof that agrees lifts it where it reads as much; so does the same proof
-   * once it agrees with what was measured again. What was not read again agrees with nothing.
+   * The proof that holds the launch: the last one in which the boat did not float as it was
+   * measured. A later proof that agrees lifts the hold if it reads as much; so does the same proof
+   * once it agrees with new measurements. A proof without the disputed readings lifts nothing.
    */
   public static Optional<KeptProof> holding(List<KeptProof> proofs) {
     List<KeptProof> open = new ArrayList<>();
@@ -42,12 +43,12 @@ public record KeptProof(AfloatProof readings, ProofOutcome outcome, String mark,
     return open.stream().reduce((one, next) -> next);
   }
 
-  /** By its day; of one day the one that was kept last. */
+  /** The last proof by day; of one day the one saved last. */
   static Optional<KeptProof> last(List<KeptProof> proofs, Predicate<KeptProof> counting) {
     return inOrder(proofs).stream().filter(counting).reduce((one, next) -> next);
   }
 
-  /** By their days; of one day as they were kept. */
+  /** The proofs by day; of one day in the order saved. */
   private static List<KeptProof> inOrder(List<KeptProof> proofs) {
     return proofs.stream().sorted(Comparator.comparing(KeptProof::day)).toList();
   }

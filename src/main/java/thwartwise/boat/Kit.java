@@ -9,13 +9,13 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 
 /**
- * Anything carried.
+ * A piece of kit.
  *
  * @param at its centre
  * @param volume its own volume, m³; without one it gives no lift
  * @param in the chamber it is stowed in
- * @param workedFrom the place it is steered or rowed from, where somebody said; only asked of a
- *     motor and of oars
+ * @param workedFrom the place from which it is steered or rowed, where somebody stated it; only
+ *     asked for a motor and oars
  */
 public record Kit(
     String name,
@@ -49,7 +49,7 @@ public record Kit(
           "power station",
           "charger");
 
-  /** A thing of which nobody said where it is worked from. */
+  /** A thing for which nobody stated where it is used from. */
   public Kit(
       String name,
       double mass,
@@ -66,7 +66,8 @@ public record Kit(
   }
 
   /**
-   * A battery gives off gas and a charger heats: the space that holds one is vented, never sealed.
+   * Whether its space must be vented and is never sealed: a battery gives off gas and a charger
+   * heats.
    */
   public boolean needsVenting() {
     return nameContainsAny(VENTED);
@@ -77,7 +78,7 @@ public record Kit(
     return needsVenting() || electrics.isBattery(name);
   }
 
-  /** Whether it is a battery by its name, and not what charges one. */
+  /** Whether it is a battery by its name, and not a charger. */
   public boolean isBattery() {
     return needsVenting() && !nameContainsAny(List.of("charger"));
   }
@@ -87,12 +88,12 @@ public record Kit(
     return isBattery() || electrics.isBattery(name);
   }
 
-  /** Whether it is a vessel of petrol by its name; a motor that runs on it is none. */
+  /** Whether it is a vessel of petrol by its name; a petrol motor is none. */
   public boolean holdsPetrol() {
     return nameContainsAny(PETROL) && (nameContainsAny(TANK) || !isMotor());
   }
 
-  /** Whether it is petrol, what holds it or what runs on it, by its name. */
+  /** Whether it is petrol, a vessel of it or a motor that uses it, by its name. */
   public boolean isOfPetrol() {
     return nameContainsAny(PETROL);
   }
@@ -118,7 +119,7 @@ public record Kit(
     return OARS.matcher(name.toLowerCase(Locale.ROOT)).find();
   }
 
-  /** Whether it is for paddling by its name: that needs no rowlocks. */
+  /** Whether it is for paddling by its name; a paddle needs no rowlocks. */
   public boolean isPaddle() {
     return nameContainsAny(List.of("paddle"));
   }
@@ -128,28 +129,28 @@ public record Kit(
     return nameContainsAny(List.of("solar")) || name.equalsIgnoreCase("panel");
   }
 
-  /** Whether its name has one of these words, in small letters. */
+  /** Whether its name contains one of these words, given in small letters. */
   public boolean nameContainsAny(List<String> words) {
     String mine = name.toLowerCase(Locale.ROOT);
     return words.stream().anyMatch(mine::contains);
   }
 
-  /** The same thing stowed loose from any chamber, its middle here. */
+  /** A copy outside any chamber, loose, with its middle here. */
   public Kit movedTo(Vector3 place) {
     return new Kit(name, mass, place, volume, fastened, Optional.empty(), workedFrom);
   }
 
-  /** The same thing with nothing that holds it. */
+  /** A copy that nothing holds. */
   Kit loose() {
     return new Kit(name, mass, at, volume, false, in, workedFrom);
   }
 
-  /** The same thing, worked from that place. */
+  /** A copy that is used from that place. */
   public Kit withWorkedFrom(String place) {
     return new Kit(name, mass, at, volume, fastened, in, Optional.of(place));
   }
 
-  /** The space it takes up, as far as that is known. */
+  /** The space it takes up, if its volume is known. */
   public Box box() {
     return Box.cube(at, volume.orElse(0.0));
   }

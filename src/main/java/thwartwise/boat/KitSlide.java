@@ -6,20 +6,20 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * How far loose kit slides across the boat when it heels: at its own height, to the hull's inside
+ * The distance that loose kit slides across a heeled boat: at its own height, to the hull's inside
  * or the first chamber in the way. Kit of known volume is a cube and stops with its face at the
- * wall; of other kit the centre does (judgement, the further of the two). It never slides away from
- * the side it slides to.
+ * wall; other kit stops with its centre there (judgement, the farther of the two). It never slides
+ * away from the side it slides to.
  */
 record KitSlide(BoatModel model, Kit kit) {
-  /** A bottom that rises is climbed as far as it is this much higher, m (judgement). */
+  /** Kit climbs a rising bottom up to this height, m (judgement). */
   private static final double CLIMBS = 0.05;
 
   private static final double HALF_SLICE = 0.01;
   private static final double NEGLIGIBLE = 1e-9;
   private static final Vector3 TO_PORT = Vector3.of(0, 1, 0);
 
-  /** Its centre then; where it is listed if that is outside the hull. */
+  /** The centre after sliding; unchanged if it is outside the hull. */
   Vector3 toward(double side) {
     Box slice = slice();
     Solid inside = model.form().inside().within(slice);
@@ -52,7 +52,7 @@ record KitSlide(BoatModel model, Kit kit) {
     return near >= side * kit.at().y() ? near : wall;
   }
 
-  /** The stretch across the boat, counted toward the side. */
+  /** The stretch across the boat, measured toward the side. */
   private static Span outward(Solid solid, double side) {
     Span across = solid.extent(TO_PORT);
     return side > 0 ? across : across.mirrored();

@@ -8,7 +8,7 @@ import thwartwise.boat.Filling.SealTest;
 final class LeakTests {
   private LeakTests() {}
 
-  /** The boat as it would be if no test that counts had let any water in. */
+  /** The boat as if no test that counts had let any water in. */
   static Boat withoutWater(Boat boat) {
     List<Chamber> tight = boat.chambers().stream().map(LeakTests::withoutWater).toList();
     return boat.withChambers(tight);

@@ -8,15 +8,18 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * Where the legs of somebody seated stand: under the seat, or, where a chamber stands there, on the
- * floor before or behind it, whichever is nearer, and of two as near the one nearer amidships.
- * Where there is no such floor they stay where they are and lift nothing in the chamber.
+ * The place of a seated person's legs: under the seat or, if a chamber is there, on the floor
+ * before or behind it, whichever is nearer; of two equally near, the one nearer amidships. Without
+ * such a floor they stay where they are and lift nothing in the chamber.
  */
 record LegRoom(BoatModel model) {
-  /** From the middle of a seated body to the middle of the feet on the floor, m (judgement). */
+  /**
+   * The distance from the middle of a seated body to the middle of the feet on the floor, m
+   * (judgement).
+   */
   private static final double REACH = 0.60;
 
-  /** The tape's doing: what legs may share with a chamber or with the skin. */
+  /** The volume that legs may share with a chamber or with the skin, which is the tape's error. */
   private static final double SLACK = 0.05;
 
   private static final Vector3 ALONG = Vector3.of(1, 0, 0);
@@ -42,7 +45,7 @@ record LegRoom(BoatModel model) {
     return model.spaces().stream().allMatch(space -> leavesFree(space, box));
   }
 
-  // What the space's block has in common with the box is no less than what the space has.
+  // The box shares at least as much with the space's block as with the space.
   private boolean leavesFree(Space space, Box box) {
     Box block = space.solid().boundingBox();
     double most = SLACK * box.volume();
@@ -60,7 +63,7 @@ record LegRoom(BoatModel model) {
     return model.form().chamber(space.box(), box).volume();
   }
 
-  /** Before and behind a chamber, as far across and as high as they are. */
+  /** The places before and behind a chamber, as far across and as high as the legs. */
   private static Stream<Box> besides(Space space, Box legs) {
     Span along = space.solid().extent(ALONG);
     double length = legs.x().length();

@@ -5,11 +5,11 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 
 /**
- * What is aboard: the hull, all kit, the people, and any extra weight, with every mass counted by a
- * factor.
+ * Everything aboard: the hull, all kit, the people, and any extra weight, with every mass
+ * multiplied by a factor.
  *
- * @param extra weight added on top of what the file lists
- * @param massFactor what every mass is multiplied by (the allowance for the scales)
+ * @param extra weight added to what the file lists
+ * @param massFactor the factor for every mass (the allowance for the scales)
  */
 public record Loading(BoatModel model, List<Body> people, List<Weight> extra, double massFactor) {
 
@@ -28,7 +28,7 @@ public record Loading(BoatModel model, List<Body> people, List<Weight> extra, do
     return massFactor * sum;
   }
 
-  /** Centre of gravity of everything aboard. */
+  /** The centre of gravity of everything aboard. */
   public Vector3 centre() {
     HullMeasurements hull = model.boat().hull();
     double sum = hull.mass();

@@ -3,7 +3,7 @@ package thwartwise.boat;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What kind of measurement it is of which somebody can say how it was taken. */
+/** A kind of measurement for which somebody can state the method. */
 public enum MeasurementKind {
   HULL_WEIGHT("hull weight", MeasuringWay.BATHROOM_SCALES, MeasuringWay.LUGGAGE_SCALE),
   KIT_WEIGHTS("kit weights", MeasuringWay.BATHROOM_SCALES, MeasuringWay.LUGGAGE_SCALE),
@@ -28,12 +28,12 @@ public enum MeasurementKind {
             .toList();
   }
 
-  /** As boat files have it and people type it. */
+  /** The word in boat files and for typing. */
   public String word() {
     return word;
   }
 
-  /** The ways in which it can have been taken. */
+  /** The possible methods. */
   public List<MeasuringWay> ways() {
     return ways;
   }

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How one kind of measurement was taken, or one thing of that kind.
+ * The method for one kind of measurement, or for one thing of that kind.
  *
- * @param item the name of the one thing it is said of: of kit, a chamber, a station or a place;
- *     empty where it is said of all of that kind
+ * @param item the name of the thing: kit, a chamber, a station or a place; empty for all of that
+ *     kind
  */
 public record MeasuringMethod(MeasurementKind kind, Optional<String> item, MeasuringWay way) {
 
-  /** What was said of a thing itself, else of all of its kind; the later word counts. */
+  /** The method for a thing itself, otherwise for all of its kind; the later statement counts. */
   public static Optional<MeasuringWay> of(
       List<MeasuringMethod> said, MeasurementKind kind, String item) {
     return last(said, kind, Optional.of(item)).or(() -> last(said, kind, Optional.empty()));

@@ -1,6 +1,6 @@
 package thwartwise.boat;
 
-/** How a measurement was taken. */
+/** A method of measuring. */
 public enum MeasuringWay {
   STEEL_TAPE("steel tape", "steel-tape-on-a-flat-side", false),
   TAUT_LINE("taut line", "steel-tape-from-a-taut-line", false),
@@ -12,7 +12,7 @@ public enum MeasuringWay {
   ROLLER("roller", "balanced-on-a-roller", false),
   INCLINED("inclined afloat", "inclined-afloat", false),
   OFFCUT("soaked offcut", "soaked-offcut", true),
-  /** Off by so many times what is taken where nobody said how. */
+  /** The factor on the spread of an unstated method. */
   USUAL_VALUE("usual value", "usual-value", true),
   GUESS("guess", "guess", true);
 
@@ -26,22 +26,22 @@ public enum MeasuringWay {
     this.relative = relative;
   }
 
-  /** As boat files have it and people type it. */
+  /** The word in boat files and for typing. */
   public String word() {
     return word;
   }
 
-  /** The name, among the limits, of one standard deviation of a single reading. */
+  /** The name of the limit with the standard deviation of a single reading. */
   public String limit() {
     return limit;
   }
 
-  /** Whether that is a share of the value. */
+  /** Whether the spread is a share of the value. */
   public boolean isRelative() {
     return relative;
   }
 
-  /** Whether nothing was measured: it is off by some times what is taken where nobody said how. */
+  /** Whether nothing was measured; the spread is then a multiple of that of an unstated method. */
   public boolean isGuessed() {
     return this == USUAL_VALUE || this == GUESS;
   }

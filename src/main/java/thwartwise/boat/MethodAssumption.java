@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the method takes for granted of every boat, with the figures that were in force; SI, shares
- * from 0 to 1. {@code basis} is how well a figure is founded, in the words of the rule set. Records
- * store the names of these types and of their components, so they are never renamed.
+ * The assumptions of the method for every boat, with the figures in force; SI, shares from 0 to 1.
+ * {@code basis} is how well a figure is founded, in the words of the rule set. Records store the
+ * names of these types and of their components, so they are never renamed.
  */
 public sealed interface MethodAssumption {
 
-  /** Still people; the mass of an unnamed adult, dressed, and the least that was looked at. */
+  /** Still people; the mass of an unnamed adult, dressed, and the least mass considered. */
   record SeatedCrew(double adult, double lightest) implements MethodAssumption {}
 
   /**
@@ -86,10 +86,10 @@ public sealed interface MethodAssumption {
    */
   record RuleFigure(String limit, double value, String basis) {}
 
-  /** The heel over which water in the boat counts as no return. */
+  /** The heel above which a boat with water in it counts as not returning. */
   record NoReturn(double heel) implements MethodAssumption {}
 
-  /** Waters that nobody described, taken as sheltered. */
+  /** Waters that nobody described are taken as sheltered. */
   record UnstatedWaters(List<ShelteredWater> taken) implements MethodAssumption {
     public UnstatedWaters {
       taken = List.copyOf(taken);
@@ -97,7 +97,7 @@ public sealed interface MethodAssumption {
   }
 
   /**
-   * One property of waters as it was taken.
+   * One property of waters as it was assumed.
    *
    * @param figure empty for a property without one
    */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** The part of the boat's length that somebody's name for a place speaks of. */
+/** The part of the boat's length that the name of a place mentions. */
 public enum NamedEnd {
   FORE("the fore part", "fore|forward|foremost|bow|bows|front"),
   MIDDLE("the middle of the boat", "middle|midships?|amidships|mid"),
@@ -19,12 +19,14 @@ public enum NamedEnd {
     this.spoken = NamedSide.wholeWords(names);
   }
 
-  /** As it stands in a sentence. */
+  /** The words for a sentence. */
   public String words() {
     return words;
   }
 
-  /** Empty for a name that speaks of none or of more than one, as "stern seat, middle". */
+  /**
+   * The end; empty for a name that mentions none or more than one, such as "stern seat, middle".
+   */
   public static Optional<NamedEnd> of(String name) {
     List<NamedEnd> named =
         Arrays.stream(values()).filter(end -> end.spoken.matcher(name).find()).toList();

@@ -4,9 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/**
- * The side of the boat that somebody's name for a place speaks of; facing forward, left is port.
- */
+/** The side of the boat that the name of a place mentions; facing forward, left is port. */
 public enum NamedSide {
   PORT("port", "port|portside|left"),
   STARBOARD("starboard", "starboard|stbd|right"),
@@ -24,12 +22,12 @@ public enum NamedSide {
     return word;
   }
 
-  /** Empty for a name that speaks of no side. */
+  /** The side; empty for a name that mentions none. */
   public static Optional<NamedSide> of(String name) {
     return Arrays.stream(values()).filter(side -> side.spoken.matcher(name).find()).findFirst();
   }
 
-  /** How far out to this side the middle of a place lies, m; on the other side it is negative. */
+  /** The distance of the middle of a place to this side, m; negative on the other side. */
   public double offset(Place place) {
     double port = place.across().middle();
     return switch (this) {
@@ -40,7 +38,7 @@ public enum NamedSide {
   }
 
   /**
-   * @param words one or several with {@code |} between
+   * @param words one or several with {@code |} between them
    */
   static Pattern wholeWords(String words) {
     return Pattern.compile(

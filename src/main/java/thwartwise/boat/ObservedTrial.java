@@ -6,8 +6,8 @@ import java.util.List;
 import thwartwise.boat.Filling.SealTest;
 
 /**
- * What was seen when the boat was filled to the brim in knee-deep water with people sitting in it.
- * It counts on its own day, for those people and no more; what was seen to go badly holds.
+ * A trial: the boat was filled to the brim in knee-deep water with people sitting in it. It counts
+ * on its own day, for those people and no more; a failure counts until something changes.
  *
  * @param people how many sat in it
  * @param mass of all of them together, dressed, kg
@@ -15,7 +15,7 @@ import thwartwise.boat.Filling.SealTest;
  * @param level whether it floated level and clear of the bottom all the time, no chamber taking
  *     water
  * @param headsClear whether every head stayed clear of the water
- * @param seats the place of each of them, by its name; without them it counts for nothing
+ * @param seats the place of each of them, by its name; without them the trial does not count
  */
 public record ObservedTrial(
     LocalDate date,
@@ -26,10 +26,10 @@ public record ObservedTrial(
     boolean level,
     boolean headsClear,
     List<String> seats) {
-  /** Shorter shows nothing (judgement; as long as a leak test of a chamber). */
+  /** A shorter trial shows nothing (judgement; as long as a leak test of a chamber). */
   public static final double LEAST_MINUTES = SealTest.LEAST_MINUTES;
 
-  /** What sums in another order may differ by, kg. */
+  /** The difference that sums in another order may have, kg. */
   private static final double NUMERIC = 1e-9;
 
   public ObservedTrial {
@@ -41,10 +41,10 @@ public record ObservedTrial(
   }
 
   /**
-   * Whether it shows anything on a day. Where a chamber counts, what was worked out of it stands,
-   * and how the boat lies with that chamber lost was not seen.
+   * Whether it counts on a day. For a boat with a chamber that counts, the computation stands,
+   * because a trial does not show the boat with that chamber lost.
    *
-   * @param chamberCounts whether a chamber of the boat was shown to hold it up
+   * @param chamberCounts whether evidence shows that a chamber holds the boat up
    */
   public boolean counts(LocalDate day, boolean chamberCounts) {
     return date.equals(day)
@@ -55,10 +55,10 @@ public record ObservedTrial(
   }
 
   /**
-   * Whether no more people than were seen, and no more weight of them, sit in it where they were
-   * seen to sit. Each of them was the first to get out and the last, so all but one and one alone
-   * are covered on any seats that were taken, and no other number between; with their share of the
-   * weight only, since nobody saw one as heavy as two.
+   * Whether these people were covered: no more people than in the trial, no more mass, on the seats
+   * of the trial. Each of them was the first to get out and the last, so all but one, and one
+   * alone, are covered on any of those seats, and no number between; each with a share of the mass
+   * only, because one person as heavy as two was not seen.
    */
   public boolean covers(List<Body> others) {
     double share = mass * others.size() / people;

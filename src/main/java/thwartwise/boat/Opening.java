@@ -5,12 +5,12 @@ import java.util.Optional;
 import thwartwise.geometry.Vector3;
 
 /**
- * A place other than the rail where water can come in: its lowest edge.
+ * An opening other than the rail that lets water in: its lowest edge.
  *
  * @param middle middle of that edge; of a drain the middle of the hole
  * @param width length of that edge, m
  * @param athwart true when the edge runs across the boat, false when it runs along it
- * @param closedBy what shuts it under way, as in bung or hatch; empty when nothing does
+ * @param closedBy what closes it under way, such as bung or hatch; empty when nothing does
  * @param into the chamber it leads into; empty when it leads into the boat
  * @param diameter of a round hole, m
  */
@@ -26,7 +26,7 @@ public record Opening(
   /** A wider hole is no drain and takes no cable, m (judgement). */
   public static final double SMALL_HOLE = 0.1;
 
-  /** An edge that nothing closes, as a notch in the transom. */
+  /** An edge that nothing closes, such as a notch in the transom. */
   public Opening(String name, Vector3 middle, double width, boolean athwart) {
     this(name, middle, width, athwart, Optional.empty(), Optional.empty(), Optional.empty());
   }
@@ -38,7 +38,7 @@ public record Opening(
 
   /**
    * Whether a lid, cover or screw-in pocket belongs there: it leads into a chamber and is no small
-   * round hole, as for a cable or a drain.
+   * round hole such as a drain.
    */
   public boolean isHatch() {
     return into.isPresent() && diameter.filter(across -> across <= SMALL_HOLE).isEmpty();

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is known of the outfit besides the kit: how it is rowed, how it anchors, where it leaks.
+ * The outfit besides the kit: how the boat is rowed, how it anchors, where it leaks.
  *
  * @param leaks each seam by itself; empty where nobody looked
  * @param anchorLine length of the line, chain included, m
@@ -29,7 +29,7 @@ public record Outfit(
     return withRowlocks(Stream.concat(rowlocks.stream(), Stream.of(more)).toList());
   }
 
-  /** Watched again, a seam leaks as it did then. */
+  /** A copy with a leak; it replaces the one at the same seam. */
   public Outfit with(SeamLeak more) {
     Stream<SeamLeak> others = leaks.stream().filter(leak -> !leak.seam().equals(more.seam()));
     return withLeaks(Stream.concat(others, Stream.of(more)).toList());
@@ -55,17 +55,17 @@ public record Outfit(
     return new Outfit(rowlocks, leaks, anchorLine, anchorDepth, Optional.of(bottom));
   }
 
-  /** Whether its length and the depth are both known, and so how steeply it leads down. */
+  /** Whether the length of the line and the depth are both known, and with them its slope. */
   public boolean isAnchorLineKnown() {
     return anchorLine.isPresent() && anchorDepth.isPresent();
   }
 
-  /** All that comes in at once, m³/s; zero where nobody looked. */
+  /** The total leak rate, m³/s; zero where nobody looked. */
   public double leakRate() {
     return leaks.stream().mapToDouble(SeamLeak::rate).sum();
   }
 
-  /** What an anchor lies on. */
+  /** The bottom on which an anchor lies. */
   public enum AnchorBottom {
     SAND_OR_MUD("sand or mud"),
     STONES_OR_WEED("stones or weed");
@@ -89,7 +89,7 @@ public record Outfit(
   public record Rowlocks(double x) {}
 
   /**
-   * Water that came in through one seam while the boat lay at its mooring.
+   * Water that leaked through one seam while the boat lay at its mooring.
    *
    * @param seam where it came in
    * @param volume m³

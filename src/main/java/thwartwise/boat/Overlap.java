@@ -6,8 +6,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 
 /**
- * What a box has in common with the spaces and with the shell of a boat, so that nothing lifts
- * twice.
+ * The overlap of a box with the spaces and with the shell of a boat, so that nothing lifts twice.
  *
  * @param whole the box itself
  * @param withSpaces only the spaces it meets

@@ -3,8 +3,9 @@ package thwartwise.boat;
 import java.util.Optional;
 
 /**
- * Somebody aboard: clothes and life jacket included in the mass, kg.
+ * A person aboard, with clothes and life jacket.
  *
+ * @param mass with both, kg
  * @param y to port, m
  * @param x along a place that has a length, m; left out, at its end farther from amidships
  */

@@ -3,9 +3,9 @@ package thwartwise.boat;
 import thwartwise.geometry.Span;
 
 /**
- * A stretch where people sit, kneel or stand: a thwart, a bench along one side, a bow seat.
+ * A place where people sit, kneel or stand: a thwart, a bench along one side, a bow seat.
  *
- * @param along from where to where the middle of a person can be, x, m
+ * @param along the ends of where the middle of a person can be, x, m
  * @param across the same across the boat, y to port, m
  * @param z height of what they sit, kneel or stand on, m
  * @param people how many it takes
@@ -16,7 +16,7 @@ public record Place(String name, Span along, Span across, double z, int people, 
    * A seat across the boat, about the middle line.
    *
    * @param x along the boat, m
-   * @param halfWidth how far out from the middle line the middle of a person can get, m
+   * @param halfWidth the greatest distance of the middle of a person from the middle line, m
    */
   public Place(String name, double x, double z, double halfWidth, int people) {
     this(name, new Span(x, x), new Span(0.0 - halfWidth, halfWidth), z, people, Posture.SITTING);
@@ -35,27 +35,27 @@ public record Place(String name, Span along, Span across, double z, int people, 
     return across.from() == -across.to();
   }
 
-  /** Whether the middle line lies outside it, as with a bench along one side. */
+  /** Whether it does not reach the middle line, as a bench along one side. */
   public boolean isToOneSide() {
     return !across.contains(0);
   }
 
-  /** Where somebody sits across who said nothing: the middle line, or right out on a side seat. */
+  /** The y of somebody who stated none: the middle line, or right out on a side seat. */
   public double usualY() {
     return across.to() < 0 ? across.from() : across.from() > 0 ? across.to() : 0;
   }
 
-  /** From whoever sits nearest there to something so far along the boat, m. */
+  /** The distance along the boat to the nearest person who can sit there. */
   double distanceAlong(double x) {
     return Math.max(0, Math.max(along.from() - x, x - along.to()));
   }
 
-  /** The same place higher or lower. */
+  /** The same place at another height. */
   public Place at(double height) {
     return new Place(name, along, across, height, people, posture);
   }
 
-  /** How people are at a place. */
+  /** The posture of people at a place. */
   public enum Posture {
     SITTING("sitting"),
     KNEELING("kneeling"),

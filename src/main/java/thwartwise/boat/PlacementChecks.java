@@ -9,19 +9,22 @@ import thwartwise.hull.HullForm;
 import thwartwise.hull.UnusableBoat;
 
 /**
- * Refuses places, openings, kit and cleats that cannot be where they were put: a slip of the tape
- * there moves a person by metres and every answer with them. Bounds are judgement.
+ * Refuses places, openings, kit and cleats at impossible positions, because such an error moves a
+ * person by metres and changes every answer. Bounds are judgement.
  */
 final class PlacementChecks {
-  /** A motor hangs behind the transom, an anchor on a short bowsprit. */
+  /**
+   * How far kit may be beyond the ends: a motor hangs behind the transom, an anchor on a short
+   * bowsprit.
+   */
   private static final double OVERHANG = 1.0;
 
-  /** From the floor up; nobody sits higher than this above the rail. */
+  /** The greatest height of a seat above the rail. */
   private static final double ABOVE_RAIL = 0.3;
 
   private static final double TAPE = 0.02;
 
-  /** A cleat stands on the rail, a ring hangs at the stem or on a short bowsprit. */
+  /** How far a cleat may be beyond the ends: a ring may be at the stem or on a short bowsprit. */
   private static final double CLEAT_BEYOND_END = 0.3;
 
   private static final double CLEAT_BEYOND_SIDE = 0.1;
@@ -49,7 +52,7 @@ final class PlacementChecks {
     boat.aboard().forEach(p -> bounds.person(p, boat.places()));
   }
 
-  /** Before the places: whoever sits, sits above it. */
+  /** Refuses a floor above the rail; checked before the places, which are above the floor. */
   private void floor(double floor) {
     if (!(floor <= top)) {
       throw new UnusableBoat(
@@ -175,7 +178,8 @@ final class PlacementChecks {
   }
 
   /**
-   * On a thwart the middle line is as good as any spot; a seat to one side leaves no such doubt.
+   * Refuses a person outside the place. On a thwart the middle line is as good as any y, so only a
+   * seat to one side is checked across.
    */
   private static void onPlace(String name, Person person, Place place) {
     if (place.isToOneSide()) {

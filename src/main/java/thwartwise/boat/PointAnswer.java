@@ -5,17 +5,17 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What somebody answered to a point of a checklist about this boat. It carries all that follows
- * from it, so that it stands when the checklist is gone or says something else.
+ * The answer to a point of a checklist about this boat. It carries all its consequences, so that it
+ * stays valid when the checklist is gone or changed.
  *
  * @param point the identity of the point, the same in every edition of its list
  * @param system the list the point is from
- * @param item the name of the chamber, opening or piece of kit it is about; blank of the boat
- * @param requirement what must be so, in words
- * @param fact what is so when it is not as it should be
+ * @param item the name of the chamber, opening or piece of kit it is about; blank for the boat
+ * @param requirement in words
+ * @param fact what a fault means for the boat
  * @param repeatAfterDays days after which it is asked again; zero for never
- * @param note what whoever looked wants to say; may be blank
- * @param mark of the thing as it was then
+ * @param note remark of the person who looked; may be blank
+ * @param mark of the thing at that time
  */
 public record PointAnswer(
     String point,
@@ -55,7 +55,7 @@ public record PointAnswer(
 
   /**
    * Whether it has to be asked again: not looked at, too long ago, dated in the future, or about
-   * something that is not as it was. What was found bad stays until somebody looks again.
+   * something that has changed. A fault stays until somebody looks again.
    */
   public boolean isDue(Boat boat, LocalDate today) {
     return switch (condition) {
@@ -68,24 +68,24 @@ public record PointAnswer(
     };
   }
 
-  /** The words of the point with the name of the thing. */
+  /** The requirement with the name of the thing. */
   public String requirementOfItem() {
     return item.isBlank() ? requirement : requirement + " (" + item + ")";
   }
 
-  /** What it is about: the thing by its name, or the system it belongs to. */
+  /** Its subject: the thing by its name, or the system it belongs to. */
   public String itemOrSystem() {
     return item.isBlank()
         ? system.substring(0, 1).toLowerCase(Locale.ROOT) + system.substring(1)
         : item;
   }
 
-  /** The same for things measured the same; blank for the boat as a whole. */
+  /** A mark that is equal for equal measurements of the thing; blank for the boat as a whole. */
   public static String mark(Boat boat, String thing) {
     return thing.isBlank() ? "" : ItemFingerprint.of(boat, thing);
   }
 
-  /** What was found at a point of a checklist. */
+  /** The condition found at a point of a checklist. */
   public enum PointCondition {
     AS_IT_SHOULD_BE("as it should be"),
     NOT_AS_IT_SHOULD_BE("not as it should be"),
@@ -103,7 +103,7 @@ public record PointAnswer(
     }
   }
 
-  /** How grave it is when a point is not as it should be. */
+  /** The gravity of a fault at a point. */
   public enum PointGravity {
     HOLDS_THE_LAUNCH("holds the launch"),
     PUT_RIGHT_FIRST("put right first"),

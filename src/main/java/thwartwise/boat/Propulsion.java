@@ -2,10 +2,10 @@ package thwartwise.boat;
 
 import java.util.Optional;
 
-/** How the boat is driven, as far as the published formulas ask. */
+/** The drive of the boat, as far as the published formulas need it. */
 public sealed interface Propulsion {
 
-  /** Nobody said; taken as rowed or paddled, and said to be taken so. */
+  /** Not stated; taken as rowed or paddled, and reported as an assumption. */
   record NotStated() implements Propulsion {}
 
   /** Oars or paddles only. */
@@ -14,13 +14,13 @@ public sealed interface Propulsion {
   /** A motor on the transom, petrol or electric; its power in watts. */
   record Outboard(double power) implements Propulsion {}
 
-  /** Sails are set; outside what is worked out here. */
+  /** Sails are set, which the program does not cover. */
   record Sail() implements Propulsion {}
 
-  /** It tows or is towed faster than a walk; outside what is worked out here. */
+  /** It tows or is towed faster than a walk, which the program does not cover. */
   record Tow() implements Propulsion {}
 
-  /** Empty where nobody said. */
+  /** The drive; empty where nobody stated it. */
   default Optional<Kind> kind() {
     if (this instanceof Outboard) {
       return Optional.of(Kind.OUTBOARD);
@@ -39,7 +39,7 @@ public sealed interface Propulsion {
     return this instanceof Outboard motor ? Optional.of(motor.power()) : Optional.empty();
   }
 
-  /** What a file may say. */
+  /** The values in a file. */
   enum Kind {
     MANUAL("manual"),
     OUTBOARD("outboard"),

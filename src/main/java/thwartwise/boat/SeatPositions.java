@@ -6,17 +6,17 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * Where so many people sit at one place, from aft to fore and, abreast, from starboard to port.
+ * The positions of people at one place, from aft to fore and, abreast, from starboard to port.
  *
- * <p>Abreast they sit in lanes of equal width; on a place to one side the first sits right out, for
- * that is where a side seat is leant back on. A place with a length holds rows, a seat width apart
- * where there is room for it.
+ * <p>Abreast they sit in lanes of equal width; on a place to one side the first sits right out,
+ * because people lean back on a side seat there. A place with a length holds rows, a seat width
+ * apart where there is room for it.
  */
 public final class SeatPositions {
-  /** What one person takes of a bench: BinSchUO annex X 9.05 (READ). */
+  /** The width of one person on a bench: BinSchUO annex X 9.05 (READ). */
   public static final double SEAT_WIDTH = 0.45;
 
-  /** What a tape is off does not cost a seat, m. */
+  /** The tape's error, which does not cost a seat, m. */
   private static final double TAPE = 1e-9;
 
   private final Place place;
@@ -29,7 +29,7 @@ public final class SeatPositions {
     this.packing = packing;
   }
 
-  /** The height of each is that of the place. */
+  /** The positions; the height of each is that of the place. */
   public static List<Vector3> of(Place place, int people, Packing packing) {
     return people == 0 ? List.of() : new SeatPositions(place, people, packing).all();
   }
@@ -52,7 +52,10 @@ public final class SeatPositions {
     return isInFile() ? Math.max(least, Math.min(people, seats(place.along()))) : least;
   }
 
-  /** One behind the other as far as there is room; people packed to an end sit abreast. */
+  /**
+   * Whether they sit one behind the other, as far as there is room; people packed to an end sit
+   * abreast.
+   */
   private boolean isInFile() {
     boolean isLong = place.along().length() > place.across().length();
     return place.isToOneSide() || isLong && packing == Packing.SPREAD;
@@ -62,12 +65,12 @@ public final class SeatPositions {
     return seats(place.across());
   }
 
-  /** How many a stretch for the middles of people takes. */
+  /** The number of people for a stretch for their middles. */
   private static int seats(Span stretch) {
     return 1 + (int) Math.floor(stretch.length() / SEAT_WIDTH + TAPE);
   }
 
-  /** The fuller rows stand at the end everybody is packed to. */
+  /** The number in a row; the fuller rows are at the end to which everybody is packed. */
   private int inRow(int row, int rows) {
     int fromEnd = packing == Packing.FORE ? rows - 1 - row : row;
     if (packing == Packing.SPREAD || isInFile()) {
@@ -105,7 +108,7 @@ public final class SeatPositions {
     return across.from() > 0 ? across.to() - (count - 1 - n) * step : across.from() + n * step;
   }
 
-  /** How people share the length of the places they sit at. */
+  /** How people share the length of their place. */
   public enum Packing {
     SPREAD(""),
     AFT("all at the aft end of their places"),
@@ -122,7 +125,7 @@ public final class SeatPositions {
       return words;
     }
 
-    /** Only a place with a length leaves a choice. */
+    /** The possible packings; only a place with a length leaves a choice. */
     public static List<Packing> of(List<Place> places) {
       return places.stream().anyMatch(Place::hasLength) ? List.of(values()) : List.of(SPREAD);
     }

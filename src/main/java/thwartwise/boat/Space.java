@@ -4,7 +4,7 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 
 /**
- * A chamber as it stands in the boat; a mirrored one makes two.
+ * A chamber as a solid in the boat; a mirrored one makes two.
  *
  * @param solid the part of the hull's inside within its limits
  * @param straight its volume with straight lines between the stations, m³; no more than that counts
@@ -19,18 +19,18 @@ public record Space(ChamberPart part, Solid solid, double straight, CountedBuoya
     return part.box();
   }
 
-  /** As it was drawn, perhaps with a twin. */
+  /** The chamber as it was drawn, perhaps with a twin. */
   public Chamber chamber() {
     return part.whole();
   }
 
-  /** The same space as it would be if it passed its test. */
+  /** The same space as if it passed its test. */
   Space withClaimProven() {
     double share = counting.ifProven();
     return new Space(part, solid, straight, new CountedBuoyancy(share, share, counting.why()));
   }
 
-  /** The same space where so many times as much counts. */
+  /** The same space with its counted share multiplied by a factor. */
   Space lifting(double factor) {
     return new Space(
         part,

@@ -5,15 +5,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The place a motor is steered from: the one that was stated, or the nearest within reach.
+ * The place from which a motor is steered: the stated one, or the nearest within reach.
  *
- * @param distance along the boat, from the motor to the middle of whoever sits there, m
+ * @param distance along the boat, from the motor to the middle of a person there, m
  */
 public record SteeringSeat(Kit motor, Place place, double distance) {
-  /** An arm and a tiller, from the middle of a person along the boat, m (judgement). */
+  /**
+   * The length of an arm and a tiller from the middle of a person along the boat, m (judgement).
+   */
   public static final double REACH = 1.0;
 
-  /** Empty without a motor, and where nobody said and no place is within reach. */
+  /** The seat; empty without a motor, and where nobody stated it and no place is within reach. */
   public static Optional<SteeringSeat> of(Boat boat) {
     List<Kit> motors = motors(boat);
     Optional<SteeringSeat> stated =
@@ -26,14 +28,14 @@ public record SteeringSeat(Kit motor, Place place, double distance) {
                 .filter(SteeringSeat::isInReach));
   }
 
-  /** The nearest place to a motor, however far that is. */
+  /** The nearest place to a motor, at whatever distance. */
   public static Optional<SteeringSeat> nearest(Kit motor, List<Place> places) {
     return places.stream()
         .map(place -> to(motor, place))
         .min(Comparator.comparingDouble(SteeringSeat::distance));
   }
 
-  /** That seat for that motor. */
+  /** That place as the seat for that motor. */
   public static SteeringSeat to(Kit motor, Place place) {
     return new SteeringSeat(motor, place, place.distanceAlong(motor.at().x()));
   }
@@ -42,7 +44,7 @@ public record SteeringSeat(Kit motor, Place place, double distance) {
     return distance <= REACH;
   }
 
-  /** Whether somebody said so; otherwise it is taken. */
+  /** Whether somebody stated it; otherwise it is assumed. */
   public boolean isStated() {
     return motor.workedFrom().isPresent();
   }

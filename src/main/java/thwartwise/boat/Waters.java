@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Where the boat will be used, by what a person on the bank can see. What is left out was not
- * stated and is taken as sheltered; nothing stated here ever makes a limit laxer.
+ * The waters where the boat will be used, by what a person on the bank can see. What is left out
+ * was not stated and is taken as sheltered; nothing stated here ever makes a limit laxer.
  *
  * @param waves highest, trough to crest, m
  * @param breaking whether crests tumble over
@@ -37,7 +37,7 @@ public record Waters(
           Optional.empty(),
           Optional.empty());
 
-  /** Whether nobody said anything of them. */
+  /** Whether nobody stated anything about them. */
   public boolean isUnstated() {
     return Stream.of(waves, breaking, wind, current, weir, wash, temperature, offshore)
         .allMatch(Optional::isEmpty);

@@ -4,14 +4,14 @@ import java.util.List;
 import thwartwise.geometry.Vector3;
 
 /**
- * Something that stands in the wind besides the hull and the people, a flat plate from whichever
- * side it blows.
+ * Something that stands in the wind besides the hull and the people, a flat plate for every
+ * direction.
  *
  * @param area m²
  * @param at its middle
  */
 public record WindArea(double area, Vector3 at) {
-  /** The solar panel, where it is stated and stands among the kit. */
+  /** The solar panel, where it is stated and listed among the kit. */
   static List<WindArea> of(Boat boat) {
     return boat.electrics().panel().stream()
         .flatMap(

@@ -18,7 +18,7 @@ import thwartwise.geometry.Vector3;
  */
 public record Crossing(int first, int second) {
 
-  /** The first crossing of one side, either side. */
+  /** The first crossing on either side. */
   public static Optional<Crossing> of(List<Vector3> side) {
     for (int i = 0; i + 1 < side.size(); i++) {
       for (int j = i + 2; j + 1 < side.size(); j++) {
@@ -40,7 +40,7 @@ public record Crossing(int first, int second) {
     return (b.y() - a.y()) * (c.z() - a.z()) - (b.z() - a.z()) * (c.y() - a.y());
   }
 
-  /** Out, back to the middle line, and out again. */
+  /** An outline that leaves the middle line, returns to it, and leaves it again. */
   private static Optional<Crossing> pinch(List<Vector3> side) {
     int left = 0;
     for (int i = 1; i < side.size(); i++) {

@@ -9,9 +9,9 @@ import java.util.function.ToDoubleFunction;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
-/** The faired lines of a hull, and sections through them as close together as asked. */
+/** The faired lines of a hull, and sections through them at any spacing. */
 final class FairedLines {
-  /** How often a stretch between two stations is looked at for a crossing. */
+  /** The number of places between two stations that are checked for a crossing. */
   private static final int LOOKS = 40;
 
   private final List<FairedLine> port;
@@ -28,7 +28,9 @@ final class FairedLines {
     return of(stations, FairedLine::through);
   }
 
-  /** Straight from station to station: what a hull that swells between them holds at least. */
+  /**
+   * Straight lines from station to station: the least volume of a hull that bulges between them.
+   */
   static FairedLines straight(List<Station> stations) {
     return of(stations, FairedLine::straight);
   }
@@ -72,8 +74,7 @@ final class FairedLines {
 
   /**
    * Lengths along the rail over which the outline crosses itself: from the last sound section to
-   * the next one. Straight lines cross as well as bent ones, so the sections are not those of the
-   * sag.
+   * the next one. Straight lines can cross too, so the sections checked are not those of the sag.
    */
   List<Span> crossings() {
     List<Span> crossings = new ArrayList<>();
@@ -109,8 +110,8 @@ final class FairedLines {
     return at(stretches - 1, 1, -by);
   }
 
-  // Twisted panels are flat triangles here; two pieces at least keep their twist from all
-  // going one way.
+  // Twisted panels are flat triangles here; with two pieces at least, their twist does not all
+  // go one way.
   private int pieces(int stretch, double sag) {
     int most = 2;
     for (FairedLine line : port) {
@@ -156,13 +157,13 @@ final class FairedLines {
       return points.stream().mapToDouble(axis).toArray();
     }
 
-    /** The point a fraction of the way, along x, from station i to the next, moved along x. */
+    /** The point at a fraction of the way, along x, from station i to the next, moved along x. */
     Vector3 at(int i, double fraction, double moved) {
       double along = x[i] + fraction * (x[i + 1] - x[i]) + moved;
       return Vector3.of(along, y.at(along), z.at(along));
     }
 
-    /** Into how many straight pieces the stretch after station i falls so that none sags more. */
+    /** The number of straight pieces after station i with which none sags more. */
     int pieces(int i, double sag) {
       double h = x[i + 1] - x[i];
       double bend = Math.max(y.greatestBend(i), z.greatestBend(i));
@@ -182,7 +183,7 @@ final class FairedLines {
     private final double[] x;
     private final double[] y;
 
-    /** Of each piece at its start and at its end. */
+    /** The slopes of each piece at its start and at its end. */
     private final double[] start;
 
     private final double[] end;
@@ -200,7 +201,7 @@ final class FairedLines {
       return new FairedCurve(x.clone(), y.clone(), chord, chord);
     }
 
-    /** Through at least three points, x strictly increasing. */
+    /** The curve through at least three points, x strictly increasing. */
     static FairedCurve through(double[] x, double[] y) {
       int n = x.length;
       double[] chord = chords(x, y);
@@ -246,7 +247,7 @@ final class FairedLines {
       return Math.copySign(Math.min(Math.abs(slope), 3 * Math.abs(chord)), chord);
     }
 
-    /** Value at any x; beyond the ends the end pieces go on. */
+    /** The value at any x; beyond the ends the end pieces continue. */
     double at(double at) {
       int i = 0;
       while (i < x.length - 2 && at > x[i + 1]) {
@@ -260,7 +261,7 @@ final class FairedLines {
           + h * t * u * (start[i] * u - end[i] * t);
     }
 
-    /** The greatest |y″| on the piece after point i; of a cubic it stands at one of its ends. */
+    /** The greatest |y″| on the piece after point i; for a cubic it is at one of its ends. */
     double greatestBend(int i) {
       double h = x[i + 1] - x[i];
       double chord = (y[i + 1] - y[i]) / h;

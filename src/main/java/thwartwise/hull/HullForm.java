@@ -18,12 +18,10 @@ import thwartwise.geometry.Vector3;
  * straight from point to point, as a plywood panel is.
  */
 public final class HullForm {
-  /**
-   * A line may bulge this far beyond the flat triangles that stand for it: less than a tape reads.
-   */
+  /** The bulge of a line beyond the flat triangles that stand for it: less than a tape shows. */
   private static final double SAG = 0.0003;
 
-  /** The shell's few litres spread over the hull need no finer triangles than this. */
+  /** The shell's few litres need no finer triangles than this. */
   private static final double SHELL_SAG = 0.002;
 
   private final HullMeasurements measured;
@@ -93,8 +91,8 @@ public final class HullForm {
   }
 
   /**
-   * The inside as it would be with straight lines from station to station. What the faired lines
-   * hold beyond it was not measured.
+   * The inside with straight lines from station to station. What the faired lines hold beyond it
+   * was not measured.
    */
   public Solid straightInside() {
     return straightInside;
@@ -110,7 +108,7 @@ public final class HullForm {
   }
 
   /**
-   * Outside of the thin solid that stands for the shell; take {@link #shellInside} away from it.
+   * The outside of the thin solid that stands for the shell; subtract {@link #shellInside} from it.
    */
   public Solid shellOutside() {
     return shellOutside;
@@ -126,14 +124,16 @@ public final class HullForm {
   }
 
   /**
-   * The part of the inside in any box, such as a chamber's: the same solid for whoever asks, so
-   * that a boat and its changes share it.
+   * The part of the inside in any box, such as a chamber's. It is one cached solid, so that a boat
+   * and its changes share it.
    */
   public Solid chamber(Box box) {
     return insideParts.computeIfAbsent(box, inside::within);
   }
 
-  /** The part of a chamber in a box; the same boxes are asked about in every change of a boat. */
+  /**
+   * The part of a chamber in a box, cached because every change of a boat asks for the same boxes.
+   */
   public Solid chamber(Box chamber, Box box) {
     ChamberCut asked = new ChamberCut(chamber, box);
     Solid before = chamberParts.get(asked);
@@ -147,7 +147,7 @@ public final class HullForm {
     return part;
   }
 
-  /** Volume of the straight inside in a box, m³. */
+  /** The volume of the straight inside in a box, m³. */
   public double straightVolume(Box box) {
     return straightVolumes.computeIfAbsent(box, b -> straightInside.within(b).volume());
   }
@@ -163,37 +163,36 @@ public final class HullForm {
   }
 
   /**
-   * By how much the thin solid is counted so that its volume is hull mass over swamped density.
-   * Frames and rails make it exceed one; it is spread over the shell so that it overlaps nothing
-   * inside.
+   * The factor on the thin solid that makes its volume hull mass over swamped density. Frames and
+   * rails make it exceed one; it is spread over the shell so that it overlaps nothing inside.
    */
   public double shellFactor() {
     double thin = shellOutside.volume() - shellInside.volume();
     return measured.mass() / measured.density() / thin;
   }
 
-  /** Area of bottom, sides and ends, m². */
+  /** The area of bottom, sides and ends, m². */
   public double shellArea() {
     return skin.area();
   }
 
-  /** Centre of the bare hull: as measured, or that of its skin. */
+  /** The centre of the bare hull: as measured, or that of its skin. */
   public Vector3 centre() {
     return measured.centre().orElse(skin.centre());
   }
 
-  /** Length over all, m. */
+  /** The length over all, m. */
   public double length() {
     return outside.extent(Vector3.of(1, 0, 0)).length();
   }
 
-  /** Greatest breadth, m. */
+  /** The greatest breadth, m. */
   public double beam() {
     return outside.extent(Vector3.of(0, 1, 0)).length();
   }
 
   /**
-   * Every point where the faired rail can flood, decked lengths left out; named by side and place.
+   * Every point where the faired rail can flood, without decked lengths; named by side and place.
    */
   public List<FloodPoint> rail() {
     List<FloodPoint> points = new ArrayList<>();
@@ -206,7 +205,9 @@ public final class HullForm {
     return points;
   }
 
-  /** Lengths of the boat over which the faired outline crosses itself, though no station's does. */
+  /**
+   * Lengths of the boat over which the faired outline crosses itself, although no station's does.
+   */
   public List<Span> crossings() {
     return crossings;
   }
@@ -221,7 +222,7 @@ public final class HullForm {
     return ends(sections.get(sections.size() - 1));
   }
 
-  /** The rail abreast of a place along the boat. */
+  /** The rail at a place along the boat. */
   public Vector3 railAt(double x, boolean port) {
     for (int j = 1; j < sections.size(); j++) {
       Vector3 aft = railOf(sections.get(j - 1), port);
@@ -242,7 +243,7 @@ public final class HullForm {
     return List.of(end.portRail(), end.starboardRail());
   }
 
-  // A deck's edge falls between two sections: the rail floods from exactly there.
+  // A deck ends between two sections, and the rail floods from exactly there.
   private void railPoints(Vector3 here, Optional<Vector3> next, List<FloodPoint> points) {
     if (!decked(here.x())) {
       points.add(new FloodPoint("rail, near " + nearestStation(here), here));

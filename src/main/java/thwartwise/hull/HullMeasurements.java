@@ -13,7 +13,7 @@ import thwartwise.geometry.Vector3;
  * @param mass bare hull, without kit, kg
  * @param centre its centre of gravity; left out, it is estimated from the shell's area
  * @param material what it is made of, when named
- * @param density swamped density of that stuff, kg/m³
+ * @param density swamped density of that material, kg/m³
  * @param thickness of the shell: the inside lies this much further in than the stations, m
  * @param floor height of what people stand on, m
  * @param stations aft to forward, at least three, each with the same number of points
@@ -36,37 +36,39 @@ public record HullMeasurements(
     decked = List.copyOf(decked);
   }
 
-  /** The same, weighed again. */
+  /** A copy with another mass. */
   public HullMeasurements weighing(double kilograms) {
     return new HullMeasurements(
         kilograms, centre, material, density, thickness, floor, stations, decked, skeg);
   }
 
-  /** The same, its centre of gravity measured there. */
+  /** A copy whose centre of gravity was measured there. */
   public HullMeasurements centredAt(Vector3 other) {
     return new HullMeasurements(
         mass, Optional.of(other), material, density, thickness, floor, stations, decked, skeg);
   }
 
-  /** The same, of another swamped density, kg/m³. */
+  /** A copy with another swamped density, kg/m³. */
   public HullMeasurements withDensity(double other) {
     return new HullMeasurements(
         mass, centre, material, other, thickness, floor, stations, decked, skeg);
   }
 
-  /** The same with a shell so thick, m. */
+  /** A copy with that shell thickness, m. */
   public HullMeasurements withThickness(double other) {
     return new HullMeasurements(
         mass, centre, material, density, other, floor, stations, decked, skeg);
   }
 
-  /** The same, its shape measured otherwise. */
+  /** A copy with other stations. */
   public HullMeasurements withStations(List<Station> others) {
     return new HullMeasurements(
         mass, centre, material, density, thickness, floor, others, decked, skeg);
   }
 
-  /** The longest way between two neighbouring stations on any line, as a share of the length. */
+  /**
+   * The longest distance between two neighbouring stations on any line, as a share of the length.
+   */
   public double longestStretch() {
     double longest = 0;
     for (int i = 0; i + 1 < stations.size(); i++) {
@@ -80,7 +82,7 @@ public record HullMeasurements(
     return longest / (along.getMax() - along.getMin());
   }
 
-  /** From a station to the next one ahead, on the line where that is longest, m. */
+  /** The distance from a station to the next one forward, on the line where it is longest, m. */
   public double stretch(int station) {
     List<Vector3> aft = stations.get(station).port();
     List<Vector3> fore = stations.get(station + 1).port();

@@ -40,7 +40,9 @@ final class InsideOffset {
     return inside;
   }
 
-  /** How much longer than the thickness a raked end panel's step along x is, on the worse side. */
+  /**
+   * The factor by which a raked end panel's step along x exceeds the thickness, on the worse side.
+   */
   private static double endSlant(Section end) {
     return Math.max(
         slant(end.port().get(0), end.portRail()),
@@ -90,7 +92,7 @@ final class InsideOffset {
   }
 
   /**
-   * A panel as a plane across the boat cuts it.
+   * The intersection of a panel with a plane across the boat.
    *
    * @param direction in that plane, keel to rail; not of unit length
    * @param slant how much longer than the thickness the step in that plane is
@@ -104,7 +106,7 @@ final class InsideOffset {
     }
     Vector3 cut = Vector3.of(0, normal.z() / inPlane, -normal.y() / inPlane);
     double with = cut.y() * panel.y() + cut.z() * panel.z();
-    // Sections nearer than the thickness swap places when an end moves in: N then points outward.
+    // Sections closer than the thickness change places when an end moves in: N then points outward.
     return new Trace(with < 0 ? cut.times(-1) : cut, normal.norm() / inPlane);
   }
 
@@ -125,7 +127,7 @@ final class InsideOffset {
    */
   private static final class SectionOffset {
     private static final double NUMERIC = 1e-9;
-    // Two panels that nearly fold back on each other would meet far away.
+    // Two panels that almost fold back on each other would meet far away.
     private static final double LONGEST_MITRE = 4;
 
     private record Panel(double y, double z, double dy, double dz, double step) {
@@ -145,7 +147,7 @@ final class InsideOffset {
     /**
      * Adds the panel from one point to the next; only y and z count.
      *
-     * @param trace which way the panel runs in this plane, keel to rail
+     * @param trace the direction of the panel in this plane, keel to rail
      * @param step how far it moves in this plane
      */
     void panel(Vector3 from, Vector3 to, Vector3 trace, double step) {
@@ -177,13 +179,16 @@ final class InsideOffset {
       return points;
     }
 
-    /** Where the first moved panel meets the middle plane; an upright one leaves no width there. */
+    /**
+     * The point where the first moved panel meets the middle plane; an upright one leaves no width
+     * there.
+     */
     private double[] keel(Panel p) {
       double rise = p.dy > NUMERIC ? p.leftZ() - p.leftY() * p.dz / p.dy : p.step;
       return new double[] {0, p.z + Math.min(rise, LONGEST_MITRE * p.step)};
     }
 
-    /** Where the last moved panel reaches the height of the rail. */
+    /** The point where the last moved panel reaches the height of the rail. */
     private double[] rail(Panel p) {
       double out = p.dz > NUMERIC ? p.leftY() - p.leftZ() * p.dy / p.dz : p.leftY();
       return new double[] {endY + Math.max(out, -LONGEST_MITRE * p.step), endZ};

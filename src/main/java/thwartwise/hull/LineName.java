@@ -1,6 +1,6 @@
 package thwartwise.hull;
 
-/** What people call a line of the hull, by its place between keel and rail. */
+/** The names of the lines of a hull, by their place between keel and rail. */
 public final class LineName {
   private LineName() {}
 

@@ -7,9 +7,9 @@ import thwartwise.geometry.SolidBuilder;
 import thwartwise.geometry.Vector3;
 
 /**
- * Skins a row of sections: straight panels between neighbouring lines, a panel at each end, a lid
- * from rail to rail. Port and starboard panels are split along mirrored diagonals, and those from
- * side to side along the shorter one, so a mirrored hull gives the mirrored solid.
+ * Builds the skin over a row of sections: straight panels between neighbouring lines, a panel at
+ * each end, a lid from rail to rail. Port and starboard panels are split along mirrored diagonals,
+ * and those from side to side along the shorter one, so a mirrored hull gives the mirrored solid.
  */
 final class Loft {
   private final List<Section> sections;
@@ -39,7 +39,7 @@ final class Loft {
     return loft.builder.build();
   }
 
-  /** Bottom, sides and end panels only: what the hull is built of. Not closed at the top. */
+  /** Bottom, sides and end panels only, which are what the hull is built of; open at the top. */
   static Solid withoutLid(List<Section> sections) {
     Loft loft = new Loft(sections);
     loft.skin();
@@ -87,7 +87,7 @@ final class Loft {
     }
   }
 
-  /** Where the sides differ such a panel is twisted, and which diagonal folds it matters. */
+  /** If the sides differ such a panel is twisted, and the choice of the diagonal matters. */
   private void across(int a, int b, int c, int d) {
     if (distance(b, d) < distance(a, c)) {
       quad(b, c, d, a);
@@ -105,13 +105,13 @@ final class Loft {
     builder.triangle(a, c, d);
   }
 
-  /** The mirror image of {@link #quad}: same diagonal, walked the other way. */
+  /** The mirror image of {@link #quad}: same diagonal, opposite direction. */
   private void mirroredQuad(int a, int b, int c, int d) {
     builder.triangle(a, c, b);
     builder.triangle(a, d, c);
   }
 
-  /** Area of a skin and its centre, for spreading the hull's mass over it. */
+  /** The area of a skin and its centre, for distributing the hull's mass over it. */
   static AreaCentre areaOf(Solid skin) {
     double area = 0;
     Vector3 first = Vector3.ZERO;

@@ -1,9 +1,9 @@
 package thwartwise.hull;
 
 /**
- * What the hull is made of: the density that counts when it lies swamped, kg/m³, and the thickness
- * usual in small boats, metres. Both are judgement; soaked wood lifts less than dry (published dry
- * range of marine plywood 430 to 750).
+ * The material of the hull: the density that counts when it is swamped, kg/m³, and the usual
+ * thickness in small boats, metres. Both are judgement; soaked wood lifts less than dry (published
+ * dry range of marine plywood 430 to 750).
  */
 public enum Material {
   PLYWOOD("plywood", 750, 0.006),
@@ -36,12 +36,12 @@ public enum Material {
     return usualThickness;
   }
 
-  /** What a shell counts as that nobody measured: thick, so that chambers are small; metres. */
+  /** The thickness assumed for an unmeasured shell: thick, so that chambers are small; metres. */
   public double unmeasuredThickness() {
     return THICK * usualThickness;
   }
 
-  /** Whether a thickness is the one that stands for a shell nobody measured. */
+  /** Whether a thickness is the one assumed for an unmeasured shell. */
   public boolean isUnmeasured(double thickness) {
     return Math.abs(thickness - unmeasuredThickness()) < MICROMETRE;
   }

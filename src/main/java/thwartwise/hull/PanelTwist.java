@@ -8,9 +8,9 @@ import java.util.function.Function;
 import thwartwise.geometry.Vector3;
 
 /**
- * How hard a panel between two neighbouring lines is turned about its own length from one station
- * to the next. Bending along the boat and the slant of a station are no twist: both ends of the
- * panel are looked at along the line that joins their middles.
+ * The twist of a panel between two neighbouring lines from one station to the next. Bending along
+ * the boat and the slant of a station are no twist: both ends of the panel are viewed along the
+ * line that joins their middles.
  *
  * @param perMetre angle between the two ends over the distance of their middles, rad/m
  * @param line the lower of the two lines it lies between, from 0 at the keel
@@ -22,19 +22,19 @@ public record PanelTwist(
     double perMetre, int line, int points, PanelSide side, String aft, String fore) {
 
   /**
-   * Over less than this the tape cannot tell which way a panel faces, and any strip can be twisted,
-   * m (judgement: 5 mm in 0.10 m are 3 degrees).
+   * On a narrower strip the tape cannot tell the direction of a panel, and any strip can be
+   * twisted, m (judgement: 5 mm in 0.10 m are 3 degrees).
    */
   private static final double NARROW = 0.10;
 
-  /** On which side a panel lies; either, where both are alike. Records store the constants. */
+  /** The side on which a panel lies; either, where both are alike. Records store the constants. */
   public enum PanelSide {
     EITHER,
     PORT,
     STARBOARD
   }
 
-  /** The hardest twist of all; none when every panel is narrower than a hand somewhere. */
+  /** The greatest twist; empty when every panel is narrower than a hand somewhere. */
   public static Optional<PanelTwist> greatest(List<Station> stations) {
     boolean symmetric = stations.stream().allMatch(Station::isSymmetric);
     List<PanelTwist> twists =
@@ -78,7 +78,7 @@ public record PanelTwist(
     return Optional.of(angle / along.norm());
   }
 
-  /** The part of an end of the panel that is square to its length. */
+  /** The part of an end of the panel that is perpendicular to its length. */
   private static Vector3 across(Vector3 end, Vector3 along) {
     return end.minus(along.times(end.dot(along) / along.dot(along)));
   }

@@ -1,6 +1,6 @@
 package thwartwise.hull;
 
-/** What a tape reads of a point besides how far forward it lies; records store the constants. */
+/** The direction of a tape reading other than along the boat; records store the constants. */
 public enum ReadingDirection {
   HALF_BREADTH("half-breadth"),
   HEIGHT("height");

@@ -3,7 +3,7 @@ package thwartwise.hull;
 import java.util.List;
 import thwartwise.geometry.Vector3;
 
-/** Points across the hull at one place of the faired lines, keel to rail on both sides. */
+/** Points across the hull at one x of the faired lines, keel to rail on both sides. */
 record Section(List<Vector3> port, List<Vector3> starboard) {
 
   Section {

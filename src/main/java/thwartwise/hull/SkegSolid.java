@@ -18,7 +18,7 @@ import thwartwise.hull.HullMeasurements.Skeg;
  * panel, thickness² · tan(rise) / 4 of a metre's length, is left out.
  */
 final class SkegSolid {
-  /** How far a tape may put an end above or beyond the keel line, m (judgement). */
+  /** The error that a tape may put into an end above or beyond the keel line, m (judgement). */
   private static final double TAPE = 0.01;
 
   private final List<Vector3> keel;
@@ -72,7 +72,7 @@ final class SkegSolid {
     }
   }
 
-  /** Wherever the edge or the keel line bends, so that both are followed exactly. */
+  /** Every x where the edge or the keel line bends, so that both are followed exactly. */
   private TreeSet<Double> places() {
     double from = edge.get(0).x();
     double to = last(edge).x();

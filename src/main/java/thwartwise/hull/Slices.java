@@ -7,21 +7,20 @@ import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 
 /**
- * A solid kept in slices across the boat, so that the many boxes that are cut out of it are each
- * cut out of few triangles.
+ * A solid kept in slices across the boat, so that each of many boxes is cut out of few triangles.
  */
 final class Slices {
-  /** About as long as a seated body, m. */
+  /** The width of a slice, about that of a seated body, m. */
   private static final double WIDE = 0.25;
 
-  /** Boxes remembered: those of people, of whom the same ones sit in many loadings of the hull. */
+  /** The number of boxes in the cache: those of people, the same in many loadings of the hull. */
   static final int MOST = 20_000;
 
   private final Solid solid;
   private final Map<Slice, Solid> slices = new ConcurrentHashMap<>();
   private final Map<Box, Solid> parts = new ConcurrentHashMap<>();
 
-  /** From one multiple of the width to another. */
+  /** The slice from one multiple of the width to the next. */
   private record Slice(long from, long to) {
     static Slice about(Span along) {
       return new Slice((long) Math.floor(along.from() / WIDE), (long) Math.ceil(along.to() / WIDE));

@@ -2,7 +2,7 @@ package thwartwise.hull;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** The usual slips of tape and pencil, each with what undoes it; records store the constants. */
+/** The usual errors of tape and pencil, each with its correction; records store the constants. */
 public enum TapeSlip {
   FULL_BREADTH(v -> v / 2, true),
   HALF_OF_HALF(v -> v * 2, true),
@@ -23,7 +23,7 @@ public enum TapeSlip {
     this.breadthsOnly = breadthsOnly;
   }
 
-  /** What was meant by a value read with this slip. */
+  /** The value that was meant by a reading with this error. */
   public double corrected(double value) {
     return undo.applyAsDouble(value);
   }

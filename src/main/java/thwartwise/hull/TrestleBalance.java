@@ -14,7 +14,7 @@ package thwartwise.hull;
  */
 public record TrestleBalance(double balance, double edge, double bottom, double tilt) {
 
-  /** Up from the baseline, m. */
+  /** The height of the centre above the baseline, m. */
   public double centreHeight() {
     return bottom + Math.abs(balance - edge) / Math.tan(tilt);
   }

@@ -1,6 +1,6 @@
 package thwartwise.hull;
 
-/** Measurements that cannot be of a boat: one line for a person, with the place and the remedy. */
+/** Measurements that no boat can have: one line for a person, with the place and the remedy. */
 public final class UnusableBoat extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
