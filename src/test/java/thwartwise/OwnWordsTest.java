@@ -59,7 +59,7 @@ class OwnWordsTest {
   private static final Set<String> FILES =
       names(
           """
-          BoatQuantity BoatsList ChainText PlausibilityFinding FleetFolder PageFile ItemFingerprint
+          BoatQuantity BoatsList ChainText PlausibilityFinding FleetFolder PageFile ItemFingerprint MethodQuestions
           RecordFile SealedText SheetSections SheetTemplate SheetTopic Slug
           StoreReading StoredInspection FileTransaction
           """);

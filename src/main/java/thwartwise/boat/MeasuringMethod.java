@@ -11,13 +11,8 @@ import java.util.Optional;
  */
 public record MeasuringMethod(MeasurementKind kind, Optional<String> item, MeasuringWay way) {
 
-  /** The method for a thing itself, otherwise for all of its kind; the later statement counts. */
-  public static Optional<MeasuringWay> of(
-      List<MeasuringMethod> said, MeasurementKind kind, String item) {
-    return last(said, kind, Optional.of(item)).or(() -> last(said, kind, Optional.empty()));
-  }
-
-  private static Optional<MeasuringWay> last(
+  /** The way last stated for a thing, or for all of a kind. */
+  public static Optional<MeasuringWay> lastWay(
       List<MeasuringMethod> said, MeasurementKind kind, Optional<String> item) {
     return said.stream()
         .filter(m -> m.kind == kind && m.item.equals(item))

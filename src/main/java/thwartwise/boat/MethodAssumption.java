@@ -38,6 +38,18 @@ public sealed interface MethodAssumption {
   record GuessedShape(
       boolean fewStations, double measured, double enough, double volume, double height) {}
 
+  /**
+   * What the ways count as in which somebody said that things were measured.
+   *
+   * @param listedMass share added to the mass of hull and kit instead
+   * @param ways the limit of each: one standard deviation, or how many times what counts unsaid
+   */
+  record MeasuringWays(double listedMass, List<RuleFigure> ways) implements MethodAssumption {
+    public MeasuringWays {
+      ways = List.copyOf(ways);
+    }
+  }
+
   /** The share of the way out to which everyone moves in "everyone to one side". */
   record MovedShare(double share, String source) implements MethodAssumption {}
 

@@ -13,6 +13,7 @@ import thwartwise.boat.CountedBuoyancy;
 import thwartwise.boat.MethodAssumption;
 import thwartwise.boat.MethodAssumption.GuessedShape;
 import thwartwise.boat.MethodAssumption.RuleFigure;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.hull.HullMeasurements;
@@ -50,6 +51,7 @@ final class Assumptions {
             new MethodAssumption.SeatedCrew(
                 rules.value("design-person"), rules.value("lightest-person")),
             allowance(model, rules)));
+    addMethods(all, measuringWays(model, rules).stream().toList());
     StationRefinement.of(model, rules).ifPresent(all::add);
     addMethods(all, figures(model, rules));
     addMethods(all, AssumedWaters.of(rules, model.boat().waters()));
@@ -120,6 +122,17 @@ final class Assumptions {
         Allowance.isGuessed(rules, model)
             ? Optional.of(guessed(model.boat().hull(), rules))
             : Optional.empty());
+  }
+
+  private static Optional<MethodAssumption> measuringWays(BoatModel model, RuleSet rules) {
+    List<String> limits =
+        new MethodEvidence(model.boat())
+            .counting().stream().map(said -> said.way().limit()).distinct().sorted().toList();
+    return limits.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new MethodAssumption.MeasuringWays(
+                Allowance.of(rules, model).listedFactor() - 1, figures(rules, limits)));
   }
 
   private static GuessedShape guessed(HullMeasurements hull, RuleSet rules) {

@@ -1,13 +1,12 @@
 package thwartwise.loadcase;
 
-import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.MeasurementKind;
-import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.MeasuringWay;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.boat.Space;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.rules.RuleSet;
@@ -149,8 +148,7 @@ public record Allowance(
     }
 
     private Optional<MeasuringWay> way(MeasurementKind kind, String item) {
-      List<MeasuringMethod> said = model.boat().methods();
-      return MeasuringMethod.of(said, kind, item);
+      return new MethodEvidence(model.boat()).way(kind, item);
     }
 
     private double off(MeasuringWay way, double unsaid) {

@@ -17,7 +17,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.HullWeight;
 import thwartwise.boat.Loading.Weight;
-import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.boat.ProofOutcome;
 import thwartwise.boat.ProofOutcome.CorrectedHull;
 import thwartwise.boat.ProofOutcome.SuspectedMeasurement;
@@ -231,7 +231,7 @@ public record ProofAssessment(
     private double weighing(InputKind kind) {
       double unsaid = Allowance.unsaid(rules, model).massFactor() - 1;
       return kind.kind()
-          .flatMap(k -> MeasuringMethod.of(boat.methods(), k, ""))
+          .flatMap(k -> new MethodEvidence(boat).way(k, ""))
           .or(() -> kind.betterWay().filter(way -> better.contains(kind)))
           .map(
               way ->

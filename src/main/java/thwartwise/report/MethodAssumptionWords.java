@@ -74,6 +74,13 @@ record MethodAssumptionWords(UnitFormat units) {
     if (assumption instanceof MethodAssumption.MeasurementAllowance allowance) {
       return allowance(allowance);
     }
+    if (assumption instanceof MethodAssumption.MeasuringWays ways) {
+      return number("To hull and kit %.0f %% is added", percent(ways.listedMass()))
+          + ways.ways().stream()
+              .map(way -> MethodWords.accuracy(way, units))
+              .collect(
+                  Collectors.joining("; ", ", as it was said how things were measured: ", "."));
+    }
     if (assumption instanceof MethodAssumption.MovedShare moved) {
       return number("Everyone to one side means %.1f of the way out: ", moved.share())
           + moved.source()

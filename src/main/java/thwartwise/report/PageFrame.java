@@ -3,6 +3,8 @@ package thwartwise.report;
 import java.util.List;
 import thwartwise.boat.Boat;
 import thwartwise.boat.ConfirmedMeasurement;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.page.Page;
 import thwartwise.page.Sentence;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
@@ -23,15 +25,26 @@ final class PageFrame {
     page.paragraph(
         "Inspected on " + TimestampText.of(inspection.date()) + " by " + named(inspection.by()),
         measuredBy,
-        said(inspection.boat()));
+        said(inspection.boat()),
+        unmeasured(inspection.boat()));
     page.points(confirmedMeasurements(inspection.boat()));
   }
 
   /** A paragraph, or nothing for blank text. */
   private static String said(Boat boat) {
-    return boat.methods().isEmpty()
+    List<MeasuringMethod> counting = new MethodEvidence(boat).counting();
+    return counting.isEmpty()
         ? ""
-        : "How, as far as it was said: " + Sentence.list(MethodWords.of(boat.methods()));
+        : "How, as far as it was said: " + Sentence.list(MethodWords.of(counting));
+  }
+
+  /** What was said of what nobody measured counts for nothing, and must not look as if it did. */
+  private static String unmeasured(Boat boat) {
+    List<MeasuringMethod> nothing = new MethodEvidence(boat).unmeasured();
+    return nothing.isEmpty()
+        ? ""
+        : "Said, but the boat file has no such measurement, so it counts for nothing: "
+            + Sentence.list(MethodWords.of(nothing));
   }
 
   private static String named(String by) {

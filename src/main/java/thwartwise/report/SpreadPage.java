@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import thwartwise.boat.Boat;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.checks.Margin;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitFormat.Side;
@@ -77,8 +79,9 @@ public final class SpreadPage {
 
   private String measured() {
     List<String> said = new ArrayList<>();
-    if (!boat.methods().isEmpty()) {
-      said.add("As said: " + Sentence.list(MethodWords.of(boat.methods())));
+    List<MeasuringMethod> counting = new MethodEvidence(boat).counting();
+    if (!counting.isEmpty()) {
+      said.add("As said: " + Sentence.list(MethodWords.of(counting)));
     }
     if (!better.isEmpty()) {
       said.add(

@@ -49,27 +49,18 @@ public final class MeasuringSheet {
 
   /** The number of blank rows for things without a name yet, by kind. */
   private static final Map<String, Integer> ROOM =
-      Map.of(
-          "hull.station",
-          7,
-          "hull.decked",
-          1,
-          "opening",
-          6,
-          "chamber",
-          5,
-          "place",
-          5,
-          "kit",
-          8,
-          "outfit",
-          5,
-          "electrics.run",
-          3,
-          "electrics.circuit",
-          5,
-          "person",
-          4);
+      Map.ofEntries(
+          Map.entry("hull.station", 7),
+          Map.entry("hull.decked", 1),
+          Map.entry("opening", 6),
+          Map.entry("chamber", 5),
+          Map.entry("place", 5),
+          Map.entry("kit", 8),
+          Map.entry("outfit", 5),
+          Map.entry("electrics.run", 3),
+          Map.entry("electrics.circuit", 5),
+          Map.entry("person", 4),
+          Map.entry("measuredHow.other", 2));
 
   private static final Map<String, String> HEADINGS =
       Map.ofEntries(
@@ -91,6 +82,7 @@ public final class MeasuringSheet {
           Map.entry("electrics.circuit", "Wires from the battery"),
           Map.entry("electrics.mainSwitch", "One switch and one fuse for all of them"),
           Map.entry("person", "People"),
+          Map.entry("measuredHow.other", "Measured otherwise than the rest of its kind"),
           Map.entry("waters.waves", "The water it is for"));
 
   private final SheetTopic topic;

@@ -1,6 +1,7 @@
 package thwartwise.sheet;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Kit;
+import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -71,6 +73,28 @@ final class PrefilledAnswers {
     answers.putAll(PrefilledElectrics.of(boat.electrics(), units));
     each("person", boat.aboard(), this::person);
     boat.whenSwamped().ifPresent(what -> put("whenSwamped", what.word()));
+    methods(boat);
+  }
+
+  private void methods(Boat boat) {
+    List<MeasuringMethod> ofThings = new ArrayList<>();
+    for (MeasuringMethod said : boat.methods()) {
+      put("measuredHow.any", "yes");
+      if (said.item().isPresent()) {
+        ofThings.add(said);
+      } else {
+        put("measuredHow." + said.kind().word(), said.way().word());
+      }
+    }
+    if (!ofThings.isEmpty()) {
+      each("measuredHow.other", ofThings, this::ofThing);
+    }
+  }
+
+  private void ofThing(String key, MeasuringMethod said) {
+    put(key + ".kind", said.kind().word());
+    put(key + ".name", said.item().orElse(""));
+    put(key + ".how", said.way().word());
   }
 
   /** Litres are the same in both systems of units. */

@@ -82,6 +82,7 @@ final class SheetTemplate {
       chamber.\\d+.test.minutes    | 20
       chamber.\\d+.test.litresIn   | 0.5
       chamber.\\\\d+.test.head       | 0.3 m
+      chamber.1.litres             | 30
       place.[123].any              | yes
       place.1.name                 | first thing
       place.2.name                 | second thing
@@ -137,6 +138,9 @@ final class SheetTemplate {
       person.\\d+.name             | person
       person.\\d+.mass             | 80 kg
       person.\\d+.place            | second thing
+      measuredHow(\\.other\\.1)?\\.any | yes
+      measuredHow.other.1.kind     | half-breadths
+      measuredHow.other.1.how      | guess
       .*\\.\\d+\\.any              | no
       waters.sheltered             | no
       waters\\..*                  | sheltered

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
-import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.MeasuringWay;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
 import thwartwise.boat.Space;
@@ -314,7 +314,7 @@ final class SpreadInputs {
   /** How it was taken, where somebody said so. */
   private Optional<MeasuringWay> way(InputKind kind, String thing) {
     return kind.kind()
-        .flatMap(k -> MeasuringMethod.of(boat.methods(), k, thing))
+        .flatMap(k -> new MethodEvidence(boat).way(k, thing))
         .or(() -> kind.betterWay().filter(way -> better.contains(kind)));
   }
 

@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
 record AnswerGroup(String list, int number) {
   private static final Pattern ONE_OF_SEVERAL =
       Pattern.compile(
-          "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.|proof\\.)?person|opening|chamber|place|kit"
+          "((?:hull\\.(?:station|decked|part)|(?:changed\\.\\d+\\.|proof\\.)?person"
+              + "|(?:changed\\.\\d+\\.)?measuredHow\\.other|opening|chamber|place|kit"
               + "|outfit|electrics\\.(?:run|circuit)|changed)\\.)(\\d+)(?:\\..*)?");
 
   /** The things of which a boat has only one, by the keys of their questions. */
@@ -26,6 +27,7 @@ record AnswerGroup(String list, int number) {
           Map.entry("motor", Pattern.compile("electrics\\.motor\\..+")),
           Map.entry("panel", Pattern.compile("electrics\\.panel\\..+")),
           Map.entry("main wire", Pattern.compile("electrics\\.mainWire\\..+")),
+          Map.entry("how measured", Pattern.compile("measuredHow\\.(?!any$).+")),
           Map.entry("rails, nobody aboard", Pattern.compile("proof\\.empty\\..+")),
           Map.entry("rails, people seated", Pattern.compile("proof\\.seated\\..+")),
           Map.entry("weight moved", Pattern.compile("proof\\.weight\\..+")),

@@ -26,6 +26,7 @@ import thwartwise.walk.questions.GuessedMasses;
 import thwartwise.walk.questions.HullQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MeasuredHull;
+import thwartwise.walk.questions.MethodQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.OutfitQuestions;
 import thwartwise.walk.questions.Outline;
@@ -105,8 +106,10 @@ final class BoatScript {
                     .withAssumptions(measured.assumed()));
     Boat swamped = new SwampedQuestion(limits).asked(replay, "whenSwamped", boat);
     known.with(before -> swamped);
-    Boat settled = kept.confirmed(replay, swamped);
+    Boat guessed = GuessedMasses.withGuesses(replay, swamped);
+    Boat said = new MethodQuestions(replay, limits, quantities.system()).asked(guessed);
+    Boat settled = kept.confirmed(replay, said);
     BasicQuestions.finish(replay, settled.withAssumptions(replay.guesses()));
-    return GuessedMasses.withGuesses(replay, settled);
+    return settled;
   }
 }

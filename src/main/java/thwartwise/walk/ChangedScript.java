@@ -27,6 +27,7 @@ import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.GuessedMasses;
 import thwartwise.walk.questions.KitQuestions;
+import thwartwise.walk.questions.MethodQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
 import thwartwise.walk.questions.OutfitQuestions;
 import thwartwise.walk.questions.Outline;
@@ -141,6 +142,7 @@ final class ChangedScript {
     SWAMPED(ChangedScript::swamped),
     ELECTRICS(ChangedScript::electrics),
     OUTFIT(ChangedScript::outfit),
+    METHODS(ChangedScript::methods),
     PEOPLE(ChangedScript::people);
 
     private final Made change;
@@ -166,7 +168,8 @@ final class ChangedScript {
             .or(What.WEIGHED, "weight", "weighed", "painted")
             .or(What.PEOPLE, "people")
             .or(What.ELECTRICS, "electrics", "electric", "battery", "motor", "wires", "panel")
-            .or(What.OUTFIT, "outfit", "rowlocks", "cleat", "anchor", "leak");
+            .or(What.OUTFIT, "outfit", "rowlocks", "cleat", "anchor", "leak")
+            .or(What.METHODS, "how measured", "measured", "tape", "scales");
     if (swamped.isAskedOf(boat.hull().stations())) {
       choices = choices.or(What.SWAMPED, "swamped");
     }
@@ -177,7 +180,8 @@ final class ChangedScript {
             "notch, hole, hatch or pocket. weight: painted, mended or soaked, weighed again.",
             "people: who is aboard. swamped: whether people sit in it then or hold on to it.",
             "electrics: labels of battery and motor, a timed run, panel, wires. outfit:",
-            "rowlocks, cleat, anchor line or leak. Or in a row: weight; and the mass.")
+            "rowlocks, cleat, anchor line or leak. how measured: by tape, scales or jug.",
+            "Or in a row: weight; and the mass.")
         .why("Each change can cost a person or buy one; the two are shown side by side.")
         .orElse(What.NOTHING, "nothing");
   }
@@ -190,15 +194,22 @@ final class ChangedScript {
     return new OutfitQuestions(at.replay(), at.quantities()).item(at.key(), boat).apply(boat);
   }
 
+  private static Boat methods(At at, Boat boat) {
+    return new MethodQuestions(at.replay(), at.limits(), at.quantities().system())
+        .changed(at.key(), boat);
+  }
+
   private static Boat kitAdded(At at, Boat boat) {
     List<Kit> kit = new ArrayList<>(boat.kit());
-    kit.add(at.kit(boat).item(at.key(), boat.kit()));
-    return boat.withKit(kit);
+    Kit added = at.kit(boat).item(at.key(), boat.kit());
+    kit.add(added);
+    return GuessedMasses.added(at.replay(), at.key() + ".mass", added, boat.withKit(kit));
   }
 
   private static Boat kitRemoved(At at, Boat boat) {
     Kit gone = at.one("Taken out of the boat", boat.kit(), Kit::name);
-    return boat.withKit(boat.kit().stream().filter(k -> k != gone).toList());
+    return GuessedMasses.removed(
+        gone, boat.withKit(boat.kit().stream().filter(k -> k != gone).toList()));
   }
 
   private static Boat kitMoved(At at, Boat boat) {
@@ -276,9 +287,12 @@ final class ChangedScript {
   }
 
   private static Boat people(At at, Boat boat) {
-    return boat.withAboard(
-        new PeopleQuestions(at.replay(), at.quantities(), boat.places(), boat.kit())
-            .aboard(at.key() + ".person"));
+    return GuessedMasses.ofOthers(
+        at.replay(),
+        at.key() + ".person",
+        boat.withAboard(
+            new PeopleQuestions(at.replay(), at.quantities(), boat.places(), boat.kit())
+                .aboard(at.key() + ".person")));
   }
 
   private static Boat electrics(At at, Boat boat) {

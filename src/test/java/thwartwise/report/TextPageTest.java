@@ -18,6 +18,11 @@ import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Kit;
+import thwartwise.boat.MeasurementKind;
+import thwartwise.boat.MeasuringMethod;
+import thwartwise.boat.MeasuringWay;
+import thwartwise.boat.MethodAssumption;
+import thwartwise.boat.MethodAssumption.RuleFigure;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Person;
 import thwartwise.boat.Place;
@@ -31,6 +36,7 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
+import thwartwise.measure.UnitFormat;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.RecordEntry;
@@ -52,6 +58,45 @@ class TextPageTest {
     assertThat(page).contains(head);
     assertThat(TextPage.of(SampleRecords.of(SampleBoat.withKept(), SampleRecords.report())))
         .isEqualTo(page.replace(head, head + SampleBoat.KEPT));
+  }
+
+  @Test
+  void how_it_was_measured_stands_under_the_title_and_what_nobody_measured_counts_for_nothing() {
+    Boat said =
+        boat.withMethods(
+            List.of(
+                new MeasuringMethod(
+                    MeasurementKind.HULL_WEIGHT, Optional.empty(), MeasuringWay.BATHROOM_SCALES),
+                new MeasuringMethod(
+                    MeasurementKind.SOAKED_DENSITY, Optional.empty(), MeasuringWay.OFFCUT)));
+    assertThat(TextPage.of(SampleRecords.of(said, SampleRecords.report())))
+        .contains(
+            """
+            by M. Quill. Who measured it was
+            not noted. How, as far as it was said: hull weight: bathroom scales. Said, but
+            the boat file has no such measurement, so it counts for nothing: soaked density:
+            soaked offcut.
+            """);
+  }
+
+  /** By hand: 1.96 times 2 % of bathroom scales and 5 mm of a taut line. */
+  @Test
+  void what_the_ways_count_as_stands_among_what_was_taken_for_granted() {
+    List<Assumption> assumed =
+        List.of(
+            new Assumption.OfMethod(
+                new MethodAssumption.MeasuringWays(
+                    0.033,
+                    List.of(
+                        new RuleFigure("bathroom-scales", 0.02, "judgement"),
+                        new RuleFigure("guess", 3, "judgement"),
+                        new RuleFigure("steel-tape-from-a-taut-line", 0.005, "judgement")))));
+    assertThat(AssumptionWords.of(assumed, UnitFormat.METRIC))
+        .containsExactly(
+            "To hull and kit 4 % is added, as it was said how things were measured: bathroom"
+                + " scales right to 4 % in 95 of 100 (judgement); guess off by 3 times what counts"
+                + " where nobody says how (judgement); taut line right to 10\u00a0mm in 95 of 100"
+                + " (judgement).");
   }
 
   @Test

@@ -69,6 +69,10 @@ class EnterFlattersLeastTest {
           Map.entry("outfit\\..*", "nothing entered; what is not entered lifts nobody"),
           Map.entry("electrics\\..*", "nothing said, which range and wiring count as the poorest"),
           Map.entry("trailer", "none: it moves no figure of the boat afloat"),
+          Map.entry(
+              "measuredHow\\.(?!other).+",
+              "not said, so as badly measured as the limits allow for: MethodsInTheWalkTest"),
+          Map.entry("measuredHow\\.other\\.\\d+\\.any", "nothing else said"),
           Map.entry("short\\.people", "only as loaded; the recommendation asks nobody"),
           Map.entry("person\\.\\d+\\.y", "only as loaded; the recommendation asks nobody"),
           Map.entry("hull\\.doubt\\..*", "goes on, and its reason is asked for at the end"),
@@ -85,6 +89,7 @@ class EnterFlattersLeastTest {
         Sheet.full(true),
         Sheet.full(false),
         Sheet.everyKind(true),
+        Sheet.saidHow(),
         Sheet.borrowed(true),
         Sheet.borrowedAndTried());
   }
@@ -132,7 +137,8 @@ class EnterFlattersLeastTest {
         .with("changed.6", "weight")
         .with("changed.6.mass", "70")
         .with("changed.7", "people")
-        .with("changed.8", "swamped");
+        .with("changed.8", "swamped")
+        .with("changed.9", "how measured");
   }
 
   /** Keys of the walk of changes where Enter takes something, with why that flatters least. */
@@ -148,6 +154,8 @@ class EnterFlattersLeastTest {
               "changed\\.\\d+\\.workedFrom", "the nearest place, and no figure follows from it"),
           Map.entry("changed\\.\\d+\\.closedBy", "nothing closes it: tried below"),
           Map.entry("changed\\.\\d+\\.whenSwamped", "they sit in it: tried below"),
+          Map.entry(
+              "changed\\.\\d+\\.measuredHow\\..*", "as it was said before: MethodsInTheWalkTest"),
           Map.entry("old\\..*", "not tested again, so it counts for nothing: tried below"),
           Map.entry("kept\\..*", "not kept, so nothing is recommended"),
           Map.entry("finish", "the end of the walk; everything is said by then"));

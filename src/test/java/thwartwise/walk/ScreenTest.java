@@ -18,7 +18,8 @@ class ScreenTest {
   private static List<Question> questions() {
     List<Question> questions = new ArrayList<>();
     for (Sheet sheet :
-        List.of(Sheet.small(), Sheet.full(true), longNames(), Sheet.everyKind(true))) {
+        List.of(
+            Sheet.small(), Sheet.full(true), longNames(), Sheet.everyKind(true), Sheet.saidHow())) {
       sheet.stops().stream()
           .map(Sheet.WALK::next)
           .filter(Step.Ask.class::isInstance)

@@ -388,6 +388,21 @@ public record Sheet(Map<String, String> typed) {
     return of(FULL, metric ? 1 : 2);
   }
 
+  /** The full sheet, of which somebody says how things were measured. */
+  static Sheet saidHow() {
+    return full(true)
+        .with("measuredHow.any", "yes")
+        .with("measuredHow.half-breadths", "steel tape")
+        .with("measuredHow.edge heights", "taut line")
+        .with("measuredHow.hull weight", "bathroom scales")
+        .with("measuredHow.kit weights", "luggage scale")
+        .with("measuredHow.chamber litres", "jug")
+        .with("measuredHow.other.1.any", "yes")
+        .with("measuredHow.other.1.kind", "kit weights")
+        .with("measuredHow.other.1.name", "battery")
+        .with("measuredHow.other.1.how", "guess");
+  }
+
   public static Sheet small() {
     return of(SMALL, 1);
   }

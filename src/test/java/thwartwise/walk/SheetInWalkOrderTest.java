@@ -73,7 +73,12 @@ class SheetInWalkOrderTest {
   @Test
   void the_blank_sheet_has_room_for_every_answer_in_the_order_of_the_walk() {
     for (Sheet noted :
-        List.of(Sheet.small(), Sheet.full(true), Sheet.full(false), Sheet.everyKind(true))) {
+        List.of(
+            Sheet.small(),
+            Sheet.full(true),
+            Sheet.full(false),
+            Sheet.everyKind(true),
+            Sheet.saidHow())) {
       List<String> asked =
           measured(noted.toTheEnd()).stream()
               .filter(key -> !OTHER_SIDE.matcher(key).matches())
@@ -85,9 +90,11 @@ class SheetInWalkOrderTest {
 
   @Test
   void so_has_the_sheet_of_a_known_boat_both_of_its_sides_too() {
-    List<Answer> answers = Sheet.full(true).toTheEnd();
-    Boat boat = Sheet.boat(answers);
-    inOrder(known(boat, Sheet.TODAY), measured(answers));
+    for (Sheet noted : List.of(Sheet.full(true), Sheet.saidHow())) {
+      List<Answer> answers = noted.toTheEnd();
+      Boat boat = Sheet.boat(answers);
+      inOrder(known(boat, Sheet.TODAY), measured(answers));
+    }
   }
 
   @Test
@@ -152,15 +159,19 @@ class SheetInWalkOrderTest {
   /** Read forward only, cell after cell, and typed: it is the same boat. */
   @Test
   void a_walk_from_the_filled_sheet_makes_the_boat_of_the_sheet() {
-    Boat boat = Sheet.full(true).boat();
+    Boat boat = Sheet.saidHow().boat();
     MeasuringSheet sheet = known(boat, Sheet.TODAY);
     Map<String, String> written = new HashMap<>();
     sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
+    assertThat(written)
+        .containsEntry("measuredHow.kit weights", "luggage scale")
+        .containsEntry("measuredHow.other.1.name", "battery")
+        .containsEntry("measuredHow.other.1.how", "guess");
     List<Answer> answers = List.of();
     while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
       String key = ask.question().key();
       answers =
-          Sheet.answer(answers, written.getOrDefault(key, Sheet.full(true).at(ask.question())));
+          Sheet.answer(answers, written.getOrDefault(key, Sheet.saidHow().at(ask.question())));
     }
     Boat typed = Sheet.boat(answers);
     assertThat(typed.chambers()).isEqualTo(boat.chambers());
@@ -169,6 +180,7 @@ class SheetInWalkOrderTest {
     assertThat(typed.hull().stations()).isEqualTo(boat.hull().stations());
     assertThat(typed.kitMass()).isCloseTo(boat.kitMass(), within(1e-9));
     assertThat(typed.aboard()).isEqualTo(boat.aboard());
+    assertThat(typed.methods()).isEqualTo(boat.methods()).hasSize(6);
   }
 
   @Test

@@ -1,16 +1,11 @@
 package thwartwise.files.boat;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import thwartwise.boat.Boat;
-import thwartwise.boat.ChamberPart;
-import thwartwise.boat.Kit;
 import thwartwise.boat.MeasurementKind;
 import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.MeasuringWay;
-import thwartwise.boat.Place;
-import thwartwise.hull.Station;
+import thwartwise.boat.MethodEvidence;
 import thwartwise.json.JsonText;
 import thwartwise.json.ObjectReader;
 import thwartwise.json.WordChoice;
@@ -41,7 +36,7 @@ final class MeasuringMethodCodec {
   }
 
   private static String named(ObjectReader method, MeasurementKind kind, String name, Boat boat) {
-    List<String> names = names(kind, boat).toList();
+    List<String> names = new MethodEvidence(boat).names(kind);
     if (!names.contains(name)) {
       throw method
           .spot()
@@ -52,30 +47,9 @@ final class MeasuringMethodCodec {
                       name,
                       names.isEmpty()
                           ? "Leave the name out."
-                          : "Its names: "
-                              + names.stream().collect(Collectors.joining(", "))
-                              + "."));
+                          : "Its names: " + String.join(", ", names) + "."));
     }
     return name;
-  }
-
-  /** The things whose methods can be given one by one. */
-  private static Stream<String> names(MeasurementKind kind, Boat boat) {
-    return switch (kind) {
-      case KIT_WEIGHTS -> boat.kit().stream().map(Kit::name);
-      case HALF_BREADTHS, BOTTOM_HEIGHTS -> boat.hull().stations().stream().map(Station::name);
-      case CHAMBER_LITRES ->
-          boat.chambers().stream().flatMap(c -> c.parts().stream()).map(ChamberPart::name);
-      case SEAT_HEIGHTS -> boat.places().stream().map(Place::name);
-      case HULL_WEIGHT,
-          PEOPLE_WEIGHTS,
-          HULL_BALANCE,
-          HULL_INCLINED,
-          EDGE_HEIGHTS,
-          SHELL_THICKNESS,
-          SOAKED_DENSITY ->
-          Stream.empty();
-    };
   }
 
   /** The methods without those for things that are no longer aboard. */
@@ -84,7 +58,7 @@ final class MeasuringMethodCodec {
         .filter(
             method ->
                 method.item().isEmpty()
-                    || names(method.kind(), boat).anyMatch(method.item().get()::equals))
+                    || new MethodEvidence(boat).names(method.kind()).contains(method.item().get()))
         .toList();
   }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
@@ -116,6 +117,11 @@ public final class Replay {
         .filter(g -> g.answer().question().equals(key))
         .map(AcceptedAnswer::basis)
         .findFirst();
+  }
+
+  /** Whether the answer to one of these questions was a guess. */
+  public boolean isGuessed(Predicate<String> keys) {
+    return given.stream().anyMatch(g -> g.basis().isGuess() && keys.test(g.answer().question()));
   }
 
   List<AcceptedAnswer> accepted() {

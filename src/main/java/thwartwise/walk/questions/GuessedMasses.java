@@ -1,9 +1,13 @@
 package thwartwise.walk.questions;
 
+import static thwartwise.boat.MeasurementKind.KIT_WEIGHTS;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Kit;
 import thwartwise.boat.MeasurementKind;
 import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.MeasuringWay;
@@ -26,7 +30,7 @@ public final class GuessedMasses {
     for (int i = 0; i < boat.kit().size(); i++) {
       Optional<String> item = Optional.of(boat.kit().get(i).name());
       way(replay, "kit." + (i + 1) + ".mass")
-          .map(way -> new MeasuringMethod(MeasurementKind.KIT_WEIGHTS, item, way))
+          .map(way -> new MeasuringMethod(KIT_WEIGHTS, item, way))
           .ifPresent(methods::add);
     }
     return boat.withMethods(methods);
@@ -40,6 +44,36 @@ public final class GuessedMasses {
         .map(way -> new MeasuringMethod(MeasurementKind.HULL_WEIGHT, Optional.empty(), way))
         .ifPresent(methods::add);
     return boat.withMethods(methods);
+  }
+
+  /** The boat with one more piece of kit, saying so where its mass is a guess. */
+  public static Boat added(Replay replay, String key, Kit kit, Boat boat) {
+    List<MeasuringMethod> methods = new ArrayList<>(removed(kit, boat).methods());
+    way(replay, key)
+        .map(way -> new MeasuringMethod(KIT_WEIGHTS, Optional.of(kit.name()), way))
+        .ifPresent(methods::add);
+    return boat.withMethods(methods);
+  }
+
+  /** The boat without what was said of a piece of kit: another one may be called the same. */
+  public static Boat removed(Kit kit, Boat boat) {
+    return boat.withMethods(
+        boat.methods().stream()
+            .filter(m -> m.kind() != KIT_WEIGHTS || !m.item().equals(Optional.of(kit.name())))
+            .toList());
+  }
+
+  /** The boat with other people: how those before were weighed does not hold for a guess. */
+  public static Boat ofOthers(Replay replay, String key, Boat boat) {
+    boolean guessed =
+        IntStream.rangeClosed(1, boat.aboard().size())
+            .anyMatch(i -> way(replay, key + "." + i + ".mass").isPresent());
+    return guessed
+        ? boat.withMethods(
+            boat.methods().stream()
+                .filter(m -> m.kind() != MeasurementKind.PEOPLE_WEIGHTS)
+                .toList())
+        : boat;
   }
 
   /** The basis of a mass. A typed guess is counted heavier, a usual mass as it stands. */
