@@ -16,6 +16,7 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
 import thwartwise.boat.HullWeight;
+import thwartwise.spread.PredictionSpread;
 
 /**
  * The mass and centre of gravity of the bare hull that fit the readings best, by least squares: the
@@ -52,7 +53,9 @@ public record HullFit(
    * @param mayBeOff one standard deviation of mass, place along and height as stated
    */
   public static Optional<HullFit> of(FloatedPrediction prediction, HullWeight mayBeOff) {
-    return of(prediction, mayBeOff, ProofComparison.covariance(prediction.readings(), List.of()));
+    List<ProofReading> readings = prediction.readings();
+    PredictionSpread none = new PredictionSpread(List.of(), List.of(), readings.size());
+    return of(prediction, mayBeOff, ProofComparison.covariance(readings, none));
   }
 
   /**

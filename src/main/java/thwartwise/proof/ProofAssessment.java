@@ -85,11 +85,15 @@ public record ProofAssessment(
     if (!proof.hasReadings()) {
       return Optional.empty();
     }
-    Boat bare = measured.withProofs(List.of());
-    Boat boat = proof.withKit() ? bare : bare.withKit(List.of());
-    BoatModel model = BoatModel.of(boat, today);
-    ProofReadings readings = ProofReadings.of(boat, proof, spreads);
-    return new Work(boat, model, proof, readings, rules, spreads, better).assessment();
+    return Work.of(measured, proof, rules, spreads, better, today).assessment();
+  }
+
+  /** What may put the readings of a proof off, whatever was read. */
+  static PredictionSpread spread(
+      Boat measured, AfloatProof proof, RuleSet rules, RuleSet spreads, LocalDate today) {
+    Work work = Work.of(measured, proof, rules, spreads, Set.of(), today);
+    FloatedPrediction prediction = new FloatedPrediction(work.model, work.readings.conditions());
+    return work.ofReadings(work.withHeight(prediction), prediction, prediction.readings().size());
   }
 
   /** What is kept of it. */
@@ -121,14 +125,27 @@ public record ProofAssessment(
       RuleSet spreads,
       Set<InputKind> better) {
 
+    static Work of(
+        Boat measured,
+        AfloatProof proof,
+        RuleSet rules,
+        RuleSet spreads,
+        Set<InputKind> better,
+        LocalDate today) {
+      Boat bare = measured.withProofs(List.of());
+      Boat boat = proof.withKit() ? bare : bare.withKit(List.of());
+      BoatModel model = BoatModel.of(boat, today);
+      ProofReadings readings = ProofReadings.of(boat, proof, spreads);
+      return new Work(boat, model, proof, readings, rules, spreads, better);
+    }
+
     Optional<ProofAssessment> assessment() {
       FloatedPrediction prediction = new FloatedPrediction(model, readings.conditions());
       double[] predicted = prediction.values(model.hullWeight());
       if (Arrays.stream(predicted).anyMatch(Double::isNaN)) {
         return Optional.empty();
       }
-      PredictionSpread withHeight =
-          PredictionSpread.of(boat, model, rules, spreads, better, figures(prediction));
+      PredictionSpread withHeight = withHeight(prediction);
       PredictionSpread spread = ofReadings(withHeight, prediction, predicted.length);
       boolean unknown =
           spread.sources().stream().flatMap(s -> s.moves().stream()).anyMatch(m -> m.isNaN());
@@ -137,6 +154,10 @@ public record ProofAssessment(
           : Optional.of(
               assessment(
                   prediction, predicted, spread, roll(metacentricSpread(withHeight, predicted))));
+    }
+
+    private PredictionSpread withHeight(FloatedPrediction prediction) {
+      return PredictionSpread.of(boat, model, rules, spreads, better, figures(prediction));
     }
 
     private ProofAssessment assessment(
@@ -213,7 +234,8 @@ public record ProofAssessment(
       }
       proof.moved().ifPresent(moved -> sources.add(ofWeight(prediction, moved.mass())));
       heelZero(prediction.readings()).ifPresent(sources::add);
-      return new PredictionSpread(sources, count);
+      return new PredictionSpread(
+          sources, boats.remainders().stream().map(r -> r.subList(0, count)).toList(), count);
     }
 
     /**
@@ -341,7 +363,10 @@ public record ProofAssessment(
     private static RealMatrix others(FloatedPrediction prediction, PredictionSpread spread) {
       return ProofComparison.covariance(
           prediction.readings(),
-          spread.sources().stream().filter(s -> !FITTED.contains(s.kind())).toList());
+          new PredictionSpread(
+              spread.sources().stream().filter(s -> !FITTED.contains(s.kind())).toList(),
+              List.of(),
+              spread.figures()));
     }
   }
 }

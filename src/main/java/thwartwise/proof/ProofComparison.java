@@ -1,5 +1,6 @@
 package thwartwise.proof;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -80,7 +81,7 @@ public record ProofComparison(
     for (int i = 0; i < readings.size(); i++) {
       off.setEntry(i, readings.get(i).value() - values[i]);
     }
-    RealMatrix all = covariance(readings, spread.sources());
+    RealMatrix all = covariance(readings, spread);
     DecompositionSolver solver = new CholeskyDecomposition(all).getSolver();
     SlipSearch search = new SlipSearch(readings, off, solver, spreads);
     return new ProofComparison(
@@ -93,21 +94,22 @@ public record ProofComparison(
         search.likeliest(spread));
   }
 
-  /** Of the readings and of what some measurements do to them. */
-  static RealMatrix covariance(List<ProofReading> readings, List<PredictionSpread.Source> sources) {
+  /** Of the readings and of what some measurements do to them, to second order. */
+  static RealMatrix covariance(List<ProofReading> readings, PredictionSpread spread) {
     RealMatrix covariance = new Array2DRowRealMatrix(readings.size(), readings.size());
     for (int i = 0; i < readings.size(); i++) {
       covariance.addToEntry(i, i, readings.get(i).spread() * readings.get(i).spread());
     }
-    for (PredictionSpread.Source source : sources) {
-      RealVector moves = moves(source);
-      covariance = covariance.add(moves.outerProduct(moves));
+    List<List<Double>> off = new ArrayList<>(spread.remainders());
+    spread.sources().forEach(source -> off.add(source.moves()));
+    for (List<Double> moves : off) {
+      covariance = covariance.add(vector(moves).outerProduct(vector(moves)));
     }
     return covariance;
   }
 
-  static RealVector moves(PredictionSpread.Source source) {
-    return new ArrayRealVector(source.moves().stream().mapToDouble(Double::doubleValue).toArray());
+  static RealVector vector(List<Double> values) {
+    return new ArrayRealVector(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   /**

@@ -81,7 +81,7 @@ record SlipSearch(
   }
 
   private Optional<LikelySlip> slip(PredictionSpread.Source source, OptionalInt reading) {
-    RealVector moves = ProofComparison.moves(source);
+    RealVector moves = ProofComparison.vector(source.moves());
     RealVector weighted = solver.solve(moves);
     double stiffness = weighted.dotProduct(moves);
     double distance = distance();

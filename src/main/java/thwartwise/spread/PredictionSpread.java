@@ -19,12 +19,21 @@ import thwartwise.uncertainty.PropagatedResult;
  * measurements that move them.
  *
  * @param sources one for each measurement
+ * @param remainders what first order leaves out of each of them: by how much every figure is then
+ *     off, root mean square
  * @param figures how many were predicted
  */
-public record PredictionSpread(List<Source> sources, int figures) {
+public record PredictionSpread(List<Source> sources, List<List<Double>> remainders, int figures) {
+
+  /**
+   * Of an input that is z spreads off, first order leaves out c z²/2 with the second difference c;
+   * its square is 3 c²/4 on average, since the mean of z⁴ is 3 for a normal quantity (DERIVED).
+   */
+  private static final double OF_CURVATURE = Math.sqrt(0.75);
 
   public PredictionSpread {
     sources = List.copyOf(sources);
+    remainders = List.copyOf(remainders);
   }
 
   /**
@@ -58,7 +67,12 @@ public record PredictionSpread(List<Source> sources, int figures) {
         FirstOrderPropagation.of(distributions, varied(boat, model, inputs, predicted, figures), 1);
     return new PredictionSpread(
         IntStream.range(0, inputs.size()).mapToObj(i -> source(inputs.get(i), i, results)).toList(),
+        IntStream.range(0, inputs.size()).mapToObj(i -> remainder(i, results)).toList(),
         figures);
+  }
+
+  private static List<Double> remainder(int input, List<PropagatedResult> results) {
+    return results.stream().map(r -> OF_CURVATURE * r.curvature(input)).toList();
   }
 
   private static Source source(SpreadInput input, int at, List<PropagatedResult> results) {

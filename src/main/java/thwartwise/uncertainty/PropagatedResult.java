@@ -27,6 +27,11 @@ public final class PropagatedResult {
     return contributions[input];
   }
 
+  /** The second difference: what the result changes when an input is moved up and moved down. */
+  public double curvature(int input) {
+    return curvatures[input];
+  }
+
   /** The combined standard uncertainty. */
   public double standardUncertainty() {
     return Math.sqrt(variance());

@@ -33,7 +33,7 @@ class DemoProofsTest {
             """
             The recommendation is withdrawn: the boat does not float as it was measured.
             Most likely wrong is the hull's weight: about 23 kg more than stated. That
-            explains 79 of 100 parts of what was seen.
+            explains 77 of 100 parts of what was seen.
             """);
     assertThat(KeptProof.holding(kept("Mustard Spoon"))).isEmpty();
     assertThat(kept("Mustard Spoon")).allMatch(KeptProof::current);
