@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import thwartwise.boat.Side;
@@ -35,6 +36,37 @@ public final class BalanceCache {
   private final BoundedCache<FloatingCase, CapsizedBoat> capsized = new BoundedCache<>(MOST);
   private final NearBalances balances = new NearBalances();
   private final Map<Class<?>, Object> others = new ConcurrentHashMap<>();
+  private final Map<Object, Object> searches = new ConcurrentHashMap<>();
+  private final Optional<BalanceCache> measured;
+
+  public BalanceCache() {
+    this(Optional.empty());
+  }
+
+  private BalanceCache(Optional<BalanceCache> measured) {
+    this.measured = measured;
+  }
+
+  /**
+   * An empty one for the same boat with a measurement moved by its spread: long searches begin
+   * where they ended for the boat as measured.
+   */
+  public BalanceCache moved() {
+    return new BalanceCache(Optional.of(this));
+  }
+
+  /**
+   * A search that may begin where the same one ended for the boat as measured.
+   *
+   * @param asked equal only for what is the same search but for the measurements
+   * @param from looks, from where it ended then, if it was made then
+   */
+  public <T> T search(Object asked, Class<T> type, Function<Optional<T>, T> from) {
+    Optional<T> start = measured.map(m -> m.searches.get(asked)).map(type::cast);
+    T found = from.apply(start);
+    searches.put(asked, found);
+    return found;
+  }
 
   /**
    * Where a boat comes to rest, begun at a balance of nearly the same load where there is one. What

@@ -124,40 +124,50 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
    */
   public double greatest(LoadedBoat boat, double enough) {
     StreamHead head = StreamHead.of(rules, boat.model().form(), astern);
-    return greatest(newtons -> pulling(boat, newtons), head, asked(boat, enough));
+    return greatest(boat, List.of(this), newtons -> pulling(boat, newtons), head, enough);
   }
 
   /** The same with the line out over the side, whichever side is worse. */
   public double greatestAbeam(LoadedBoat boat, double enough) {
-    double asked = asked(boat, enough);
-    return Math.min(
-        greatest(newtons -> pullingAbeam(boat, newtons, 1), StreamHead.NONE, asked),
-        greatest(newtons -> pullingAbeam(boat, newtons, -1), StreamHead.NONE, asked));
+    return Math.min(greatestAbeam(boat, 1, enough), greatestAbeam(boat, -1, enough));
+  }
+
+  private double greatestAbeam(LoadedBoat boat, double side, double enough) {
+    return greatest(
+        boat,
+        List.of(this, side),
+        newtons -> pullingAbeam(boat, newtons, side),
+        StreamHead.NONE,
+        enough);
   }
 
   private static double asked(LoadedBoat boat, double enough) {
     return boat.isHurried() ? enough : Double.NaN;
   }
 
-  private double greatest(DoubleFunction<LoadedBoat> pulled, StreamHead head, double enough) {
-    double holds = 0;
-    double fails = rules.value("greatest-pull");
-    if (staysDry(pulled.apply(fails), head)) {
-      return fails;
+  private double greatest(
+      LoadedBoat boat,
+      Object search,
+      DoubleFunction<LoadedBoat> pulled,
+      StreamHead head,
+      double enough) {
+    double asked = asked(boat, enough);
+    int steps = 1;
+    while (rules.value("greatest-pull") / steps > TOLERANCE) {
+      steps *= 2;
     }
-    while (fails - holds > TOLERANCE && !(holds >= enough) && !(fails <= enough)) {
-      double middle = (holds + fails) / 2;
-      if (staysDry(pulled.apply(middle), head)) {
-        holds = middle;
-      } else {
-        fails = middle;
-      }
-    }
-    return holds;
+    int most = steps;
+    double step = rules.value("greatest-pull") / most;
+    DryStepSearch last =
+        new DryStepSearch(
+            k -> height(pulled.apply(k * step), head),
+            most,
+            (dry, wet) -> dry * step >= asked || wet * step <= asked);
+    return step * boat.search(search, DryStepSearch.Found.class, last::from).step();
   }
 
-  private static boolean staysDry(LoadedBoat boat, StreamHead head) {
-    LowestEdge lowest = LowestEdge.of(boat.atRest(), boat, head);
-    return lowest.height().isPresent() && lowest.height().getAsDouble() >= 0;
+  /** Of the lowest edge; not a number where the boat finds no steady rest. */
+  private static double height(LoadedBoat boat, StreamHead head) {
+    return LowestEdge.of(boat.atRest(), boat, head).height().orElse(Double.NaN);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import thwartwise.afloat.BalanceCache;
@@ -437,6 +438,22 @@ public final class LoadedBoat {
    */
   public WaterLimits waterLimits(Bay bay, double enough) {
     return looseWater().limits(bay, edges(), hurried ? enough : Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * A search that may begin where it ended for the boat as measured, where this is one with a
+   * measurement moved.
+   *
+   * @param asked what is looked for, of boats with people in the same places after the same
+   */
+  <T> T search(Object asked, Class<T> type, Function<Optional<T>, T> from) {
+    return known
+        .map(k -> k.search(List.of(loadCase(), places(), asked), type, from))
+        .orElseGet(() -> from.apply(Optional.empty()));
+  }
+
+  private List<String> places() {
+    return people().stream().map(Body::place).toList();
   }
 
   /** Rail and openings, each lowered by the allowance. */

@@ -3,7 +3,7 @@ package thwartwise.spread;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
+import thwartwise.spread.CrewMargins.Asked;
 import thwartwise.spread.CrewMargins.Figure;
 
 /**
@@ -12,19 +12,10 @@ import thwartwise.spread.CrewMargins.Figure;
  * among threads; of one boat and its rules.
  */
 public final class CaseFigures {
-  private final Map<Moved, List<Figure>> known = new ConcurrentHashMap<>();
+  private final Map<VariedBoat, Map<Asked, List<Figure>>> known = new ConcurrentHashMap<>();
 
-  private record Moved(VariedBoat boat, CrewCase crew) {}
-
-  /** Not worked out within the map: other threads would wait for it. */
-  List<Figure> of(VariedBoat boat, CrewCase crew, Supplier<List<Figure>> figures) {
-    Moved moved = new Moved(boat, crew);
-    List<Figure> before = known.get(moved);
-    if (before != null) {
-      return before;
-    }
-    List<Figure> now = figures.get();
-    known.put(moved, now);
-    return now;
+  /** Those of one boat, to be added to. */
+  Map<Asked, List<Figure>> of(VariedBoat boat) {
+    return known.computeIfAbsent(boat, b -> new ConcurrentHashMap<>());
   }
 }

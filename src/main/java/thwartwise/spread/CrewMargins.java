@@ -1,9 +1,14 @@
 package thwartwise.spread;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -11,7 +16,6 @@ import thwartwise.boat.Place;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.CheckQuestion;
-import thwartwise.checks.CheckReading;
 import thwartwise.checks.Margin;
 import thwartwise.checks.Role;
 import thwartwise.crew.Lazy;
@@ -28,17 +32,26 @@ import thwartwise.uncertainty.MeasurementModel;
 final class CrewMargins implements MeasurementModel {
   private final Boat boat;
   private final BoatModel model;
-  private final List<Check> checks;
+  private final Set<Asked> asked;
   private final List<SpreadInput> inputs;
   private final List<Figure> figures;
-  private final List<CrewCase> cases;
   private final int people;
   private final CaseFigures known;
 
-  /** One figure of one crew, as measured. */
-  record Figure(CrewCase crew, Role role, CheckQuestion question, Margin margin) {
+  /** What was found of the boat as measured. */
+  private final BalanceCache measured = new BalanceCache();
+
+  /** A check put to a crew. */
+  record Asked(CrewCase crew, Check check) {}
+
+  /** One figure of one crew, as measured, with the check that asks for it. */
+  record Figure(Asked asked, CheckQuestion question, Margin margin) {
+    CrewCase crew() {
+      return asked.crew;
+    }
+
     boolean limitsCrew() {
-      return role == Role.LIMITS_CREW;
+      return asked.check.role() == Role.LIMITS_CREW;
     }
 
     /**
@@ -46,7 +59,7 @@ final class CrewMargins implements MeasurementModel {
      * things that are asked one by one each stays by itself.
      */
     boolean isOf(Figure other) {
-      return crew.equals(other.crew)
+      return crew().equals(other.crew())
           && question.asks(other.question.check(), other.question.measure())
           && (limitsCrew() || question.equals(other.question));
     }
@@ -62,14 +75,22 @@ final class CrewMargins implements MeasurementModel {
       List<SpreadInput> inputs,
       List<CrewCase> cases,
       CaseFigures known) {
-    this.known = known;
     this.boat = boat;
     this.model = model;
+    List<Check> checks = CautiousChecks.of(rules, model);
+    this.asked =
+        cases.stream()
+            .distinct()
+            .flatMap(
+                crew ->
+                    checks.stream()
+                        .filter(check -> crew.asked().contains(check.role()))
+                        .map(check -> new Asked(crew, check)))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     this.inputs = inputs;
-    this.cases = cases;
-    this.checks = CautiousChecks.of(rules, model);
+    this.known = known;
     this.people = room(boat);
-    this.figures = figures(VariedBoat.asMeasured(boat, people));
+    this.figures = figures(VariedBoat.asMeasured(boat, people), measured);
   }
 
   /** As many as any of its crews could be. */
@@ -86,7 +107,7 @@ final class CrewMargins implements MeasurementModel {
     VariedBoat varied = VariedBoat.asMeasured(boat, people).at(inputs, values);
     double[] rooms = new double[figures.size()];
     try {
-      List<Figure> found = figures(varied);
+      List<Figure> found = figures(varied, measured.moved());
       Arrays.setAll(rooms, i -> room(figures.get(i), found));
     } catch (UnusableBoat contradiction) {
       Arrays.fill(rooms, Double.NaN);
@@ -102,32 +123,28 @@ final class CrewMargins implements MeasurementModel {
         .orElse(Double.NEGATIVE_INFINITY);
   }
 
-  private List<Figure> figures(VariedBoat varied) {
+  private List<Figure> figures(VariedBoat varied, BalanceCache balances) {
+    Map<Asked, List<Figure>> found = known.of(varied);
     Supplier<BoatModel> built = Lazy.of(() -> varied.model(boat, model));
-    BalanceCache balances = new BalanceCache();
-    return cases.stream()
-        .flatMap(
-            crew ->
-                known.of(varied, crew, () -> figures(crew, varied, built.get(), balances)).stream())
+    Map<CrewCase, LoadedBoat> loaded = new HashMap<>();
+    List<Figure> all = new ArrayList<>();
+    for (Asked one : asked) {
+      List<Figure> figures = found.get(one);
+      if (figures == null) {
+        LoadedBoat aboard =
+            loaded.computeIfAbsent(
+                one.crew, crew -> crew.aboard(built.get(), varied.people()).remembering(balances));
+        figures = figures(one, aboard);
+        found.put(one, figures);
+      }
+      all.addAll(figures);
+    }
+    return all;
+  }
+
+  private static List<Figure> figures(Asked asked, LoadedBoat loaded) {
+    return asked.check().confirmedReadings(loaded).stream()
+        .map(reading -> new Figure(asked, reading.question(), reading.margin()))
         .toList();
-  }
-
-  private List<Figure> figures(
-      CrewCase crew, VariedBoat varied, BoatModel at, BalanceCache balances) {
-    return figures(crew, crew.aboard(at, varied.people()), balances).toList();
-  }
-
-  private Stream<Figure> figures(CrewCase crew, LoadedBoat loaded, BalanceCache balances) {
-    LoadedBoat remembering = loaded.remembering(balances);
-    return checks.stream()
-        .filter(check -> crew.asked().contains(check.role()))
-        .flatMap(
-            check ->
-                check.confirmedReadings(remembering).stream()
-                    .map(reading -> figure(crew, check.role(), reading)));
-  }
-
-  private static Figure figure(CrewCase crew, Role role, CheckReading reading) {
-    return new Figure(crew, role, reading.question(), reading.margin());
   }
 }
