@@ -69,7 +69,7 @@ public record Boat(
     methods = List.copyOf(methods);
   }
 
-  /** A boat that nobody looked over. */
+  /** A boat measured in metres that nobody looked over or tried afloat. */
   public Boat(
       String name,
       Water water,
@@ -84,12 +84,7 @@ public record Boat(
       Optional<Double> bailer,
       Waters waters,
       Optional<String> measuredBy,
-      List<Assumption> assumptions,
-      List<ConfirmedMeasurement> kept,
-      Optional<CrewWhenSwamped> whenSwamped,
-      Optional<Double> trailer,
-      UnitSystem units,
-      Optional<ObservedTrial> trialSeen) {
+      List<Assumption> assumptions) {
     this(
         name,
         water,
@@ -105,85 +100,17 @@ public record Boat(
         waters,
         measuredBy,
         assumptions,
-        kept,
-        whenSwamped,
-        trailer,
+        List.of(),
         Optional.empty(),
-        units,
-        trialSeen,
+        Optional.empty(),
+        Optional.empty(),
+        UnitSystem.METRIC,
+        Optional.empty(),
         ElectricalSystem.NONE,
         List.of(),
         Outfit.NOT_STATED,
         List.of(),
         List.of());
-  }
-
-  /** A boat without confirmed measurements. */
-  public Boat(
-      String name,
-      Water water,
-      HullMeasurements hull,
-      List<Opening> openings,
-      List<Chamber> chambers,
-      List<Place> places,
-      List<Kit> kit,
-      List<Person> aboard,
-      Propulsion propulsion,
-      List<Cleat> cleats,
-      Optional<Double> bailer,
-      Waters waters,
-      Optional<String> measuredBy,
-      List<Assumption> assumptions) {
-    this(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        cleats,
-        bailer,
-        waters,
-        measuredBy,
-        assumptions,
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        UnitSystem.METRIC,
-        Optional.empty());
-  }
-
-  /** A boat without stated cleats, bailer and waters. */
-  public Boat(
-      String name,
-      Water water,
-      HullMeasurements hull,
-      List<Opening> openings,
-      List<Chamber> chambers,
-      List<Place> places,
-      List<Kit> kit,
-      List<Person> aboard,
-      Propulsion propulsion,
-      Optional<String> measuredBy,
-      List<Assumption> assumptions) {
-    this(
-        name,
-        water,
-        hull,
-        openings,
-        chambers,
-        places,
-        kit,
-        aboard,
-        propulsion,
-        List.of(),
-        Optional.empty(),
-        Waters.NOT_STATED,
-        measuredBy,
-        assumptions);
   }
 
   /** A hull of which nothing else is known yet. */
@@ -203,6 +130,9 @@ public record Boat(
         List.of(),
         List.of(),
         propulsion,
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         Optional.empty(),
         List.of());
   }
@@ -257,7 +187,7 @@ public record Boat(
 
   /** A copy with these confirmed measurements. */
   public Boat withConfirmedMeasurements(List<ConfirmedMeasurement> doubted) {
-    return with(parts -> parts.kept = doubted);
+    return with(parts -> parts.confirmedMeasurements = doubted);
   }
 
   /** A copy with what its crew does when it is swamped. */
@@ -297,7 +227,7 @@ public record Boat(
 
   /** A copy with an observed trial in the flooded boat, or with none. */
   public Boat withObservedTrial(Optional<ObservedTrial> seen) {
-    return with(parts -> parts.trialSeen = seen);
+    return with(parts -> parts.observedTrial = seen);
   }
 
   /** A copy with the answers to the checklists. */
@@ -316,8 +246,8 @@ public record Boat(
   }
 
   /** A copy with these proofs afloat. */
-  public Boat withProofs(List<KeptProof> kept) {
-    return with(parts -> parts.proofs = kept);
+  public Boat withProofs(List<KeptProof> others) {
+    return with(parts -> parts.proofs = others);
   }
 
   /** A copy with these methods of measuring. */
@@ -329,106 +259,13 @@ public record Boat(
     return with(parts -> parts.cleats = others);
   }
 
-  private Boat with(Consumer<Parts> change) {
-    Parts parts = new Parts(this);
+  private Boat with(Consumer<BoatParts> change) {
+    BoatParts parts = new BoatParts(this);
     change.accept(parts);
     boolean same = parts.isMeasuredAs(this);
     // A trial of a boat with other measurements does not count; a failed one holds all the same.
-    parts.trialSeen = parts.trialSeen.filter(seen -> same || seen.failed());
+    parts.observedTrial = parts.observedTrial.filter(seen -> same || seen.failed());
     return parts.of(this);
-  }
-
-  /** What another boat may have instead; one place lists it all. */
-  private static final class Parts {
-    private HullMeasurements hull;
-    private List<Opening> openings;
-    private List<Chamber> chambers;
-    private List<Place> places;
-    private List<Kit> kit;
-    private List<Person> aboard;
-    private Optional<Double> bailer;
-    private Waters waters;
-    private Optional<String> measuredBy;
-    private List<Assumption> assumptions;
-    private List<ConfirmedMeasurement> kept;
-    private Optional<CrewWhenSwamped> whenSwamped;
-    private Optional<Double> trailer;
-    private Optional<Double> vehicle;
-    private UnitSystem units;
-    private Optional<ObservedTrial> trialSeen;
-    private ElectricalSystem electrics;
-    private List<PointAnswer> pointAnswers;
-    private Outfit outfit;
-    private List<Cleat> cleats;
-    private List<KeptProof> proofs;
-    private List<MeasuringMethod> methods;
-
-    Parts(Boat boat) {
-      this.hull = boat.hull;
-      this.openings = boat.openings;
-      this.chambers = boat.chambers;
-      this.places = boat.places;
-      this.kit = boat.kit;
-      this.aboard = boat.aboard;
-      this.bailer = boat.bailer;
-      this.waters = boat.waters;
-      this.measuredBy = boat.measuredBy;
-      this.assumptions = boat.assumptions;
-      this.kept = boat.confirmedMeasurements;
-      this.whenSwamped = boat.whenSwamped;
-      this.trailer = boat.trailer;
-      this.vehicle = boat.vehicle;
-      this.units = boat.units;
-      this.trialSeen = boat.observedTrial;
-      this.electrics = boat.electrics;
-      this.pointAnswers = boat.pointAnswers;
-      this.outfit = boat.outfit;
-      this.cleats = boat.cleats;
-      this.proofs = boat.proofs;
-      this.methods = boat.methods;
-    }
-
-    boolean isMeasuredAs(Boat boat) {
-      return hull.equals(boat.hull)
-          && openings.equals(boat.openings)
-          && chambers.equals(boat.chambers)
-          && places.equals(boat.places)
-          && kit.equals(boat.kit);
-    }
-
-    Boat of(Boat boat) {
-      return new Boat(
-          boat.name,
-          boat.water,
-          hull,
-          openings,
-          chambers,
-          places,
-          kit,
-          aboard,
-          boat.propulsion,
-          cleats,
-          bailer,
-          waters,
-          measuredBy,
-          assumptions,
-          kept,
-          whenSwamped,
-          trailer,
-          vehicle,
-          units,
-          trialSeen,
-          electrics,
-          pointAnswers,
-          outfit,
-          proofs,
-          methods);
-    }
-  }
-
-  /** What stands in the wind besides hull and people. */
-  public List<WindArea> windAreas() {
-    return WindArea.of(this);
   }
 
   /** The place with that name. */

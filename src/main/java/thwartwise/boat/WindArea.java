@@ -12,7 +12,7 @@ import thwartwise.geometry.Vector3;
  */
 public record WindArea(double area, Vector3 at) {
   /** The solar panel, where it is stated and listed among the kit. */
-  static List<WindArea> of(Boat boat) {
+  public static List<WindArea> of(Boat boat) {
     return boat.electrics().panel().stream()
         .flatMap(
             panel ->

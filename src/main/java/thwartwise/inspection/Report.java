@@ -51,31 +51,6 @@ public record Report(
     waters = List.copyOf(waters);
   }
 
-  /** A report without waters and advice. */
-  public Report(
-      String boat,
-      StateFigures asLoaded,
-      StateFigures atLimit,
-      List<ChamberFigures> chambers,
-      List<Finding> findings,
-      Recommendation recommendation,
-      List<CapacityFigure> capacityFigures,
-      List<Assumption> assumptions,
-      String ruleSet) {
-    this(
-        boat,
-        asLoaded,
-        atLimit,
-        chambers,
-        findings,
-        recommendation,
-        capacityFigures,
-        assumptions,
-        ruleSet,
-        List.of(),
-        Advice.NONE);
-  }
-
   /** A report that was not judged by its spread. */
   public Report(
       String boat,
@@ -111,36 +86,28 @@ public record Report(
   }
 
   public Report with(Advice told) {
+    return copy(findings, told, spread);
+  }
+
+  /** A copy with the verdicts by how sure each figure is. */
+  public Report judged(List<Finding> byShare, BoatSpread judged) {
+    return copy(byShare, advice, Optional.of(judged));
+  }
+
+  private Report copy(List<Finding> others, Advice told, Optional<BoatSpread> sure) {
     return new Report(
         boat,
         asLoaded,
         atLimit,
         chambers,
-        findings,
+        others,
         recommendation,
         capacityFigures,
         assumptions,
         ruleSet,
         waters,
         told,
-        spread);
-  }
-
-  /** The same, judged by how sure it is. */
-  public Report judged(List<Finding> byShare, BoatSpread judged) {
-    return new Report(
-        boat,
-        asLoaded,
-        atLimit,
-        chambers,
-        byShare,
-        recommendation,
-        capacityFigures,
-        assumptions,
-        ruleSet,
-        waters,
-        advice,
-        Optional.of(judged));
+        sure);
   }
 
   /** True when nothing that limits crew falls short, is borderline or was not assessed. */

@@ -36,7 +36,7 @@ public record Wind(RuleSet rules, double pressure) {
     for (var body : boat.people()) {
       sum = sum.plus(body.middle().times(onEach));
     }
-    for (WindArea area : boat.model().boat().windAreas()) {
+    for (WindArea area : WindArea.of(boat.model().boat())) {
       sum = sum.plus(area.at().times(area(area)));
     }
     double all = onHull + onEach * boat.people().size() + areas(boat);
@@ -48,7 +48,7 @@ public record Wind(RuleSet rules, double pressure) {
   }
 
   private double areas(LoadedBoat boat) {
-    return boat.model().boat().windAreas().stream().mapToDouble(this::area).sum();
+    return WindArea.of(boat.model().boat()).stream().mapToDouble(this::area).sum();
   }
 
   /** The push on a flat plate, such as the side of a hull, N. */

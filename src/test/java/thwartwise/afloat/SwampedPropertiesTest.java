@@ -22,6 +22,7 @@ import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.boat.ThousandBoats;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.Span;
@@ -93,6 +94,9 @@ class SwampedPropertiesTest {
             List.of(kit),
             List.of(new Person("guest", mass, "seat", -y)),
             new Propulsion.Manual(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             List.of());
     BoatModel model = BoatModel.of(boat, BoxBoat.TODAY);

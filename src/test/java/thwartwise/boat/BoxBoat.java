@@ -182,6 +182,9 @@ public final class BoxBoat {
             kit,
             aboard,
             propulsion,
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             List.of())
         .withConfirmedMeasurements(BOX);

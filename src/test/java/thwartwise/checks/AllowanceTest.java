@@ -16,6 +16,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.MeasurementKind;
 import thwartwise.boat.MeasuringMethod;
 import thwartwise.boat.MeasuringWay;
+import thwartwise.boat.Waters;
 import thwartwise.files.report.OldNames;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
@@ -50,6 +51,9 @@ class AllowanceTest {
             b.kit(),
             b.aboard(),
             b.propulsion(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             b.assumptions());
     return BoatModel.of(fewer, BoxBoat.TODAY);

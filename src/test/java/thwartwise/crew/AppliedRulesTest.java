@@ -22,6 +22,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.Waters;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
@@ -449,6 +450,9 @@ class AppliedRulesTest {
           plain.kit(),
           plain.aboard(),
           new Propulsion.Outboard(watts),
+          List.of(),
+          Optional.empty(),
+          Waters.NOT_STATED,
           plain.measuredBy(),
           plain.assumptions());
     }

@@ -20,6 +20,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.Waters;
 import thwartwise.checks.FindingText;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.crew.NamedPerson.Sex;
@@ -104,6 +105,9 @@ class CrewSeatingTest {
         kit,
         skiff.aboard(),
         skiff.propulsion(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         skiff.measuredBy(),
         skiff.assumptions());
   }
@@ -253,6 +257,9 @@ class CrewSeatingTest {
             skiff.kit(),
             skiff.aboard(),
             new Propulsion.Outboard(15000),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             skiff.measuredBy(),
             skiff.assumptions());
     CrewAnswer answer = CrewSeating.of(model(fast), RULES, weighed(50));

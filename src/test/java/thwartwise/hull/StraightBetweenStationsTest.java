@@ -18,6 +18,7 @@ import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -99,6 +100,9 @@ class StraightBetweenStationsTest {
             List.of(),
             List.of(),
             new Propulsion.Manual(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             List.of());
     return BoatModel.of(boat, TODAY).spaces().get(0);

@@ -22,6 +22,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Person;
 import thwartwise.boat.Propulsion;
+import thwartwise.boat.Waters;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckQuestion.Subject;
@@ -214,6 +215,9 @@ class AdviceTest {
         boat.kit(),
         boat.aboard(),
         new Propulsion.Sail(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         boat.measuredBy(),
         List.of());
   }

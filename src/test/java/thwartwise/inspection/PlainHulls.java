@@ -12,6 +12,7 @@ import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -228,6 +229,9 @@ public final class PlainHulls {
         new ArrayList<>(),
         new ArrayList<>(),
         new Propulsion.Manual(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         Optional.empty(),
         List.of());
   }

@@ -21,6 +21,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Opening;
 import thwartwise.boat.Place;
+import thwartwise.boat.Waters;
 import thwartwise.checks.CautiousChecks;
 import thwartwise.checks.Check;
 import thwartwise.checks.Finding;
@@ -343,6 +344,9 @@ class RecommendationPropertiesTest {
             pram.kit(),
             pram.aboard(),
             pram.propulsion(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             pram.measuredBy(),
             pram.assumptions())
         .withConfirmedMeasurements(
@@ -433,6 +437,9 @@ class RecommendationPropertiesTest {
         kit,
         b.aboard(),
         b.propulsion(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         b.measuredBy(),
         b.assumptions());
   }

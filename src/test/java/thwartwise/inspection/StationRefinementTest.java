@@ -13,6 +13,7 @@ import thwartwise.boat.Chamber;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
@@ -57,6 +58,9 @@ class StationRefinementTest {
             List.of(),
             List.of(),
             new Propulsion.Manual(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             List.of());
     return StationRefinement.of(BoatModel.of(boat, BoxBoat.TODAY), RULES)

@@ -17,6 +17,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Waters;
 import thwartwise.checks.Finding;
 import thwartwise.checks.FindingText;
 import thwartwise.checks.Note;
@@ -247,6 +248,9 @@ class PlausibilityTest {
         List.of(),
         List.of(),
         boat.propulsion(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         Optional.empty(),
         List.of());
   }

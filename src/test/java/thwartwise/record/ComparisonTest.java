@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thwartwise.advice.Advice;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BuoyancyReason;
 import thwartwise.boat.Outfit;
@@ -325,7 +326,9 @@ class ComparisonTest {
         plain.recommendation(),
         plain.capacityFigures(),
         plain.assumptions(),
-        plain.ruleSet());
+        plain.ruleSet(),
+        List.of(),
+        Advice.NONE);
   }
 
   private static Finding finding(String condition, double value) {

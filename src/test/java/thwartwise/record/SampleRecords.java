@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import thwartwise.advice.Advice;
 import thwartwise.afloat.Pose.PoseOrientation;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Assumption;
@@ -144,7 +145,9 @@ public final class SampleRecords {
                 FormulaNote.stated(
                     "does not apply: the boat is 3.6 m long and it is written for under 3 m"))),
         List.of(new Assumption.Stated("Nobody said how the boat is driven: taken as rowed.")),
-        "Cautious default, 2026");
+        "Cautious default, 2026",
+        List.of(),
+        Advice.NONE);
   }
 
   public static Recommendation recommendation() {

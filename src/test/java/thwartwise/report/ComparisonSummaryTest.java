@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Advice;
 import thwartwise.boat.BuoyancyReason;
 import thwartwise.geometry.Vector3;
 import thwartwise.inspection.Report;
@@ -26,7 +27,9 @@ class ComparisonSummaryTest {
         plain.recommendation(),
         plain.capacityFigures(),
         plain.assumptions(),
-        plain.ruleSet());
+        plain.ruleSet(),
+        List.of(),
+        Advice.NONE);
   }
 
   private static ChamberFigures locker(double counted, String why) {

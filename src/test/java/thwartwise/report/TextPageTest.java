@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.advice.Advice;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
@@ -310,7 +311,9 @@ class TextPageTest {
             SampleRecords.nothing(List.of()),
             List.of(),
             List.of(),
-            "Cautious default, 2026");
+            "Cautious default, 2026",
+            List.of(),
+            Advice.NONE);
     assertThat(page(sunk)).contains("No chamber and no foam: only the hull itself.");
     assertThat(sheet(sunk, 4))
         .contains("no way to float was found")
@@ -374,7 +377,9 @@ class TextPageTest {
             plain.recommendation(),
             plain.capacityFigures(),
             texts,
-            plain.ruleSet());
+            plain.ruleSet(),
+            List.of(),
+            Advice.NONE);
     assertThat(sheet(SampleRecords.of(guessed, report), 6))
         .containsOnlyOnce("Shell thickness 6 mm: usual for plywood, not measured.")
         .containsOnlyOnce("Hull centre: estimated.");

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Advice;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BuoyancyReason;
 import thwartwise.files.boat.BoatFile;
@@ -36,7 +37,9 @@ class ValidityPeriodTest {
             plain.recommendation(),
             List.of(),
             List.of(),
-            plain.ruleSet());
+            plain.ruleSet(),
+            List.of(),
+            Advice.NONE);
     assertThat(ValidityPeriod.lastDay(SampleBoat.record(none)))
         .isEqualTo(LocalDate.of(2027, 6, 14));
   }
@@ -99,7 +102,9 @@ class ValidityPeriodTest {
             plain.recommendation(),
             List.of(),
             List.of(),
-            plain.ruleSet());
+            plain.ruleSet(),
+            List.of(),
+            Advice.NONE);
     return ValidityPeriod.lastDay(SampleRecords.of(BoatFile.parse(file, "soup.json"), report));
   }
 }

@@ -13,6 +13,7 @@ import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.SomeWaters;
+import thwartwise.boat.Waters;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.measure.UnitFormat;
@@ -162,6 +163,9 @@ class ExcludedUseTest {
             List.of(kit),
             b.aboard(),
             b.propulsion(),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             b.measuredBy(),
             b.assumptions()),
         BoxBoat.TODAY);

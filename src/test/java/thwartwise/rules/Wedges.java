@@ -7,6 +7,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
@@ -33,6 +34,9 @@ final class Wedges {
             List.of(),
             List.of(),
             new Propulsion.Outboard(1500),
+            List.of(),
+            Optional.empty(),
+            Waters.NOT_STATED,
             Optional.empty(),
             List.of());
     return BoatModel.of(boat, LocalDate.of(2026, 11, 25));

@@ -14,6 +14,7 @@ import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Water;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -184,6 +185,9 @@ final class BoatBuilder {
         kit,
         List.of(),
         propulsion,
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         Optional.of("the builder"),
         List.of());
   }

@@ -2,11 +2,13 @@ package thwartwise.sampleboats;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullMeasurements;
 import thwartwise.hull.Station;
@@ -44,6 +46,9 @@ public final class BoatEdits {
         boat.kit(),
         boat.aboard(),
         boat.propulsion(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         boat.measuredBy(),
         boat.assumptions());
   }

@@ -1,10 +1,12 @@
 package thwartwise.sampleboats;
 
+import java.util.List;
 import java.util.Optional;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
+import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -40,6 +42,9 @@ record ScaledBoat(double along, double across, double up) {
         boat.kit().stream().map(this::kit).toList(),
         boat.aboard(),
         boat.propulsion(),
+        List.of(),
+        Optional.empty(),
+        Waters.NOT_STATED,
         boat.measuredBy(),
         boat.assumptions());
   }

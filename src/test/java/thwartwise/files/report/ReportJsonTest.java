@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Advice;
 import thwartwise.checks.CheckId;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.Finding;
@@ -348,6 +349,8 @@ class ReportJsonTest {
         SampleRecords.nothing(List.of()),
         List.of(),
         List.of(),
-        "Cautious default, 2026");
+        "Cautious default, 2026",
+        List.of(),
+        Advice.NONE);
   }
 }
