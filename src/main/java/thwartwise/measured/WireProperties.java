@@ -73,26 +73,9 @@ public final class WireProperties {
           .whenOmitted("nothing")
           .withChangeLabel("switch");
 
-  public static final Property<Circuit, Double> INSULATION =
-      number("insulation", BoatQuantity.INSULATION, Circuit::insulation, DEGREES)
-          .whenOmitted("60 degrees Celsius")
-          .withChangeLabel("insulation");
+  public static final Property<Circuit, Double> INSULATION = insulation(Circuit::insulation);
 
-  public static final Property<Circuit, Boolean> ALONE =
-      Property.of(
-              "alone",
-              ValueType.flag(),
-              Circuit::alone,
-              "Write true when its wires lie in no pipe and with no others.")
-          .whenOmitted("it lies in a pipe with others")
-          .withQuestion(
-              "how they lie",
-              List.of(
-                  "open: these two alone in the air. pipe: in a pipe or sheath all the way from",
-                  "the battery. bundle: with other wires, in no pipe."),
-              List.of(
-                  "Wires that warm each other carry less; in a sheath a fuse may be farther off."))
-          .withChangeLabel("by itself");
+  public static final Property<Circuit, Boolean> ALONE = alone(Circuit::alone, "its wires lie");
 
   public static final Property<Circuit, Double> FUSE =
       number(
@@ -108,23 +91,9 @@ public final class WireProperties {
           .withChangeLabel("fuse");
 
   public static final Property<Circuit, Double> FUSE_DISTANCE =
-      number(
-              "fuseAt",
-              BoatQuantity.WIRE_TO_FUSE,
-              Circuit::fuseDistance,
-              "Measure along the wire from the battery to the fuse, in metres.")
-          .withQuestion(
-              "fuse from battery",
-              List.of("Along the wire from the pole of the battery to the fuse."),
-              List.of(
-                  "The wire before the fuse is guarded by nothing; not known counts as too far."))
-          .whenOmitted("as too far")
-          .withChangeLabel("fuse from the battery");
+      fuseDistance(Circuit::fuseDistance, "the fuse");
 
-  public static final Property<Circuit, Boolean> SHEATHED =
-      Property.of("sheathed", ValueType.flag(), Circuit::sheathed, SHEATH)
-          .whenOmitted("it is not")
-          .withChangeLabel("in a sheath");
+  public static final Property<Circuit, Boolean> SHEATHED = sheathed(Circuit::sheathed);
 
   public static final Property<Circuit, Double> HOURS_A_DAY =
       number(
@@ -135,7 +104,7 @@ public final class WireProperties {
           .withQuestion(
               "on a day",
               List.of("On the longest day it is used. 8 hours are a judgement."),
-              List.of("What it takes is held against what the panel gives."))
+              List.of("Its use is compared with what the panel gives."))
           .whenOmitted("8 hours")
           .withChangeLabel("hours a day");
 
@@ -170,18 +139,7 @@ public final class WireProperties {
           .withChangeLabel("fuse");
 
   public static final Property<MainWire, Double> MAIN_FUSE_DISTANCE =
-      number(
-              "fuseAt",
-              BoatQuantity.WIRE_TO_FUSE,
-              MainWire::fuseDistance,
-              "Measure along the wire from the battery to the main fuse, in metres.")
-          .withQuestion(
-              "fuse from battery",
-              List.of("Along the wire from the pole of the battery to the fuse."),
-              List.of(
-                  "The wire before the fuse is guarded by nothing; not known counts as too far."))
-          .whenOmitted("as too far")
-          .withChangeLabel("fuse from the battery");
+      fuseDistance(MainWire::fuseDistance, "the main fuse");
 
   public static final Property<MainWire, Double> MAIN_LENGTH =
       number(
@@ -200,31 +158,11 @@ public final class WireProperties {
 
   public static final Property<MainWire, Integer> MAIN_GAUGE = gauge(MainWire::gauge);
 
-  public static final Property<MainWire, Double> MAIN_INSULATION =
-      number("insulation", BoatQuantity.INSULATION, MainWire::insulation, DEGREES)
-          .whenOmitted("60 degrees Celsius")
-          .withChangeLabel("insulation");
+  public static final Property<MainWire, Double> MAIN_INSULATION = insulation(MainWire::insulation);
 
-  public static final Property<MainWire, Boolean> MAIN_ALONE =
-      Property.of(
-              "alone",
-              ValueType.flag(),
-              MainWire::alone,
-              "Write true when it lies in no pipe and with no others.")
-          .whenOmitted("it lies in a pipe with others")
-          .withQuestion(
-              "how they lie",
-              List.of(
-                  "open: these two alone in the air. pipe: in a pipe or sheath all the way from",
-                  "the battery. bundle: with other wires, in no pipe."),
-              List.of(
-                  "Wires that warm each other carry less; in a sheath a fuse may be farther off."))
-          .withChangeLabel("by itself");
+  public static final Property<MainWire, Boolean> MAIN_ALONE = alone(MainWire::alone, "it lies");
 
-  public static final Property<MainWire, Boolean> MAIN_SHEATHED =
-      Property.of("sheathed", ValueType.flag(), MainWire::sheathed, SHEATH)
-          .whenOmitted("it is not")
-          .withChangeLabel("in a sheath");
+  public static final Property<MainWire, Boolean> MAIN_SHEATHED = sheathed(MainWire::sheathed);
 
   public static final List<Property<MainWire, ?>> OF_MAIN_WIRE =
       List.of(
@@ -246,6 +184,51 @@ public final class WireProperties {
                 "them behind it: 10 mm2 105 C. Left out, they count as 60."),
             List.of("What a wire may carry and what it loses follow from its copper."))
         .withChangeLabel("copper");
+  }
+
+  private static <O> Property<O, Double> fuseDistance(
+      Function<O, Optional<Double>> distance, String fuse) {
+    return number(
+            "fuseAt",
+            BoatQuantity.WIRE_TO_FUSE,
+            distance,
+            "Measure along the wire from the battery to " + fuse + ", in metres.")
+        .withQuestion(
+            "fuse from battery",
+            List.of("Along the wire from the pole of the battery to the fuse."),
+            List.of("The wire before the fuse is guarded by nothing; not known counts as too far."))
+        .whenOmitted("as too far")
+        .withChangeLabel("fuse from the battery");
+  }
+
+  private static <O> Property<O, Double> insulation(Function<O, Optional<Double>> degrees) {
+    return number("insulation", BoatQuantity.INSULATION, degrees, DEGREES)
+        .whenOmitted("60 degrees Celsius")
+        .withChangeLabel("insulation");
+  }
+
+  private static <O> Property<O, Boolean> alone(
+      Function<O, Optional<Boolean>> alone, String wires) {
+    return Property.of(
+            "alone",
+            ValueType.flag(),
+            alone,
+            "Write true when " + wires + " in no pipe and with no others.")
+        .whenOmitted("it lies in a pipe with others")
+        .withQuestion(
+            "how they lie",
+            List.of(
+                "open: these two alone in the air. pipe: in a pipe or sheath all the way from",
+                "the battery. bundle: with other wires, in no pipe."),
+            List.of(
+                "Wires that warm each other carry less; in a sheath a fuse may be farther off."))
+        .withChangeLabel("by itself");
+  }
+
+  private static <O> Property<O, Boolean> sheathed(Function<O, Optional<Boolean>> sheathed) {
+    return Property.of("sheathed", ValueType.flag(), sheathed, SHEATH)
+        .whenOmitted("it is not")
+        .withChangeLabel("in a sheath");
   }
 
   private static <O> Property<O, Integer> gauge(Function<O, Optional<Integer>> gauge) {

@@ -21,6 +21,7 @@ import thwartwise.walk.questions.ChamberBoxVolume;
 import thwartwise.walk.questions.ChamberQuestions;
 import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.ElectricalQuestions;
+import thwartwise.walk.questions.EquipmentQuestions;
 import thwartwise.walk.questions.FullWalkSections;
 import thwartwise.walk.questions.GuessedMasses;
 import thwartwise.walk.questions.HullQuestions;
@@ -92,7 +93,7 @@ final class BoatScript {
         new KitQuestions(replay, quantities, outline, chambers, places, limits, propulsion);
     carried.kit(some -> known.with(b -> b.withKit(some)));
     known.with(new OutfitQuestions(replay, quantities)::asked);
-    known.with(carried::equipped);
+    known.with(new EquipmentQuestions(replay, quantities)::equipped);
     Boat fitted = known.with(new ElectricalQuestions(replay, quantities, today, carried)::asked);
     replay.begin(FullWalkSections.PEOPLE);
     List<Person> aboard = new PeopleQuestions(replay, quantities, places, fitted.kit()).aboard();

@@ -26,6 +26,7 @@ import thwartwise.walk.questions.ConfirmationQuestions;
 import thwartwise.walk.questions.ElectricalQuestions;
 import thwartwise.walk.questions.FillingQuestions;
 import thwartwise.walk.questions.GuessedMasses;
+import thwartwise.walk.questions.KitPositionQuestions;
 import thwartwise.walk.questions.KitQuestions;
 import thwartwise.walk.questions.MethodQuestions;
 import thwartwise.walk.questions.OpeningQuestions;
@@ -89,7 +90,7 @@ final class ChangedScript {
     return replay.ask(
         WordQuestions.oneOf("changed.boat", "Which boat", known.names())
             .how("One of: " + ChoiceReader.listed(known.names()) + ".")
-            .why("All that is not asked is taken from its boat file."));
+            .why("Everything that is not asked is taken from its boat file."));
   }
 
   /** The place in the walk at which a change is asked for. */
@@ -182,7 +183,7 @@ final class ChangedScript {
             "electrics: labels of battery and motor, a timed run, panel, wires. outfit:",
             "rowlocks, cleat, anchor line or leak. how measured: by tape, scales or jug.",
             "Or in a row: weight; and the mass.")
-        .why("Each change can cost a person or buy one; the two are shown side by side.")
+        .why("A change can cost a person or gain one; before and after are both shown.")
         .orElse(What.NOTHING, "nothing");
   }
 
@@ -215,7 +216,9 @@ final class ChangedScript {
   private static Boat kitMoved(At at, Boat boat) {
     Kit moved = at.one("Moved", boat.kit(), Kit::name);
     String subject = "Kit " + WordQuestions.quoted(moved.name());
-    Kit there = moved.movedTo(at.kit(boat).at(at.key(), subject));
+    KitPositionQuestions position =
+        new KitPositionQuestions(at.replay(), at.quantities(), at.outline(boat), at.limits());
+    Kit there = moved.movedTo(position.at(at.key(), subject));
     return boat.withKit(boat.kit().stream().map(k -> k == moved ? there : k).toList());
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
@@ -23,8 +22,6 @@ import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.AnswerBasis;
 import thwartwise.measure.Rounding;
 import thwartwise.measured.BoatProperties;
-import thwartwise.measured.Property;
-import thwartwise.measured.Property.Settable;
 import thwartwise.plausibility.PlausibleLimits;
 import thwartwise.plausibility.UsualKit;
 import thwartwise.walk.engine.QuantityQuestions;
@@ -38,15 +35,6 @@ import thwartwise.walk.engine.WordQuestions;
 
 /** Questions for everything carried that is not built in. */
 public final class KitQuestions {
-  /**
-   * How far kit may reach beyond the hull, m: a motor hangs aft of the transom and below the
-   * bottom, and oars stick out.
-   */
-  private static final double BEYOND = 1.0;
-
-  /** The error allowed for a tape, m. */
-  private static final double UNDER = 0.02;
-
   private static final String[] USUAL =
       Question.wrapped(
               "Any name. A usual mass is offered for: "
@@ -65,7 +53,7 @@ public final class KitQuestions {
 
   private final Replay replay;
   private final QuantityQuestions quantities;
-  private final Outline outline;
+  private final KitPositionQuestions position;
   private final List<ChamberPart> chambers;
   private final List<Place> places;
   private final PlausibleLimits limits;
@@ -83,7 +71,7 @@ public final class KitQuestions {
     this.driven = driven;
     this.replay = replay;
     this.quantities = quantities;
-    this.outline = outline;
+    this.position = new KitPositionQuestions(replay, quantities, outline, limits);
     this.places = places;
     this.chambers = chambers.stream().flatMap(c -> c.parts().stream()).toList();
   }
@@ -98,45 +86,10 @@ public final class KitQuestions {
                     .how(
                         "Motor, battery, tank, anchor, oars, water can, bags: each by itself, in a",
                         "row with ; between, nothing for what Enter means; or its name alone.")
-                    .why("Kit comes off what is left for people, and where it lies matters."),
+                    .why("Kit is subtracted from what is left for people, and its place matters."),
             this::item,
             known);
   }
-
-  /** The boat with the fittings that the table asks for; it may have none of them. */
-  public Boat equipped(Boat boat) {
-    Boat equipped = boat;
-    for (Settable<Boat, Double> row : BoatProperties.EQUIPMENT) {
-      equipped = row.concerns().test(equipped) ? equipped(row, equipped) : equipped;
-    }
-    return equipped;
-  }
-
-  private Boat equipped(Settable<Boat, Double> row, Boat boat) {
-    Property<Boat, Double> property = row.property();
-    return replay
-        .ask(
-            quantities
-                .asked(property, property.key(), property.subject())
-                .or(typed -> property == BoatProperties.BAILER ? bucket(typed) : Optional.empty())
-                .orNone(property.whenOmitted()))
-        .map(said -> row.setter().apply(boat, said))
-        .orElse(boat);
-  }
-
-  /**
-   * A bailer that nobody filled from a jug. Household buckets hold ten litres or more (judgement).
-   */
-  private Optional<Reading<Double>> bucket(String typed) {
-    return typed.strip().equalsIgnoreCase("bucket") || typed.strip().equalsIgnoreCase("a bucket")
-        ? Optional.of(
-            quantities
-                .litres(BoatProperties.BAILER.key(), "")
-                .read("about " + BUCKET_LITRES + " l"))
-        : Optional.empty();
-  }
-
-  private static final int BUCKET_LITRES = 10;
 
   public Kit item(String key, List<Kit> before) {
     String title = "Kit " + (before.size() + 1);
@@ -146,7 +99,7 @@ public final class KitQuestions {
   private Kit item(String key, String name) {
     String subject = "Kit " + WordQuestions.quoted(name);
     double mass = mass(key, subject, name);
-    Vector3 at = at(key, subject);
+    Vector3 at = position.at(key, subject);
     boolean fastened = fastened(key, subject);
     Optional<String> in = in(key, subject, name);
     Optional<Double> volume =
@@ -207,76 +160,6 @@ public final class KitQuestions {
   /** The mass to count: one that nobody weighed counts as a guess. */
   private static double heavy(UsualKit usual) {
     return usual.mass() * QuantityQuestions.HEAVIER;
-  }
-
-  public Vector3 at(String key, String subject) {
-    double x = along(key, subject);
-    double y = across(key, subject, x);
-    return Vector3.of(x, y, up(key, subject));
-  }
-
-  private double along(String key, String subject) {
-    return replay.ask(
-        quantities
-            .length(key + ".x", subject + ", forward of the aft end")
-            .how("Tape from the aft end to its middle; aft of the aft end with a minus.")
-            .why("It trims the boat.")
-            .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
-            .within(
-                quantities.length(
-                    outline.aft() - BEYOND,
-                    outline.fore() + BEYOND,
-                    "length of the hull and a pace"))
-            .within(x -> outside(Math.max(outline.aft() - x, x - outline.fore()))));
-  }
-
-  /** Doubts a place that is too far beyond the hull for anything carried. */
-  private Optional<Warning> outside(double beyond) {
-    return beyond > limits.kitOutside()
-        ? Optional.of(
-            new Warning(
-                "That is %s outside the hull, where nothing is carried. Measure it again."
-                    .formatted(quantities.show(beyond)),
-                Optional.empty(),
-                true))
-        : Optional.empty();
-  }
-
-  private double across(String key, String subject, double x) {
-    double most = outline.halfBeam() + BEYOND / 2;
-    return replay.ask(
-        quantities
-            .length(key + ".y", subject + ", port of the middle")
-            .how("From the middle line to its middle, to port; to starboard with a minus.")
-            .why("It heels the boat.")
-            .within(quantities.length(-most, most, "breadth of the hull and half a pace"))
-            .within(y -> outside(Math.abs(y) - outline.railAt(x))));
-  }
-
-  private double up(String key, String subject) {
-    return replay.ask(
-        quantities
-            .length(key + ".z", subject + ", height of its middle")
-            .how("From the baseline straight up to its middle.")
-            .why("High kit makes the boat tender.")
-            .within(
-                quantities.length(outline.lowest() - BEYOND, 2.5, "height of kit in such a boat"))
-            .within(this::underTheKeel)
-            .within(
-                z -> outside(z - outline.highest() - limits.kitAboveRail() + limits.kitOutside())));
-  }
-
-  /** Doubts a negative place, which is most often a minus typed by mistake. */
-  private Optional<Warning> underTheKeel(double z) {
-    if (!(z < outline.lowest() - UNDER)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Warning(
-            "%s is under the keel, where nothing is carried. Did you mean %s?"
-                .formatted(quantities.show(z), quantities.show(-z)),
-            Optional.of(Rounding.metres(-z)),
-            true));
   }
 
   /**
