@@ -128,7 +128,7 @@ public final class BoatProperties {
           .withQuestion(
               "What the hull is made of",
               List.of("What most of the shell is made of. Plywood under a glass skin is plywood."),
-              List.of("A swamped hull lifts or pulls down by what it is made of."))
+              List.of("Its material decides whether a swamped hull lifts or pulls down."))
           .withChangeLabel("what the hull is made of");
 
   public static final Property<HullMeasurements, Double> DENSITY =
@@ -139,7 +139,7 @@ public final class BoatProperties {
               "Weigh a soaked offcut of known size and write kg/m3.")
           .whenOmitted("that of the material, soaked")
           .withQuestion(
-              "Density of that stuff, soaked",
+              "Density of that material, soaked",
               List.of(
                   "Weigh a soaked offcut and see how much water it pushes out of a full jug:",
                   "kilograms divided by litres, times 1000."),
@@ -171,7 +171,7 @@ public final class BoatProperties {
           .withQuestion(
               "Height of the floor",
               List.of("Up from the baseline to the floorboards, or to the bottom's inside."),
-              List.of("Whoever stands, stands on this."))
+              List.of("People who stand, stand on this."))
           .withChangeLabel("the height of the floor");
 
   public static final List<Property<HullMeasurements, ?>> OF_HULL =
@@ -231,7 +231,7 @@ public final class BoatProperties {
           .withQuestion(
               "A weir, sluice or fall within reach?",
               List.of("Look from the bank on a lively day, or ask who knows the water."),
-              List.of("Whoever is carried there is not held up by any boat."))
+              List.of("No boat holds up a person who is carried there."))
           .withChangeLabel("whether a weir is near");
 
   public static final Property<Waters, Boolean> WASH =

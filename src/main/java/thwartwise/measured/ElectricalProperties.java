@@ -71,8 +71,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "made of what",
               List.of("It stands on the label."),
-              List.of(
-                  "How much of its charge may be used, and what age and cold take, hangs on it."))
+              List.of("It decides how much of its charge counts, and what age and cold take."))
           .whenOmitted("the poorest")
           .withChangeLabel("chemistry");
 
@@ -85,7 +84,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "made to start an engine?",
               List.of("yes: the label names cold cranking amperes (CCA), or it came out of a car."),
-              List.of("Such a battery dies of being drawn down: only a fifth of it counts."))
+              List.of("Deep discharge ruins such a battery: only a fifth of it counts."))
           .whenOmitted("as one")
           .withChangeLabel("made to start engines");
 
@@ -160,7 +159,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "current at full power",
               List.of("Amperes on its plate or in its book; or watts with W behind the number."),
-              List.of("The battery lasts by it."))
+              List.of("It decides how long the battery lasts."))
           .whenOmitted("by thrust or power")
           .withChangeLabel("current at full power");
 
@@ -186,8 +185,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "lowest point below the bottom",
               List.of("Under way: from the lowest line of the bottom down to skeg or propeller."),
-              List.of(
-                  "It says how much water it wants, and how far it heels the boat put hard over."))
+              List.of("It decides the depth it needs, and the heel with the motor hard over."))
           .whenOmitted("not measured")
           .withChangeLabel("lowest point below the bottom");
 
@@ -200,7 +198,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "the same when tilted",
               List.of("Tilted for shallow water; with a minus where it is above the bottom."),
-              List.of("It says over which depth it still strikes."))
+              List.of("It decides the depth in which it still touches."))
           .whenOmitted("not measured")
           .withChangeLabel("lowest point when tilted");
 
@@ -342,7 +340,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "area seen from the side",
               List.of("As it stands on the boat: its length by the height of what stands up."),
-              List.of("The wind leans on it high up. Not known counts as standing on its edge."))
+              List.of("The wind pushes on it high up. Not known counts as standing on its edge."))
           .whenOmitted("by its watts")
           .withChangeLabel("area from the side");
 
@@ -358,7 +356,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "Latitude where the boat is kept",
               List.of("Off a map, in whole degrees; in the south with S behind it or a minus."),
-              List.of("The sun of each month follows from it."))
+              List.of("It decides the sun of each month."))
           .whenOmitted("gives nothing")
           .withChangeLabel("the latitude");
 
@@ -371,7 +369,7 @@ public final class ElectricalProperties {
           .withQuestion(
               "What cuts off everything at once",
               List.of("A switch, or a plug at the battery, in reach of whoever steers."),
-              List.of("A fire is put out by it first."))
+              List.of("In a fire it is the first thing to use."))
           .whenOmitted("nothing")
           .withChangeLabel("what cuts off everything at once");
 

@@ -69,7 +69,7 @@ public final class OutfitProperties {
           .withQuestion(
               "water that came in",
               List.of("Dry it, wait half an hour, sponge it into a measured bucket."),
-              List.of("So many minutes it takes until there is too much in the boat."))
+              List.of("It tells how soon there is too much water in the boat."))
           .withChangeLabel("water that came in");
 
   public static final Property<SeamLeak, Double> LEAK_TIME =
@@ -81,7 +81,7 @@ public final class OutfitProperties {
           .withQuestion(
               "in how many minutes",
               List.of("By the watch, from dry to sponged."),
-              List.of("It makes a rate of the litres."))
+              List.of("Litres by time give the rate of the leak."))
           .withChangeLabel("time it took");
 
   public static final List<Property<SeamLeak, ?>> OF_LEAK = List.of(LEAK_LITRES, LEAK_TIME);

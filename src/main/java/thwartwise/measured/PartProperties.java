@@ -68,7 +68,7 @@ public final class PartProperties {
           .withQuestion(
               "diameter",
               List.of("Clear across the hole."),
-              List.of("How fast water runs in goes by it."))
+              List.of("It decides how fast water runs in."))
           .withChangeLabel("diameter");
 
   public static final Property<Opening, Boolean> OPENING_ATHWART =
@@ -243,7 +243,7 @@ public final class PartProperties {
           .withQuestion(
               "posture",
               List.of("What they do there most of the time under way."),
-              List.of("Who kneels or stands is higher up than who sits."))
+              List.of("People who kneel or stand are higher up than those who sit."))
           .withChangeLabel("posture")
           .withLabel("people ");
 

@@ -25,7 +25,7 @@ record LookOffer(Conversation conversation, LocalDate today, Workspace workspace
   private static final int A_MINUTE = 2;
 
   private static final String LATER =
-      "  Later, then: until somebody looks, each of them stands as not looked at.";
+      "  Later, then: until somebody looks, each of them counts as not looked at.";
   private static final String NOT_UNDERSTOOD =
       " is neither yes nor later. Type yes, or Enter for later.";
 

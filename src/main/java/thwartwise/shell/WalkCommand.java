@@ -74,12 +74,12 @@ final class WalkCommand implements ShellCommand {
           again   a whole row again: again kit 2; list kit shows the rows
           why     how to measure this, and what it is for
           show    a sketch of what is measured where
-          skip    leave it out; what is then taken is said
+          skip    leave it out; the walk says what is assumed
           stop    leave; the answers are kept (Ctrl-C and Ctrl-D do the same)
 
-        Every answer is kept as soon as it is taken. Type "walk" again to go on with
+        Every answer is saved as soon as it is taken. Type "walk" again to go on with
         a walk that is not finished. At the end the boat is inspected, boat file and
-        dated record are written together, and one screen tells what came of it.
+        dated record are written together, and one screen shows the result.
         Ctrl-C during that work leaves everything as it was.
         Answers may also come from a pipe. All stations can be given at once, pasted
         or by --stations FILE, and one thing of several on one line: "help stations".

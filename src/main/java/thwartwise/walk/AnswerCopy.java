@@ -69,7 +69,7 @@ record AnswerCopy(Walk walk, AnswerGroup group, int other) {
   }
 
   private static final String NOT_COPIED =
-      "What was measured of another chamber says nothing of this one. Type what this one showed.";
+      "What was measured of another chamber says nothing about this one. Type what this one showed.";
 
   private boolean isMeasured(List<Answer> sofar) {
     return isOpen(sofar, AnswerGroup::isMeasuredOfItself);

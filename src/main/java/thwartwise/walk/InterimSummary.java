@@ -12,8 +12,8 @@ import thwartwise.walk.engine.ReplayResult.PartialBoat;
 public final class InterimSummary {
   /** Printed once, before the first summary. */
   public static final String FIRST =
-      "A line that begins with \"So far\" looks at a few limits of what is known by now and promises"
-          + " nothing; the answer at the end looks at all of them, and may be fewer people.";
+      "A line that begins with \"So far\" checks only a few limits and promises nothing;"
+          + " the answer at the end checks all of them and may be fewer people.";
 
   private static final String[] ADULTS = {
     "nobody yet",

@@ -9,28 +9,28 @@ final class Introduction {
       Print "sheet" first and fill it in at the boat: tape, long line, spirit level,
       scales, litre jug. What was not measured or tested counts for nothing; "about
       20" is a guess. Every answer is kept: stop at any time. These always work:
-      back, list, change 12, why, show, skip, stop; help start tells of a trial.""";
+      back, list, change 12, why, show, skip, stop; help start describes a trial.""";
 
   /** The text of {@code help start}. */
   static final String REST =
       """
-      A trial on the bank needs no program. In calm water that is knee-deep, jackets
-      on, somebody standing by: load the boat to the limit and look how much rail is
-      left. Then everyone to one side, slowly. Then swamp it, and see whether it
-      stays level and holds everybody's head clear of the water.
+      A trial on the bank needs no program. In calm, knee-deep water, jackets on,
+      somebody standing by: load the boat to the limit and look how much rail is
+      left. Then everyone to one side, slowly. Then swamp it, and see whether
+      it stays level and holds everybody's head clear of the water.
 
-      Of a borrowed boat nobody counts as held up when it is full of water until a
-      leak test of a chamber is shown or a trial was seen. Ten minutes on the bank
-      tell you more: swamp it in knee-deep water, jackets on, with the crew sitting
-      in it, and look whether it stays level with every head clear. Type that where
-      the walk asks what shows it, or at "today".
+      A borrowed boat counts as holding nobody up when full of water, until a leak
+      test of a chamber is shown or a trial was seen. Ten minutes on the bank tell
+      more: swamp it in knee-deep water, jackets on, with the crew sitting in it, and
+      look whether it stays level with every head clear. Enter the result where the
+      walk asks what shows it, or at "today".
 
       back: the last question again. list: the answers so far; list kit: what is
       carried, a row each. change 12: answer number 12 again; again kit 2: a row.
       why: how to measure this, and what for. show: a sketch, where there is one.
       skip: leave it out, where that is possible. stop: keep it all and leave. Where
       several figures are asked in a row, type them at once with ; between them.
-      Where one thing is as another: same, or same as 3; where it lies is asked.""";
+      For a thing equal to another: same, or same as 3; its position is asked.""";
 
   private Introduction() {}
 }

@@ -359,7 +359,7 @@ public final class Walk {
     return count == 0
         ? Optional.empty()
         : Optional.of(
-            "Left out, since no question asks for them any more: answers kept, " + count + ".");
+            "Answers left out, because no question asks for them any more: " + count + ".");
   }
 
   private static final String NO_SKETCH =

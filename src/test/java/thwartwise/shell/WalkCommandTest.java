@@ -57,7 +57,7 @@ class WalkCommandTest {
     assertThat(shell.out())
         .containsPattern(
             "\nLook over the fittings now, about \\d+ min\\? \\(yes, later\\) \\[Enter: later\\]: ")
-        .contains("Later, then: until somebody looks, each of them stands as not looked at.");
+        .contains("Later, then: until somebody looks, each of them counts as not looked at.");
     assertThat(BoatFile.read(workspace().boatPath("Bath Mat")).pointAnswers()).isEmpty();
   }
 

@@ -140,7 +140,7 @@ class BackAndResumeTest {
     Step.Done done = (Step.Done) Sheet.WALK.next(answers);
     assertThat(done.boat()).isEqualTo(Sheet.small().boat());
     assertThat(done.note())
-        .hasValue("Left out, since no question asks for them any more: answers kept, 2.");
+        .hasValue("Answers left out, because no question asks for them any more: 2.");
   }
 
   @Test

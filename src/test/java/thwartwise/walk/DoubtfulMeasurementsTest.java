@@ -167,12 +167,12 @@ class DoubtfulMeasurementsTest {
     Reply.Refused asked = refused(FULL, "hull.density", "0.9");
     assertThat(asked.reason())
         .isEqualTo(
-            "No stuff is so light; was it taken as kilograms a litre? Did you mean 900 kg/m³?");
+            "No material is so light; was it read as kilograms a litre? Did you mean 900 kg/m³?");
     assertThat(asked.meant()).hasValue("900");
     assertThat(asked.insisted()).isEmpty();
     assertThat(refused(FULL, "hull.density", "250").reason())
         .isEqualTo(
-            "Hulls are hardly made of such stuff: soaked cedar is 500, a foam sandwich with its"
+            "Hulls are hardly made of that: soaked cedar is 500, a foam sandwich with its"
                 + " skins 300, steel 7850 kg/m³. Weigh it again.");
     assertThat(
             FULL.with("hull.density", "250 indeed").with("hull.mass", "30").boat().hull().density())

@@ -278,7 +278,7 @@ class SlipsTest {
   void impossible_stuff_is_refused() {
     assertThat(FULL.refused("hull.density", "49"))
         .isEqualTo(
-            "No hull is made of such stuff: densities run from 50 (foam) to 8000 (steel) kg/m³."
+            "No hull is made of that: densities run from 50 (foam) to 8000 (steel) kg/m³."
                 + " Type kilograms for each cubic metre.");
   }
 }

@@ -40,7 +40,7 @@ class WordsOfTheWalkTest {
             """
         Plumb both ends down to the ground and tape between the marks. In a row with ;
         between; the length alone: the rest is asked, or comes as a table of stations.
-        Only used to catch slips of the tape in the answers that follow.
+        It is only used to find slips of the tape in the answers that follow.
         Type a length such as 1.02 (metres), 102 cm or 3' 4 1/2".
         Or the whole row, with ; between; what the row leaves out is asked after it.
         It cannot be left out: without it nothing can be worked out.

@@ -104,7 +104,7 @@ record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption
             .length("short.depth", "Depth from rail to bottom, where the rail is lowest")
             .how("A stick across the rails; from its underside straight down to the bottom.")
             .show(Sketches.SHORT)
-            .why("What is left of it above the water is all that keeps the water out.")
+            .why("Only the part above the water keeps the water out.")
             .within(
                 quantities
                     .length(0.15, Math.min(0.9, beam), "depth of a boat so broad")
@@ -151,7 +151,7 @@ record BorrowedHull(Replay replay, QuantityQuestions quantities, List<Assumption
                 .how(
                     "What most of the shell is made of: look at a cut edge. Plywood under a glass",
                     "skin is plywood. Enter or unknown: it is taken to sink as aluminium does.")
-                .why("A swamped hull lifts or pulls down by what it is made of.")
+                .why("Its material decides whether a swamped hull lifts or pulls down.")
                 .orElse(Optional.empty(), "unknown"));
     if (material.isEmpty()) {
       assumed.add(new Assumption.Simplified(Simplification.MATERIAL_NOT_KNOWN));

@@ -26,8 +26,8 @@ record BorrowedKit(
             quantities
                 .power("short.motor", "Motor on the stern, its power")
                 .how(
-                    "As it stands on it: 2.2 kW, 3 hp, 400 W. no when there is none. Then what all",
-                    "else weighs that is carried, in one bag on the scales; 0 for nothing.")
+                    "From its plate: 2.2 kW, 3 hp, 400 W. no when there is none. In a row: then the",
+                    "weight of all else that is carried, in one bag on the scales; 0 for nothing.")
                 .why("A motor weighs on the stern, and rules ask for its power.")
                 .within(quantities.usual(BoatQuantity.KILOWATTS))
                 .orNone("none")

@@ -90,7 +90,7 @@ record BorrowedPeople(
                     "Such as Iris %s, Tom %s dressed, boy 12, girl 10, adult."
                         .formatted(either("62 kg", "137 lb"), either("80 kg", "176 lb")),
                     "Children go by age. Enter: nobody is named; the figures hold for any crew.")
-                .why("The dry figures say whether these people may sit in it so.")
+                .why("The dry figures say whether these people may sit like this.")
                 .unless(this::tooMany)
                 .optional("nobody named"))
         .orElse(List.of());

@@ -39,9 +39,9 @@ record BorrowedSeats(
                     "short.seats", "How many seats across, or are they along the sides", SEATS)
                 .how(
                     "Thwarts and benches people sit on; not the floor, not a deck. sides: there are",
-                    "benches along both sides; whatever seats across there are besides stay empty.")
+                    "benches along both sides; any seats across stay empty then.")
                 .show(Sketches.PLACES)
-                .why("People are put at seats, and told which.")
+                .why("Each person gets a seat, and the page names it.")
                 .row(
                     "Seats across",
                     List.of(

@@ -197,7 +197,7 @@ public final class WordQuestions {
     // Such a name could never be typed again.
     return OBEYED.contains(name.toLowerCase(Locale.ROOT))
         ? Optional.of(
-            PrintableText.excerpt(name) + " is a word this walk obeys. Type another name.")
+            PrintableText.excerpt(name) + " is a command of this walk. Type another name.")
         : Optional.empty();
   }
 

@@ -65,7 +65,7 @@ record BalanceQuestions(
                 "Enter takes the centre of its skin, with what it weighs beyond that, at least",
                 "a quarter, at the rail. tilt: you measured it, tilting it on one trestle.")
             .show(Sketches.TILT)
-            .why("Too low a figure flatters the boat; the one of Enter is on the cautious side.")
+            .why("A figure that is too low flatters the boat; that of Enter is cautious.")
             .within(quantities.length(outline.lowest(), outline.highest(), "height of the hull"))
             .orWord(TILT, "by its tilt on a trestle");
     return skin.highCentre(mass)

@@ -134,7 +134,7 @@ public final class ChamberQuestions {
                 "box under a thwart. side: under a seat along a side. block: anything else.",
                 "Or all of it on one line, with ; between, in the order asked.")
             .show(Sketches.CHAMBERS)
-            .why("Only the limits are asked that such a one has; the hull is the others."));
+            .why("Only the limits of such a chamber are asked; the hull closes its other sides."));
   }
 
   /** The words for a chamber in questions; twins are named by their sides. */

@@ -114,7 +114,7 @@ public final class ConfirmationQuestions {
             WordQuestions.bound("kept." + id.text(), doubt.measured()),
             "Kept, " + what + ", because")
         .how(how.toArray(String[]::new))
-        .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
+        .why("A wrong measurement describes another boat; nothing is recommended for that.")
         .orNone("not kept");
   }
 }

@@ -44,7 +44,7 @@ public record ElectricalQuestions(
             "yes: what their labels say, a timed run, fuses. range then tells when to turn",
             "back, and wiring which wires burn. no: they count as weight alone. The sheet",
             "for the pencil is one of its own: sheet --fittings.")
-        .why("The way home hangs on the battery, and a wire without a fuse burns.")
+        .why("The way home depends on the battery, and a wire without a fuse burns.")
         .orElse(false, "no");
   }
 
@@ -67,8 +67,8 @@ public record ElectricalQuestions(
             .or(Part.WIRES, "wires", "lamps", "fuses", "circuits", "switch");
     Part part =
         replay.ask(
-            WordQuestions.choice(key + ".part", "Which part, entered anew", parts)
-                .how("What is entered now takes the place of what was known of that part.")
+            WordQuestions.choice(key + ".part", "Which part is entered again", parts)
+                .how("What is entered now replaces what was known of that part.")
                 .why("The rest stays as it was."));
     return switch (part) {
       case BATTERY -> battery(key, boat);

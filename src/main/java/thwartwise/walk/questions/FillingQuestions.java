@@ -190,7 +190,7 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
             quantities
                 .leaked(key + ".litresIn", subject + ", water that got through")
                 .how("What leaked in or out in that time, measured with the jug; none is 0.")
-                .why("A chamber that leaks is not proven by having been tried.")
+                .why("A test does not prove a chamber that leaks.")
                 .within(quantities.usual(BoatQuantity.LEAKED_LITRES)));
     return cubicMetres * 1000;
   }
@@ -199,6 +199,6 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
     return replay.ask(
         WordQuestions.remark(key + ".by", subject + ", tested by")
             .how("Who did the test.")
-            .why("A proof has somebody's name to it."));
+            .why("The record names the person who did it."));
   }
 }

@@ -105,7 +105,7 @@ public final class HullQuestions {
       String meant = Rounding.plain(perLitre);
       return Optional.of(
           new Warning(
-              "No stuff is so light; was it taken as kilograms a litre? Did you mean %s kg/m³?"
+              "No material is so light; was it read as kilograms a litre? Did you mean %s kg/m³?"
                   .formatted(meant),
               Optional.of(meant),
               false));
@@ -114,7 +114,7 @@ public final class HullQuestions {
         ? Optional.empty()
         : Optional.of(
             new Warning(
-                "Hulls are hardly made of such stuff: soaked cedar is 500, a foam sandwich with its"
+                "Hulls are hardly made of that: soaked cedar is 500, a foam sandwich with its"
                     + " skins 300, steel 7850 kg/m³. Weigh it again.",
                 Optional.empty(),
                 true));
@@ -124,7 +124,7 @@ public final class HullQuestions {
     return BoatQuantity.DENSITY.believes(density)
         ? Optional.empty()
         : Optional.of(
-            "No hull is made of such stuff: densities run from 50 (foam) to 8000 (steel) kg/m³."
+            "No hull is made of that: densities run from 50 (foam) to 8000 (steel) kg/m³."
                 + " Type kilograms for each cubic metre.");
   }
 
@@ -188,7 +188,7 @@ public final class HullQuestions {
             "Plumb both ends down to the ground and tape between the marks. In a row with ;",
             "between; the length alone: the rest is asked, or comes as a table of stations.")
         .show(Sketches.LENGTHS)
-        .why("Only used to catch slips of the tape in the answers that follow.")
+        .why("It is only used to find slips of the tape in the answers that follow.")
         .within(quantities.length(1.5, 8.0, "length of any boat this is for").unlessInsisted())
         .row(
             "The hull",
@@ -224,7 +224,7 @@ public final class HullQuestions {
     drawn.add("no: type list, then change and the number of the answer that is wrong.");
     return WordQuestions.yesNo("hull.looks", "Does this look like your boat?")
         .how(drawn.toArray(String[]::new))
-        .why("A slip of the tape is seen at a glance here, and by nobody later.")
+        .why("A slip of the tape shows here at a glance, and nobody sees it later.")
         .orElse(true, "yes")
         .ifUnknown(false, "no")
         .unless(yes -> yes ? Optional.empty() : Optional.of(MEND));
@@ -289,7 +289,7 @@ public final class HullQuestions {
             quantities
                 .length(key + ".from", "Decked from, forward of the aft end")
                 .how("Tape from the aft end to where the deck begins.")
-                .why("Only within this length is the rail no edge that floods.")
+                .why("Within this length alone the rail is no edge that floods.")
                 .row("Decked length " + number, List.of(DECKED))
                 .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
                 .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
@@ -298,7 +298,7 @@ public final class HullQuestions {
             quantities
                 .length(key + ".to", "Decked to, forward of the aft end")
                 .how("Tape from the aft end to where the deck ends.")
-                .why("Only within this length is the rail no edge that floods.")
+                .why("Within this length alone the rail is no edge that floods.")
                 .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
                 .within(quantities.length(outline.aft(), outline.fore(), "length of the hull"))
                 .unless(end -> OrderedLengths.backward("Decked length", from, end, quantities))

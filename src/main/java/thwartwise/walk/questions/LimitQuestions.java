@@ -119,7 +119,7 @@ record LimitQuestions(
     Limit bottom =
         Limit.of(
                 "down to",
-                "Up from the baseline to the inside of its bottom; hull: it has the boat's own.")
+                "Up from the baseline to the inside of its bottom; hull: it is the boat's own.")
             .or(HULL);
     QuestionDefinition<Optional<Double>> lower = limit(key + ".z.from", bottom, within);
     Optional<Double> from = replay.ask(lower);

@@ -37,7 +37,7 @@ record MotorQuestions(Replay replay, QuantityQuestions quantities, double volts)
                 .how(
                     "yes: its plate, then runs that were timed. Or on one line, with ; between:",
                     "yes; thrust; amperes; claimed hours; how deep; the same tilted; how far aft.")
-                .why("How far it goes and comes back is worked out of an electric one alone.")
+                .why("The range and the way back are worked out for an electric one alone.")
                 .orElse(false, "no"));
     return electric ? Optional.of(plate(key, kit)) : Optional.empty();
   }
@@ -76,7 +76,7 @@ record MotorQuestions(Replay replay, QuantityQuestions quantities, double volts)
                         "Pace a stretch of the bank, drive it there and back at one setting, read",
                         "watch and ammeter. Or on one line, with ; between: setting; metres; time",
                         "there; time back; amperes there; amperes back.")
-                    .why("Without it 2 knots are guessed, and every distance with it.")
+                    .why("Without it the speed is a guess of 2 knots, and every distance with it.")
                     .orElse(false, "no"),
             this::run);
   }

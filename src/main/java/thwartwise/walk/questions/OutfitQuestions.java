@@ -81,7 +81,8 @@ public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
     };
   }
 
-  private static final String WHY = "Each is worked out by itself; what is not entered is not.";
+  private static final String WHY =
+      "Each is worked out separately; what is not entered is left out.";
 
   private static final ChoiceReader<What> CHOICES =
       ChoiceReader.of(What.ROWLOCKS, "rowlocks", "rowlock", "oarlocks", "oars")
@@ -109,7 +110,7 @@ public record OutfitQuestions(Replay replay, QuantityQuestions quantities) {
             quantities
                 .length(key + ".pins", "Rowlocks, forward of the aft end")
                 .how("Tape from the aft end to where the pins of the pair stand.")
-                .why("Too near or too far from a seat nobody rows home from it.")
+                .why("Too near to or too far from a seat, nobody rows home from it.")
                 .unlessAmbiguous(quantities.feetOrInches(outline.aft(), outline.fore()))
                 .within(quantities.length(outline.aft(), outline.fore(), "length of the hull")));
     return before -> before.withOutfit(before.outfit().with(new Rowlocks(x)));

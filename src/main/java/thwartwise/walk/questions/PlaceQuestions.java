@@ -97,7 +97,7 @@ public final class PlaceQuestions {
         .map(
             side ->
                 new Warning(
-                    "%s is named for a side; people on a seat %s are reckoned %s."
+                    "%s is named for a side; people on a seat %s are counted %s."
                         .formatted(
                             WordQuestions.quoted(name),
                             lies == Lies.ACROSS || lies == Lies.AREA

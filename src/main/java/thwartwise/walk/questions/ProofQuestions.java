@@ -101,7 +101,7 @@ public final class ProofQuestions {
     QuestionDefinition<String> by =
         WordQuestions.remark("proof.by", "Who read it")
             .how("Who held the tape.")
-            .why("What was read has somebody's name to it.");
+            .why("The record names the person who read it.");
     return replay.ask(boat.measuredBy().map(who -> by.orElse(who, who)).orElse(by));
   }
 

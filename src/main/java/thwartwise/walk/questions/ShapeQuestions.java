@@ -70,7 +70,7 @@ public final class ShapeQuestions {
             "This looks wrong, " + PlausibilityWords.of(doubt.id()),
             ChoiceReader.of(true, "keep"))
         .how(how.toArray(String[]::new))
-        .why("What looks wrong makes another boat of it; nothing is recommended for that one.")
+        .why("A wrong measurement describes another boat; nothing is recommended for that.")
         .orElse(true, "keep");
   }
 }

@@ -82,7 +82,7 @@ final class StationFairnessQuestions {
                 "%s is %s".formatted(quantities.show(out.value()), TapeSlipWords.of(out.slip())),
                 mended(out),
                 "keep: it stays as typed, and its reason is asked for at the end.")
-            .why("A reading out of line makes another boat of it, most often a larger one."));
+            .why("A wrong reading describes another boat, most often a larger one."));
   }
 
   private String mended(FairnessOutlier out) {

@@ -62,9 +62,9 @@ public record TrialQuestions(
         replay.ask(
             badly("trial.level", "Level, off the bottom, all the time?")
                 .how(
-                    "yes: a stick went through under it, and no chamber took water; no end and no",
-                    "side went down, nor when you leaned, nor with each out first and each left in",
-                    "it alone. In doubt: no.")
+                    "yes: a stick went through under it, no chamber took water, and no end or side",
+                    "went down: also not when you leaned, when each got out first, and when each",
+                    "was left in it alone. In doubt: no.")
                 .why("A boat that lies over or takes water soon holds nobody."));
     boolean heads =
         replay.ask(
@@ -75,7 +75,7 @@ public record TrialQuestions(
         replay.ask(
             WordQuestions.remark("trial.by", "Who saw it")
                 .how("Who stood by and looked.")
-                .why("What was seen has somebody's name to it."));
+                .why("The record names the person who saw it."));
     return new ObservedTrial(today, by, people, mass, minutes, level, heads, seats);
   }
 
@@ -84,7 +84,7 @@ public record TrialQuestions(
     return replay.ask(
         WordQuestions.whole("trial.people", "How many sat in it full of water", 1, room)
             .how("Count those who sat in it all the time.")
-            .why("More than were seen may not go."));
+            .why("No more people than in the trial may go."));
   }
 
   private List<Integer> children(int people) {
@@ -129,7 +129,7 @@ public record TrialQuestions(
                 least,
                 most)
             .how("As they sat when it was full of water; 0 when nobody sat there.")
-            .why("Nobody was seen to be held up on a seat that stayed empty."));
+            .why("A seat that stayed empty shows nothing."));
   }
 
   private double mass(int people, List<Integer> children) {
@@ -137,7 +137,7 @@ public record TrialQuestions(
         quantities
             .carried("trial.mass", "All of them together, as they were dressed")
             .how("Each on the bathroom scales, dressed and with the jacket; add it up.")
-            .why("More weight than was seen may not go.")
+            .why("No more weight than in the trial may go.")
             .within(usual(people, children))
             .remark(mass -> each(mass, people)));
   }
