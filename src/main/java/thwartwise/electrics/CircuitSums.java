@@ -242,8 +242,9 @@ public record CircuitSums(
     return Ampacity.together(Ampacity.wires((int) alike, piped));
   }
 
+  /** A wire in a sheath is not in the open air, whatever else is stated of it. */
   private static boolean isAlone(Circuit circuit) {
-    return circuit.alone().orElse(false);
+    return circuit.alone().orElse(false) && !circuit.sheathed().orElse(false);
   }
 
   private static double wanted(
