@@ -33,6 +33,8 @@ class SentencesInReportTest {
           "hull",
           "inspection",
           "loadcase",
+          "measure",
+          "measured",
           "passage",
           "plausibility",
           "proof",
@@ -41,6 +43,21 @@ class SentencesInReportTest {
           "rules",
           "spread",
           "uncertainty");
+
+  /** Every other package, and why it has words of its own. */
+  private static final Map<String, String> WITH_WORDS =
+      Map.ofEntries(
+          Map.entry("report", "makes the sentences"),
+          Map.entry("page", "says what a form of the page leaves out"),
+          Map.entry("picture", "letters its drawings"),
+          Map.entry("today", "asks its ten questions with the words of the report"),
+          Map.entry("walk", "asks"),
+          Map.entry("sheet", "asks on paper"),
+          Map.entry("supposition", "refuses what is typed"),
+          Map.entry("shell", "commands and their help"),
+          Map.entry("files", "refuses what stands in a file"),
+          Map.entry("json", "refuses what stands in a file"),
+          Map.entry("archive", "refuses what lies in the folder"));
 
   private static final Map<String, String> WITH_SENTENCES =
       Map.ofEntries(
@@ -62,6 +79,29 @@ class SentencesInReportTest {
           Map.entry("CapacityFigure", "a word of the report"),
           Map.entry("Pose", "a word of the report"),
           Map.entry("UsualKit", "names of kit, to be recognized"),
+          // The table of values, and the reading of what people type.
+          Map.entry("BoatProperties", "question, help and remedy of each value"),
+          Map.entry("ElectricalProperties", "question, help and remedy of each value"),
+          Map.entry("OutfitProperties", "question, help and remedy of each value"),
+          Map.entry("PartProperties", "question, help and remedy of each value"),
+          Map.entry("WireProperties", "question, help and remedy of each value"),
+          Map.entry("BoatQuantity", "what is not believed, and the range"),
+          Map.entry("UnitSlip", "a unit"),
+          Map.entry("ValueType", "what a file may hold"),
+          Map.entry("ChoiceReader", "refuses what is typed"),
+          Map.entry("DayReader", "refuses what is typed"),
+          Map.entry("FeetInchesEighths", "refuses what is typed"),
+          Map.entry("NameReader", "refuses what is typed"),
+          Map.entry("NumberReader", "refuses what is typed"),
+          Map.entry("QuantityReader", "refuses what is typed"),
+          Map.entry("WrittenNumber", "refuses what is typed"),
+          Map.entry("YesOrNo", "refuses what is typed"),
+          Map.entry("NegativeAnswer", "words that people type"),
+          Map.entry("UnknownAnswer", "words that people type"),
+          Map.entry("RoundBounds", "the range in a refusal"),
+          Map.entry("Rounding", "a figure that is not known"),
+          Map.entry("UnitFormat", "a unit"),
+          Map.entry("UnitSystem", "a choice of units, with examples"),
           // Names of rules, and what a rule set must state for them.
           Map.entry("Formulas", "names of formulas"),
           Map.entry("Cfr183Loading", "names of formulas"),
@@ -110,6 +150,15 @@ class SentencesInReportTest {
     Set<String> found = new TreeSet<>();
     BELOW_REPORT.forEach(part -> found.addAll(withSentences(part)));
     assertThat(found).containsExactlyInAnyOrderElementsOf(WITH_SENTENCES.keySet());
+  }
+
+  @Test
+  void every_package_is_below_report_or_has_its_reason() throws IOException {
+    try (Stream<Path> parts = Files.list(Path.of("src/main/java/thwartwise"))) {
+      assertThat(parts.map(part -> part.getFileName().toString()))
+          .containsExactlyInAnyOrderElementsOf(
+              Stream.concat(BELOW_REPORT.stream(), WITH_WORDS.keySet().stream()).toList());
+    }
   }
 
   private static Set<String> withSentences(String part) {
