@@ -40,7 +40,8 @@ class OwnWordsTest {
       names(
           """
           TrialQuestions AnswerGroup BalanceQuestions BatteryQuestions BoatChoice BoatRecords CellSeparator
-          CommandInput DraftChoice AnswerReader EquipmentQuestions QuestionDefinition HullQuestions LabelFigure LimitQuestions PlanTerms
+          CommandInput ConditionReader DraftChoice AnswerReader EquipmentQuestions QuestionDefinition
+          WalkCommands HullQuestions LabelFigure LimitQuestions PlanTerms
           LookConversation LookOffer Main MotorQuestions NameMatch OpeningQuestions PageCommand PanelQuestions
           InspectionOutput LineSource PeopleText PeoplePhrase RecordArchive EnteredRows AnswerCopy SheetCommand
           StationQuestions StationRows StationTable CarefulMeasurements SupposeCommand SuppositionText TableFigure

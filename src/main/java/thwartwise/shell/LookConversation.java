@@ -19,7 +19,6 @@ import thwartwise.files.boat.BoatFile;
 import thwartwise.measure.NameReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
-import thwartwise.measure.YesOrNo;
 import thwartwise.page.LineWrap;
 import thwartwise.page.TextForm;
 
@@ -30,13 +29,6 @@ import thwartwise.page.TextForm;
 final class LookConversation {
   private static final String PROMPT = "yes, no, n/a or Enter (why, back, list, leave):";
   private static final String NOTE = "What is wrong? A note, or Enter:";
-  private static final String NOT_UNDERSTOOD =
-      " is none of the answers. Type yes, no or n/a, Enter for not looked at, a note behind a"
-          + " comma; or why, back, list or leave.";
-
-  private static final String NOT_CLEAR =
-      " may mean two things. Type no (not as it should be) or n/a (does not apply).";
-
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_NOTE = 200;
 
@@ -159,7 +151,7 @@ final class LookConversation {
     int comma = typed.indexOf(',');
     String word = (comma < 0 ? typed : typed.substring(0, comma)).strip();
     String note = comma < 0 ? "" : typed.substring(comma + 1).strip();
-    Reading<PointCondition> found = condition(word);
+    Reading<PointCondition> found = ConditionReader.read(word);
     found.refusal().ifPresent(why -> wrapped(PrintableText.excerpt(typed) + why));
     if (!(found instanceof Reading.Understood<PointCondition> condition)) {
       return false;
@@ -193,32 +185,6 @@ final class LookConversation {
     return reading instanceof Reading.Understood<String> understood
         ? Optional.of(understood.value())
         : Optional.empty();
-  }
-
-  /**
-   * The word none means n/a for a thing that the boat does not have, and no for a requirement that
-   * is not met.
-   */
-  private static Reading<PointCondition> condition(String word) {
-    return switch (word.toLowerCase(Locale.ROOT)) {
-      case "", "?", "skip", "don't know", "not looked at" ->
-          understood(PointCondition.NOT_LOOKED_AT);
-      case "n/a", "na", "does not apply" -> understood(PointCondition.DOES_NOT_APPLY);
-      case "none", "nothing", "never", "-" -> Reading.refused(NOT_CLEAR);
-      case "ok" -> understood(PointCondition.AS_IT_SHOULD_BE);
-      default -> yesOrNo(word);
-    };
-  }
-
-  private static Reading<PointCondition> yesOrNo(String word) {
-    return YesOrNo.read(word) instanceof Reading.Understood<Boolean> said
-        ? understood(
-            said.value() ? PointCondition.AS_IT_SHOULD_BE : PointCondition.NOT_AS_IT_SHOULD_BE)
-        : Reading.refused(NOT_UNDERSTOOD);
-  }
-
-  private static Reading<PointCondition> understood(PointCondition condition) {
-    return Reading.understood(condition, condition.word());
   }
 
   /** Not looking does not remove a fault that somebody found. */
