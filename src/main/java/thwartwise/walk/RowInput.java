@@ -53,7 +53,7 @@ record RowInput(Walk walk, AnswerGroup group) {
       }
       Reply reply = isOpen(sofar) ? walk.take(sofar, values[i]) : tooMany(i);
       if (!(reply instanceof Reply.Accepted accepted)) {
-        return new Reply.Refused(wrong(i + 1, values[i], sofar, reply));
+        return wrong(i, values, sofar, reply);
       }
       sofar = accepted.answers();
       understood.add(accepted.understood());
@@ -109,11 +109,22 @@ record RowInput(Walk walk, AnswerGroup group) {
     return new Reply.Refused("the row ends after " + taken + " of them.");
   }
 
-  private String wrong(int number, String value, List<Answer> sofar, Reply reply) {
-    String reason =
-        reply instanceof Reply.Refused refused ? refused.reason() : "a word, and no value.";
-    return "Value %d of the row, %s%s Nothing of the row was taken."
-        .formatted(number, PrintableText.excerpt(value.strip()), answering(sofar, reason));
+  /** Refuses the row, and offers it once more with what was probably meant by its value. */
+  private Reply wrong(int at, String[] values, List<Answer> sofar, Reply reply) {
+    Optional<Reply.Refused> refused =
+        reply instanceof Reply.Refused why ? Optional.of(why) : Optional.empty();
+    String reason = refused.map(Reply.Refused::reason).orElse("a word, and no value.");
+    return new Reply.Refused(
+        "Value %d of the row, %s%s Nothing of the row was taken."
+            .formatted(at + 1, PrintableText.excerpt(values[at].strip()), answering(sofar, reason)),
+        refused.flatMap(Reply.Refused::meant).map(value -> with(values, at, value)),
+        refused.flatMap(Reply.Refused::insisted).map(value -> with(values, at, value)));
+  }
+
+  private static String with(String[] values, int at, String value) {
+    String[] row = values.clone();
+    row[at] = value;
+    return String.join(BETWEEN, row);
   }
 
   /** Names the question that the value was read for; a value too many has none. */

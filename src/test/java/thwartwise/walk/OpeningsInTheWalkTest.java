@@ -214,4 +214,12 @@ class OpeningsInTheWalkTest {
           .allMatch(line -> line.length() <= 78);
     }
   }
+
+  /** Enter said "nothing" and no word of what a hole costs that nothing shuts. */
+  @Test
+  void a_hole_that_nothing_shuts_says_what_becomes_of_a_tested_chamber() {
+    assertThat(DEMO.accepted("opening.3.closedBy", ""))
+        .endsWith("nothing (bow locker then counts for nothing, whatever its leak test showed)");
+    assertThat(DEMO.accepted("opening.3.closedBy", "hatch lid")).endsWith("hatch lid");
+  }
 }

@@ -66,6 +66,21 @@ class RowInputTest {
         .endsWith("Nothing of the row was taken.");
   }
 
+  /** "Did you mean" about one value of a row was answered by yes, and yes was not understood. */
+  @Test
+  void what_was_probably_meant_is_offered_as_a_whole_row() {
+    List<Answer> before = SMALL.upTo(FIRST);
+    Reply.Refused refused = (Reply.Refused) Sheet.WALK.take(before, "0.06; 0.5; 44");
+
+    assertThat(refused.meant()).hasValue("0.06; 0.5;0.44 m");
+    assertThat(understood(before, refused.meant().orElseThrow()))
+        .isEqualTo(understood(before, "0.06; 0.5; 0.44"));
+  }
+
+  private static String understood(List<Answer> before, String typed) {
+    return ((Reply.Accepted) Sheet.WALK.take(before, typed)).understood();
+  }
+
   @Test
   void elsewhere_it_is_a_sign_like_any_other() {
     assertThat(SMALL.accepted("measuredBy", "Ann; Ben")).endsWith("Ann; Ben");

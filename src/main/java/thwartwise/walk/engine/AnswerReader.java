@@ -1,8 +1,10 @@
 package thwartwise.walk.engine;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import thwartwise.measure.NegativeAnswer;
 import thwartwise.measure.Reading;
 import thwartwise.measure.Reading.Understood;
@@ -16,44 +18,44 @@ import thwartwise.measure.UnknownAnswer;
  * @param ifUnknown the meaning of "don't know"; where it is empty, that of Enter
  * @param storedForm the form in which an answer such as "yesterday" is stored; other answers are
  *     stored as typed
+ * @param remarks what follows from a value, added to the repeated answer
  */
 record AnswerReader<T>(
     Function<String, Reading<T>> words,
     Optional<Understood<T>> whenEmpty,
     Optional<Understood<T>> ifUnknown,
-    Optional<Function<T, String>> storedForm) {
+    Optional<Function<T, String>> storedForm,
+    List<Function<T, Optional<String>>> remarks) {
   private static final String NOT_KNOWN =
       "Without it nothing can be worked out, and a guess would not be on the cautious side. Type why"
           + " to see how it is found, or stop to keep all answers and come back with it.";
 
   static <T> AnswerReader<T> of(Function<String, Reading<T>> words) {
-    return new AnswerReader<>(words, Optional.empty(), Optional.empty(), Optional.empty());
+    return new AnswerReader<>(
+        words, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
   }
 
   AnswerReader<T> reading(Function<String, Reading<T>> other) {
-    return new AnswerReader<>(other, whenEmpty, ifUnknown, storedForm);
+    return new AnswerReader<>(other, whenEmpty, ifUnknown, storedForm, remarks);
   }
 
   AnswerReader<T> whenEmpty(Optional<Understood<T>> means) {
-    return new AnswerReader<>(words, means, ifUnknown, storedForm);
+    return new AnswerReader<>(words, means, ifUnknown, storedForm, remarks);
   }
 
   AnswerReader<T> ifUnknown(Optional<Understood<T>> means) {
-    return new AnswerReader<>(words, whenEmpty, means, storedForm);
+    return new AnswerReader<>(words, whenEmpty, means, storedForm, remarks);
   }
 
   AnswerReader<T> storedAs(Function<T, String> form) {
-    return new AnswerReader<>(words, whenEmpty, ifUnknown, Optional.of(form));
+    return new AnswerReader<>(words, whenEmpty, ifUnknown, Optional.of(form), remarks);
   }
 
-  /** Adds to the repeated answer what follows from it. */
+  /** Adds to the repeated answer what follows from it, also where Enter alone was pressed. */
   AnswerReader<T> remark(Function<T, Optional<String>> consequence) {
-    return reading(typed -> words.apply(typed).remark(consequence))
-        .ifUnknown(
-            ifUnknown.map(
-                u ->
-                    (Understood<T>)
-                        Reading.understood(u.value(), u.text(), u.basis()).remark(consequence)));
+    List<Function<T, Optional<String>>> more =
+        Stream.concat(remarks.stream(), Stream.of(consequence)).toList();
+    return new AnswerReader<>(words, whenEmpty, ifUnknown, storedForm, more);
   }
 
   /** Adds another way to answer, which is tried first. */
@@ -71,7 +73,8 @@ record AnswerReader<T>(
         typed -> words.apply(typed).as(form),
         whenEmpty.map(u -> converted(u, form)),
         ifUnknown.map(u -> converted(u, form)),
-        storedForm.map(stored -> value -> stored.apply(of.apply(value))));
+        storedForm.map(stored -> value -> stored.apply(of.apply(value))),
+        remarks.stream().map(remark -> remark.compose(of)).toList());
   }
 
   private static <T, R> Understood<R> converted(Understood<T> u, Function<T, R> form) {
@@ -84,7 +87,13 @@ record AnswerReader<T>(
         typed -> words.apply(typed).as(Optional::of),
         Optional.of(new Understood<>(Optional.empty(), emptyMeans)),
         ifUnknown.map(u -> converted(u, Optional::of)),
-        storedForm.map(form -> value -> value.map(form).orElse("")));
+        storedForm.map(form -> value -> value.map(form).orElse("")),
+        remarks.stream().map(AnswerReader::whenPresent).toList());
+  }
+
+  private static <T> Function<Optional<T>, Optional<String>> whenPresent(
+      Function<T, Optional<String>> remark) {
+    return value -> value.flatMap(remark);
   }
 
   /** No, none and the like mean the same as Enter. */
@@ -111,6 +120,14 @@ record AnswerReader<T>(
    * @param wanted completes "Type …" where nothing was typed
    */
   Reading<T> read(String typed, String figure, String wanted) {
+    Reading<T> reading = understood(typed, figure, wanted);
+    for (Function<T, Optional<String>> remark : remarks) {
+      reading = reading.remark(remark);
+    }
+    return reading;
+  }
+
+  private Reading<T> understood(String typed, String figure, String wanted) {
     if (typed.isBlank() || isWhatEnterMeans(typed)) {
       return empty(wanted);
     }

@@ -2,6 +2,8 @@ package thwartwise.walk.questions;
 
 import java.util.Optional;
 import thwartwise.boat.ChamberPart;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
 import thwartwise.boat.Opening;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
@@ -269,7 +271,18 @@ record OpeningMeasurements(
                     + (kind.isHatch() ? "hatch lid" : kind.isRound() ? "bung, cable gland" : "lid")
                     + "; or no.")
             .within(lid -> into.isPresent() ? Optional.empty() : tooLow(z, width))
-            .orNone("nothing"));
+            .orNone("nothing")
+            .remark(lid -> lid.isPresent() ? Optional.empty() : spoiled()));
+  }
+
+  /** What an opening that nothing closes costs, if a leak test has proven its chamber. */
+  private Optional<String> spoiled() {
+    return into.filter(OpeningMeasurements::isProven)
+        .map(part -> part.name() + " then counts for nothing, whatever its leak test showed");
+  }
+
+  private static boolean isProven(ChamberPart part) {
+    return part.filling() instanceof Filling.Air air && air.seal() == Seal.PROVEN;
   }
 
   private boolean runsAcross() {
