@@ -115,7 +115,7 @@ public final class CrewAssessment {
     return times == null ? allowance : allowance.times(times);
   }
 
-  private Seating seating(LoadedBoat loadedBoat) {
+  public Seating seating(LoadedBoat loadedBoat) {
     return new Seating(
         model.boat().places().stream().map(place -> sitting(loadedBoat, place)).toList());
   }

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
-import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
@@ -26,6 +27,9 @@ import thwartwise.rules.RuleSet;
 public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
+  /** Rounds in which only seatings that were judged are refused; then all of their number. */
+  private static final int BY_SEATING = 5;
+
   private final AssignmentSearch search;
   private final CrewAssessment assessment;
   private final List<Place> places;
@@ -41,27 +45,50 @@ public final class CrewSeating {
 
   /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, RuleBook.of(rules)), Map.of(), members, false);
+    return of(model, new AppliedRules(model, RuleBook.of(rules)), members, false);
   }
 
   /**
    * Under our own limits and every rule set that applies and takes part, and never above the load
    * limit of the boat: somebody who reads that number must be able to rely on it.
+   */
+  public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
+    return of(model, new AppliedRules(model, book), members, true);
+  }
+
+  /**
+   * The same, where it is judged besides in how many boats measured like this the people who are
+   * seated would meet every limit. Of a seating that is not sure enough more is taken off, and they
+   * are seated again.
    *
-   * @param widenings of seatings that are not sure enough under one allowance: how many are taken
-   *     off instead
+   * @param assessment with what was taken off the seatings of unnamed people
+   * @param unsure of loaded boats those that are not sure enough
    */
   public static CrewAnswer of(
-      BoatModel model, RuleBook book, Map<Seating, Double> widenings, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, book), widenings, members, true);
+      AppliedRules applied,
+      CrewAssessment assessment,
+      List<NamedPerson> members,
+      Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
+    return of(applied, assessment, members, true, unsure);
   }
 
   private static CrewAnswer of(
-      BoatModel model,
+      BoatModel model, AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
+    return of(
+        applied,
+        new CrewAssessment(model, applied.inForce()),
+        members,
+        withinLoad,
+        loaded -> List.of());
+  }
+
+  private static CrewAnswer of(
       AppliedRules applied,
-      Map<Seating, Double> widenings,
+      CrewAssessment assessment,
       List<NamedPerson> members,
-      boolean withinLoad) {
+      boolean withinLoad,
+      Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
+    BoatModel model = assessment.model();
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
       throw new IllegalArgumentException("Two people of one name: " + members);
     }
@@ -73,16 +100,59 @@ public final class CrewSeating {
     if (tooMany.isPresent()) {
       return CrewAnswer.refused(members, List.of(new Refusal.ByLimit(tooMany.get())));
     }
-    RuleSet rules = applied.inForce();
-    CrewAssessment assessment = new CrewAssessment(model, rules, new BalanceCache(), widenings);
-    Limits limits = new Limits(assessment, rules, applied.caps());
+    Limits limits = new Limits(assessment, applied.inForce(), applied.caps());
     List<Refusal> nobody = applied.crewRefusals(limits);
     if (!nobody.isEmpty()) {
       return CrewAnswer.refused(members, nobody);
     }
     FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
     FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.capacity(limits).load()) : caps;
-    return new CrewSeating(assessment, all).answer(List.copyOf(members));
+    return new CrewSeating(assessment, all).sure(applied.inForce(), List.copyOf(members), unsure);
+  }
+
+  private CrewAnswer sure(
+      RuleSet rules,
+      List<NamedPerson> members,
+      Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
+    CrewSeating seating = this;
+    for (int round = 1; true; round++) {
+      CrewAnswer answer = seating.answer(members);
+      List<LoadedBoat> refused = unsure.apply(seating.loadedBoats(answer));
+      if (refused.isEmpty()) {
+        return answer;
+      }
+      WidenedSeatings wider = new WidenedSeatings(seating.assessment, rules);
+      seating = new CrewSeating(wider.refusing(refused, round > BY_SEATING), caps);
+    }
+  }
+
+  /**
+   * The boat with those who go, and with those who are left where one of them gets out, for every
+   * mixture of what they may weigh.
+   */
+  private List<LoadedBoat> loadedBoats(CrewAnswer answer) {
+    List<NamedPerson> going = answer.seats().stream().map(CrewAnswer.Seat::member).toList();
+    if (going.isEmpty()) {
+      return List.of();
+    }
+    Assignment seats = assignment(answer.seats());
+    List<LoadedBoat> all = new ArrayList<>(search.loadedBoats(going, seats));
+    for (int i = 0; i < going.size() && going.size() > 1; i++) {
+      NamedPerson leaving = going.get(i);
+      Assignment left =
+          answer.moves().stream()
+              .filter(move -> move.leaving().equals(leaving))
+              .findFirst()
+              .map(move -> assignment(move.seats()))
+              .orElse(seats.without(i));
+      all.addAll(search.loadedBoats(without(going, i), left));
+    }
+    return all;
+  }
+
+  private Assignment assignment(List<CrewAnswer.Seat> seats) {
+    List<String> names = places.stream().map(Place::name).toList();
+    return new Assignment(seats.stream().map(seat -> names.indexOf(seat.place())).toList());
   }
 
   private CrewAnswer answer(List<NamedPerson> members) {

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.advice.Advice;
@@ -235,9 +236,13 @@ public final class Inspection implements InspectedBoat {
     return new SpreadAssessment(measured, assessment, limits, rules, spreads, better, known);
   }
 
-  /** Which of these people may go, with as much taken off their seatings as here. */
-  CrewAnswer seats(List<NamedPerson> members) {
-    return CrewSeating.of(model, book, assessment.widenings(), members);
+  /**
+   * Which of these people may go, with at least as much taken off their seatings as here.
+   *
+   * @param unsure of loaded boats those that are not sure enough
+   */
+  CrewAnswer seats(List<NamedPerson> members, UnaryOperator<List<LoadedBoat>> unsure) {
+    return CrewSeating.of(applied, assessment, members, unsure);
   }
 
   /** How many allowances must be taken off a seating for nobody so heavy to be allowed in it. */

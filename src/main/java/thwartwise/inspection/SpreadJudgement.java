@@ -16,6 +16,7 @@ import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadCase;
+import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 import thwartwise.spread.BoatSpread;
 import thwartwise.spread.CaseFigures;
@@ -34,9 +35,13 @@ import thwartwise.spread.SpreadAssessment.Judged;
  * @param spread empty where what was measured cannot be a boat, or is one that nothing is worked
  *     out for
  * @param everyFinding judges those findings, too, that decide nothing
+ * @param unsure of loaded boats those that are not sure enough
  */
 record SpreadJudgement(
-    Inspection inspection, Optional<BoatSpread> spread, UnaryOperator<BoatSpread> everyFinding)
+    Inspection inspection,
+    Optional<BoatSpread> spread,
+    UnaryOperator<BoatSpread> everyFinding,
+    UnaryOperator<List<LoadedBoat>> unsure)
     implements JudgedBoat {
 
   /** Searches in which only seatings looked at are refused; then all of their number. */
@@ -62,7 +67,8 @@ record SpreadJudgement(
       progress.at(Progress.Stage.CREW, 0, 1);
       Inspection inspection = inspect.apply(widenings);
       if (!inspection.refusals().isEmpty()) {
-        return new SpreadJudgement(inspection, Optional.empty(), spread -> spread);
+        return new SpreadJudgement(
+            inspection, Optional.empty(), spread -> spread, loaded -> List.of());
       }
       SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
       Judged judged = assessment.of(inspection.capacity().people(), counting);
@@ -71,7 +77,8 @@ record SpreadJudgement(
         return new SpreadJudgement(
             inspection,
             Optional.of(judged.answer().loweredFrom(screened.get())),
-            spread -> assessment.withEveryFinding(spread, judged, counting));
+            spread -> assessment.withEveryFinding(spread, judged, counting),
+            loaded -> assessment.unsure(loaded, counting));
       }
       for (Seating seating : round > BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
         widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
@@ -90,7 +97,7 @@ record SpreadJudgement(
 
   /** The same with every finding judged, which takes longer. */
   private SpreadJudgement ofEveryFinding() {
-    return new SpreadJudgement(inspection, spread.map(everyFinding), everyFinding);
+    return new SpreadJudgement(inspection, spread.map(everyFinding), everyFinding, unsure);
   }
 
   @Override
@@ -100,7 +107,7 @@ record SpreadJudgement(
 
   @Override
   public CrewAnswer seats(List<NamedPerson> members) {
-    return inspection.seats(members);
+    return inspection.seats(members, unsure);
   }
 
   /** Without advice; what decides nothing is as the screen has it. */

@@ -48,6 +48,9 @@ public final class SpreadAssessment {
   /** Seatings of the recommended number that are looked at in one go, the worst first. */
   private static final int SEATINGS = 3;
 
+  /** Loaded boats of named people that are looked at in one go, those nearest to a limit. */
+  private static final int NAMED_CASES = 4;
+
   private final Boat boat;
   private final BoatModel model;
   private final Optional<HullCorrection> proved;
@@ -142,6 +145,29 @@ public final class SpreadAssessment {
     }
     return draws(judged.recommended(), judged.each(), cases, found.mattering, progress)
         .findings(judged);
+  }
+
+  /** Of loaded boats those in which too few boats measured like this meet what limits crew. */
+  public List<LoadedBoat> unsure(List<LoadedBoat> loaded, IntFunction<Runnable> progress) {
+    List<LoadedBoat> nearest =
+        loaded.stream()
+            .sorted(Comparator.comparingDouble(assessment::nearness))
+            .limit(NAMED_CASES)
+            .toList();
+    if (nearest.isEmpty()) {
+      return List.of();
+    }
+    List<CrewCase> cases =
+        nearest.stream().<CrewCase>map(l -> asCase(assessment.seating(l), l)).toList();
+    int people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
+    SpreadDraws draws = draws(people, 0, cases, inputs(cases), progress);
+    List<CrewCase> close = draws.close();
+    Map<CrewCase, Double> inFull =
+        close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
+    return IntStream.range(0, cases.size())
+        .filter(i -> draws.share(cases.get(i), inFull) < BoatSpread.ENOUGH)
+        .mapToObj(nearest::get)
+        .toList();
   }
 
   private List<SpreadInput> inputs(List<CrewCase> cases) {

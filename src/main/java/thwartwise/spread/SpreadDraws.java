@@ -115,6 +115,14 @@ final class SpreadDraws {
     return found;
   }
 
+  /**
+   * Of one case that should be allowed: the poorer of the share to second order and of what was
+   * worked out in full.
+   */
+  double share(CrewCase crew, Map<CrewCase, Double> inFull) {
+    return Math.min(shares.get().get(crew), inFull.getOrDefault(crew, 1.0));
+  }
+
   private double share(Predicate<Draw> holds) {
     return (double) draws.get().parallelStream().filter(holds).count() / DRAWS;
   }

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -225,11 +224,10 @@ class CrewSeatingTest {
     double kit = PlainHulls.skiff().kitMass();
     double half = (page.load() - kit) / 2;
     RuleBook alone = RuleBook.of(RULES);
-    assertThat(CrewSeating.of(skiff, alone, Map.of(), weighed(half + 1, half + 2)).ashore())
-        .hasSize(1);
+    assertThat(CrewSeating.of(skiff, alone, weighed(half + 1, half + 2)).ashore()).hasSize(1);
     assertThat(
             FindingText.refusals(
-                CrewSeating.of(skiff, alone, Map.of(), weighed(half + 1, half + 2)).breaks()))
+                CrewSeating.of(skiff, alone, weighed(half + 1, half + 2)).breaks()))
         .containsExactly(
             String.format(
                 Locale.ROOT,
@@ -237,9 +235,7 @@ class CrewSeatingTest {
                 Math.floor(page.load() - kit),
                 Math.ceil(page.load() - kit + 3 + 2 * 5)));
     assertThat(
-            CrewSeating.of(
-                    skiff, alone, Map.of(), weighed(page.crew() / 2 - 6, page.crew() / 2 - 7))
-                .seats())
+            CrewSeating.of(skiff, alone, weighed(page.crew() / 2 - 6, page.crew() / 2 - 7)).seats())
         .hasSize(2);
   }
 

@@ -74,7 +74,7 @@ class CrewTableTest {
           IntStream.range(0, limit.people())
               .mapToObj(i -> NamedPerson.weighedDressed("person " + i, limit.massLimit()))
               .toList();
-      assertThat(CrewSeating.of(model, RuleBook.of(RULES), Map.of(), members).ashore())
+      assertThat(CrewSeating.of(model, RuleBook.of(RULES), members).ashore())
           .as("%s", limit)
           .isEmpty();
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.AfloatProof;
@@ -123,7 +122,6 @@ class FailedProofTest {
         CrewSeating.of(
             BoatModel.of(PRAM.withProofs(List.of(proof(1, false))), PlainHulls.TODAY),
             RuleBook.of(RuleSetFile.cautiousDefault()),
-            Map.of(),
             List.of(NamedPerson.weighed("Ann", 60)));
 
     assertThat(answer.allMayGo()).isFalse();

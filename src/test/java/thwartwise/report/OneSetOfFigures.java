@@ -186,8 +186,7 @@ final class OneSetOfFigures {
         IntStream.range(0, people)
             .mapToObj(i -> NamedPerson.weighedDressed("person " + (i + 1), each))
             .toList();
-    return CrewSeating.of(BoatModel.of(boat, OrdinaryBoats.TODAY), book, Map.of(), members)
-        .allMayGo();
+    return CrewSeating.of(BoatModel.of(boat, OrdinaryBoats.TODAY), book, members).allMayGo();
   }
 
   private static String whole(double kilograms) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -225,8 +224,7 @@ class PapersInFeetTest {
             NamedPerson.youth("Una", Sex.GIRL, 9));
 
     isInFeet(
-        SeatsPage.of(
-            record.boat(), CrewSeating.of(model, RuleSetFile.bundledRuleBook(), Map.of(), wanted)));
+        SeatsPage.of(record.boat(), CrewSeating.of(model, RuleSetFile.bundledRuleBook(), wanted)));
   }
 
   @Test

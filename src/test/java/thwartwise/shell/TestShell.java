@@ -9,7 +9,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
@@ -72,7 +71,7 @@ final class TestShell {
 
     @Override
     public CrewAnswer seats(List<NamedPerson> members) {
-      return CrewSeating.of(BoatModel.of(boat, today), rules, Map.of(), members);
+      return CrewSeating.of(BoatModel.of(boat, today), rules, members);
     }
   }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -36,7 +35,7 @@ class SupposedBoatTest {
   }
 
   private static CrewAnswer seats(Boat boat, List<NamedPerson> people) {
-    return CrewSeating.of(BoatModel.of(boat, TODAY), BOOK, Map.of(), people);
+    return CrewSeating.of(BoatModel.of(boat, TODAY), BOOK, people);
   }
 
   private static SupposedBoat tried(String typed) {

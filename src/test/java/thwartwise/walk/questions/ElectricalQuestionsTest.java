@@ -148,7 +148,8 @@ class ElectricalQuestionsTest {
                 LIMITS,
                 boat.propulsion());
         try {
-          return new Run(new ElectricalQuestions(replay, quantities, TODAY, kit).asked(boat), asked);
+          return new Run(
+              new ElectricalQuestions(replay, quantities, TODAY, kit).asked(boat), asked);
         } catch (UnansweredQuestion open) {
           String key = open.entry().key();
           if (open.misfit().isPresent()) {
