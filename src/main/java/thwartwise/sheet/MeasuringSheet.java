@@ -1,7 +1,6 @@
 package thwartwise.sheet;
 
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.measure.UnitSystem;
-import thwartwise.page.HtmlDocument;
 import thwartwise.page.Page;
-import thwartwise.page.Pdf;
-import thwartwise.page.PdfPage;
 import thwartwise.page.Table;
 import thwartwise.picture.MeasuringPictures;
 import thwartwise.sheet.SheetRun.Asked;
@@ -26,7 +22,7 @@ import thwartwise.walk.Walk;
  * order of the walk. The sheet of a known boat shows what is known and leaves room for the rest and
  * for tests that are out of date.
  */
-public final class MeasuringSheet {
+public final class MeasuringSheet implements PrintedSheet {
   private static final String IN_ORDER =
       "The walk asks in this very order: type walk, then own, and go through one thing after the"
           + " other; what stands in one column of a table belongs to one thing where it has"
@@ -160,39 +156,9 @@ public final class MeasuringSheet {
         .map(f -> new SheetCell(before + f.key(), cell(section, f, thing)));
   }
 
-  /** The paper size. */
-  public enum Paper {
-    A4("A4 portrait", ""),
-    LETTER("letter portrait", " letter");
-
-    private final String size;
-    private final String ending;
-
-    Paper(String size, String ending) {
-      this.size = size;
-      this.ending = ending;
-    }
-
-    String style() {
-      return "@page { size: " + size + "; margin: 11mm; }\n";
-    }
-
-    /** The ending of the file's name. */
-    public String ending() {
-      return ending;
-    }
-  }
-
-  public String html(Paper paper) {
-    return html(page(), paper, "");
-  }
-
-  private String html(Page page, Paper paper, String more) {
-    return HtmlDocument.of(page, topic.title(), "sheet", more + paper.style());
-  }
-
-  public byte[] pdf(Paper paper, OffsetDateTime written) {
-    return PdfPage.of(page(), page -> html(page, paper, Pdf.STYLE), written);
+  @Override
+  public String heading() {
+    return topic.title();
   }
 
   /** The sheet as plain text. */
@@ -201,7 +167,8 @@ public final class MeasuringSheet {
     return page().toString();
   }
 
-  private Page page() {
+  @Override
+  public Page page() {
     Page page =
         new Page()
             .title(

@@ -1,6 +1,5 @@
 package thwartwise.sheet;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,17 +9,13 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.hull.Station;
-import thwartwise.page.HtmlDocument;
 import thwartwise.page.Page;
-import thwartwise.page.Pdf;
-import thwartwise.page.PdfPage;
 import thwartwise.page.Sentence;
 import thwartwise.page.Table;
 import thwartwise.report.ProofPage;
-import thwartwise.sheet.MeasuringSheet.Paper;
 
 /** The sheet for a proof afloat of one boat: its readings, in the order of {@code prove}. */
-public final class ProofSheet {
+public final class ProofSheet implements PrintedSheet {
   /** The beginning of its file names, without the boat and the ending. */
   public static final String FILE_NAME = "proof sheet";
 
@@ -220,16 +215,9 @@ public final class ProofSheet {
     }
   }
 
-  public String html(Paper paper) {
-    return html(page(), paper, "");
-  }
-
-  private static String html(Page page, Paper paper, String more) {
-    return HtmlDocument.of(page, TITLE, "sheet", more + paper.style());
-  }
-
-  public byte[] pdf(Paper paper, OffsetDateTime written) {
-    return PdfPage.of(page(), page -> html(page, paper, Pdf.STYLE), written);
+  @Override
+  public String heading() {
+    return TITLE;
   }
 
   /** The sheet as plain text. */
@@ -238,7 +226,8 @@ public final class ProofSheet {
     return page().toString();
   }
 
-  private Page page() {
+  @Override
+  public Page page() {
     Page page = new Page().title(TITLE + ": " + boat.name());
     page.paragraph(
         boat.units().isMetric()

@@ -15,7 +15,7 @@ import thwartwise.measure.NumberReader;
 import thwartwise.measure.PrintableText;
 import thwartwise.measure.Reading;
 import thwartwise.sheet.MeasuringSheet;
-import thwartwise.sheet.MeasuringSheet.Paper;
+import thwartwise.sheet.PrintedSheet.Paper;
 import thwartwise.sheet.ProofSheet;
 import thwartwise.sheet.SheetTopic;
 import thwartwise.walk.PreviousBoats;

@@ -2,11 +2,9 @@ package thwartwise.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.AfloatProof;
 import thwartwise.boat.AfloatProof.RailHeights;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -33,16 +31,8 @@ class FailedProofTest {
 
   private static KeptProof proof(int day, boolean agrees) {
     HullWeight some = new HullWeight(28, 1.17, 0.16);
-    return new KeptProof(
-        new AfloatProof(
-            LocalDate.of(2026, 6, day),
-            "Bea",
-            false,
-            Optional.of(new RailHeights(0.39, 0.4, 0.36, 0.36)),
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
+    return SampleProofs.of(
+        day,
         new ProofOutcome(
             agrees,
             some,
@@ -50,7 +40,6 @@ class FailedProofTest {
             List.of(),
             Optional.empty(),
             agrees ? Optional.empty() : Optional.of(WEIGHT)),
-        "mark",
         false);
   }
 
@@ -84,7 +73,7 @@ class FailedProofTest {
   @Test
   void a_later_proof_that_reads_less_does_not_lift_it() {
     KeptProof all = proof(1, false);
-    KeptProof less = reading(proof(2, true), Optional.empty(), false);
+    KeptProof less = SampleProofs.reading(proof(2, true), Optional.empty(), false);
 
     assertThat(KeptProof.holding(List.of(all, less))).contains(all);
     assertThat(KeptProof.holding(List.of(all, less, proof(3, true)))).isEmpty();
@@ -94,26 +83,11 @@ class FailedProofTest {
   @Test
   void one_without_the_kit_does_not_lift_one_with_it() {
     Optional<RailHeights> rails = proof(1, false).readings().empty();
-    KeptProof laden = reading(proof(1, false), rails, true);
+    KeptProof laden = SampleProofs.reading(proof(1, false), rails, true);
 
     assertThat(KeptProof.holding(List.of(laden, proof(2, true)))).contains(laden);
-    assertThat(KeptProof.holding(List.of(laden, reading(proof(2, true), rails, true)))).isEmpty();
-  }
-
-  private static KeptProof reading(KeptProof proof, Optional<RailHeights> empty, boolean withKit) {
-    return new KeptProof(
-        new AfloatProof(
-            proof.day(),
-            "Bea",
-            withKit,
-            empty,
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
-        proof.outcome(),
-        proof.mark(),
-        proof.current());
+    assertThat(KeptProof.holding(List.of(laden, SampleProofs.reading(proof(2, true), rails, true))))
+        .isEmpty();
   }
 
   @Test

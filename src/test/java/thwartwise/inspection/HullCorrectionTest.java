@@ -3,14 +3,11 @@ package thwartwise.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import thwartwise.boat.AfloatProof;
-import thwartwise.boat.AfloatProof.RailHeights;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullCorrection;
@@ -43,16 +40,8 @@ class HullCorrectionTest {
   }
 
   private static KeptProof proof(int day, HullWeight measured, HullWeight afloat, boolean current) {
-    return new KeptProof(
-        new AfloatProof(
-            LocalDate.of(2026, 6, day),
-            "Bea",
-            false,
-            Optional.of(new RailHeights(0.39, 0.4, 0.36, 0.36)),
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
+    return SampleProofs.of(
+        day,
         new ProofOutcome(
             true,
             measured,
@@ -60,7 +49,6 @@ class HullCorrectionTest {
             List.of(),
             Optional.of(new CorrectedHull(afloat, new HullWeight(day, 0.01, 0.02), false)),
             Optional.empty()),
-        "mark",
         current);
   }
 

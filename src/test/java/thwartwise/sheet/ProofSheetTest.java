@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.measure.UnitSystem;
-import thwartwise.sheet.MeasuringSheet.Paper;
+import thwartwise.sheet.PrintedSheet.Paper;
 import thwartwise.walk.Walk;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;

@@ -23,10 +23,8 @@ import thwartwise.json.Format;
 import thwartwise.json.JsonText;
 import thwartwise.measured.BoatProperties;
 import thwartwise.measured.BoatQuantity;
-import thwartwise.measured.ElectricalProperties;
 import thwartwise.measured.OutfitProperties;
 import thwartwise.measured.PartProperties;
-import thwartwise.measured.WireProperties;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -36,9 +34,9 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class BoatSchema {
   private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
-  private static final String X = "Forward of the aft end of the hull, in metres.";
+  static final String X = "Forward of the aft end of the hull, in metres.";
   private static final String Y = "From the middle line, to port positive, in metres.";
-  private static final String Z = "Up from the lowest point of the bottom, in metres.";
+  static final String Z = "Up from the lowest point of the bottom, in metres.";
 
   private BoatSchema() {}
 
@@ -73,13 +71,13 @@ public final class BoatSchema {
             .optional(OutfitCodec.LEAKS, list(leak(), 0))
             .optional("aboard", list(person(), 0))
             .optional("propulsion", propulsion())
-            .optional(ElectricsCodec.KEY, electrics())
+            .optional(ElectricsCodec.KEY, ElectricsSchema.electrics())
             .optional(Heights.KEY, oneOf(Heights.words(), "Which way heights are measured."))
             .optional("measuredBy", text("Who held the tape."))
             .optional(AssumptionCodec.KEY, list(assumption(), 0))
             .optional("kept", list(kept(), 0))
             .optional(ObservedTrialCodec.KEY, trialSeen())
-            .optional(ProofCodec.KEY, list(proof(), 0))
+            .optional(ProofCodec.KEY, list(ProofSchema.proof(), 0))
             .optional(MeasuringMethodCodec.KEY, list(measuringMethod(), 0))
             .optional(PointAnswerCodec.KEY, list(pointAnswer(), 0));
     BoatProperties.OF_BOAT.forEach(each -> boat.optional(each.property()));
@@ -100,7 +98,7 @@ public final class BoatSchema {
         .required(PartProperties.Z);
   }
 
-  private static SchemaPart named(SchemaPart part) {
+  static SchemaPart named(SchemaPart part) {
     return part.required("name", text("What it is called."));
   }
 
@@ -210,7 +208,7 @@ public final class BoatSchema {
         .object();
   }
 
-  private static ObjectNode person() {
+  static ObjectNode person() {
     return named(new SchemaPart())
         .required(BoatProperties.PERSON_MASS)
         .required(BoatProperties.PERSON_PLACE)
@@ -278,56 +276,6 @@ public final class BoatSchema {
         .object();
   }
 
-  private static ObjectNode proof() {
-    return new SchemaPart()
-        .required("date", day("When it was read."))
-        .required("by", text("Who read it."))
-        .required("withKit", flag("Whether all kit was aboard; otherwise all was ashore."))
-        .optional("empty", rails("With nobody aboard."))
-        .optional("people", list(person(), 0))
-        .optional("seated", rails("With these people aboard."))
-        .optional("moved", movedWeight())
-        .optional(
-            "roll",
-            new SchemaPart()
-                .required("swings", whole(BoatQuantity.SWINGS, "Whole ones."))
-                .required("seconds", number(BoatQuantity.ROLL_SECONDS, "For all of them."))
-                .object())
-        .required("outcome", new SchemaPart().open().put("description", "Written by \"prove\"."))
-        .required("boat", text("A mark of the boat as it was measured then."))
-        .object();
-  }
-
-  private static ObjectNode rails(String when) {
-    SchemaPart rails = new SchemaPart();
-    for (String point : ProofCodec.RAILS) {
-      rails.required(point, number(BoatQuantity.HEIGHT, "The rail above the water. " + when));
-    }
-    return rails.object();
-  }
-
-  private static ObjectNode movedWeight() {
-    return new SchemaPart()
-        .required(BoatProperties.KIT_MASS)
-        .required("x", number(BoatQuantity.ALONG, X))
-        .required("z", number(BoatQuantity.HEIGHT, Z))
-        .required("toPort", toSide())
-        .required("toStarboard", toSide())
-        .object();
-  }
-
-  private static ObjectNode toSide() {
-    return new SchemaPart()
-        .required("out", number(BoatQuantity.ATHWART, "Its middle from the middle line."))
-        .optional("port", number(BoatQuantity.HEIGHT, "The rail above the water amidships."))
-        .optional("starboard", number(BoatQuantity.HEIGHT, "The rail above the water amidships."))
-        .optional("pendulum", number(BoatQuantity.PENDULUM, "The length of a plumb line."))
-        .optional("swing", number(BoatQuantity.ATHWART, "Of its end, to the side of the weight."))
-        .optional("level", number(BoatQuantity.HEEL, "What a level shows, to that side."))
-        .anyRequired(keys("port", "starboard"), keys("pendulum", "swing"), keys("level"))
-        .object();
-  }
-
   private static ObjectNode pointAnswer() {
     String look = "Written by \"look\".";
     return new SchemaPart()
@@ -347,60 +295,11 @@ public final class BoatSchema {
         .object();
   }
 
-  private static ObjectNode electrics() {
-    return new SchemaPart()
-        .optional("battery", battery())
-        .optional("motor", inKit().optional(ElectricalProperties.OF_MOTOR).object())
-        .optional("runs", list(run(), 0))
-        .optional(
-            "panel",
-            inKit()
-                .required(ElectricalProperties.WATTS)
-                .optional(ElectricalProperties.OF_PANEL)
-                .object())
-        .optional(ElectricalProperties.OF_SYSTEM)
-        .optional("mainWire", new SchemaPart().optional(WireProperties.OF_MAIN_WIRE).object())
-        .optional("circuits", list(circuit(), 0))
-        .object();
-  }
-
-  private static SchemaPart inKit() {
-    return new SchemaPart().optional("kit", text("The name it has among the kit."));
-  }
-
-  private static ObjectNode battery() {
-    return new SchemaPart()
-        .required("kit", text("The name it has among the kit."))
-        .required(ElectricalProperties.VOLTS)
-        .required(ElectricalProperties.CHARGE)
-        .optional(ElectricalProperties.OF_BATTERY)
-        .object();
-  }
-
-  private static ObjectNode run() {
-    return new SchemaPart()
-        .required("setting", text("What the motor's handle stood at."))
-        .required(ElectricalProperties.DISTANCE)
-        .required(ElectricalProperties.TIME_THERE)
-        .required(ElectricalProperties.TIME_BACK)
-        .optional(ElectricalProperties.OF_RUN)
-        .object();
-  }
-
-  private static ObjectNode circuit() {
-    return named(new SchemaPart())
-        .required(WireProperties.USE)
-        .required(WireProperties.CURRENT)
-        .required(WireProperties.LENGTH)
-        .optional(WireProperties.OF_CIRCUIT)
-        .object();
-  }
-
   private static <T> ObjectNode choice(T[] values, Function<T, String> word, String meaning) {
     return oneOf(Arrays.stream(values).map(word).toList(), meaning);
   }
 
-  private static String[] keys(String... keys) {
+  static String[] keys(String... keys) {
     return keys;
   }
 }
