@@ -62,18 +62,23 @@ public final class ProofSheet implements PrintedSheet {
 
   /** The keys of all questions on the sheet, in its order. */
   public List<String> questions() {
-    return sections.stream().flatMap(ProofSheet::questions).toList();
+    return lines().stream().flatMap(List::stream).toList();
   }
 
-  private static Stream<String> questions(SheetCells section) {
+  /** The keys of the questions of each line of boxes. */
+  List<List<String>> lines() {
+    return sections.stream().flatMap(ProofSheet::lines).toList();
+  }
+
+  private static Stream<List<String>> lines(SheetCells section) {
     int lines = section.cells().stream().mapToInt(cell -> cell.keys().size()).max().orElse(0);
     return IntStream.range(0, lines)
-        .boxed()
-        .flatMap(
+        .mapToObj(
             line ->
                 section.cells().stream()
                     .filter(cell -> line < cell.keys().size())
-                    .map(cell -> cell.keys().get(line)));
+                    .map(cell -> cell.keys().get(line))
+                    .toList());
   }
 
   private static List<SheetCells> sections(Boat boat) {
@@ -83,7 +88,7 @@ public final class ProofSheet implements PrintedSheet {
           one(
               "Kit",
               "Listed: " + Sentence.list(boat.kit().stream().map(Kit::name).toList()),
-              ProofCell.of("all aboard / all ashore", "proof.kit")));
+              ProofCell.of("all aboard: yes; all ashore: no", "proof.kit")));
     }
     all.add(rails("Nobody aboard", places(boat), "proof.empty"));
     if (!boat.places().isEmpty()) {
@@ -94,7 +99,8 @@ public final class ProofSheet implements PrintedSheet {
     all.add(
         one(
             "The roll, nobody aboard; and who read all this",
-            "Press one rail down a little, let go, count whole swings: out to both sides and back.",
+            "Press one rail down a little, let go, count whole swings: out to both sides and back."
+                + " The day and who read it are asked one by one.",
             ProofCell.of("swings, 10 or more", "proof.roll.swings"),
             ProofCell.of("seconds for all", "proof.roll.seconds"),
             ProofCell.of("read on", "proof.date"),
@@ -189,8 +195,9 @@ public final class ProofSheet implements PrintedSheet {
 
   private static void trial(List<SheetCells> all, Boat boat) {
     List<ProofCell> cells = new ArrayList<>();
+    cells.add(ProofCell.of("done today: yes / no", "trial.done"));
     cells.add(ProofCell.of("people", "trial.people"));
-    cells.add(ProofCell.of("ages of children", "trial.children"));
+    cells.add(ProofCell.of("ages of children, or none", "trial.children"));
     List<Place> places = boat.places();
     for (int i = 0; places.size() > 1 && i < places.size(); i++) {
       cells.add(ProofCell.of("on " + places.get(i).name(), "trial.seat." + (i + 1)));
@@ -203,7 +210,8 @@ public final class ProofSheet implements PrintedSheet {
     String heading = "Full of water, if you like: battery, motor and electronics ashore";
     String said =
         "In knee-deep water, filled to the brim, people on their seats for ten minutes; each gets"
-            + " out first once, and is left in it alone once. The page of the boat tells more.";
+            + " out first once, and is left in it alone once. The page of the boat tells more. Asked"
+            + " one by one, on the day of the trial: it counts on no other.";
     for (int from = 0; from < cells.size(); from += MOST_COLUMNS) {
       int to = Math.min(cells.size(), from + MOST_COLUMNS);
       all.add(
@@ -233,8 +241,8 @@ public final class ProofSheet implements PrintedSheet {
         boat.units().isMetric()
             ? "Lengths in metres, to the millimetre; weights in kilograms"
             : "Lengths in feet and inches, to the eighth of an inch; weights in pounds",
-        "Type \"prove\" afterwards: it asks in this very order, a line of boxes at a time, with ;"
-            + " between; Enter skips what was not done");
+        "Type \"prove\" afterwards: it asks in this very order, a line of boxes at a time with ;"
+            + " between, or one by one where this sheet says so; Enter skips what was not done");
     page.points(ProofPage.CAUTIONS);
     page.paragraph(ProofPage.toHand(boat));
     for (SheetCells section : sections) {
