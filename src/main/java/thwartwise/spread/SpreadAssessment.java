@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,14 +133,13 @@ public final class SpreadAssessment {
    */
   public BoatSpread withEveryFinding(
       BoatSpread judged, Judged found, IntFunction<Runnable> progress) {
-    Set<Role> rest = new HashSet<>(Set.of(Role.values()));
-    rest.remove(Role.LIMITS_CREW);
+    boolean nobody = boat.aboard().isEmpty();
     List<CrewCase> cases = new ArrayList<>();
-    cases.add(new NamedPeople(boat.aboard().size(), rest));
+    cases.add(new NamedPeople(boat.aboard().size(), asked(!nobody)));
     Limits.Crew crew = limits.crew(judged.isAdults() ? judged.recommended() : 0);
     if (crew.people() > 0) {
       seating(crew.seatings(), crew.each())
-          .ifPresent(s -> cases.add(worst(s, crew.each(), 1).get(0).asking(rest)));
+          .ifPresent(s -> cases.add(worst(s, crew.each(), 1).get(0).asking(asked(nobody))));
     }
     return draws(judged.recommended(), judged.each(), cases, found.mattering, progress)
         .findings(judged);
@@ -168,6 +166,11 @@ public final class SpreadAssessment {
         .filter(i -> draws.share(cases.get(i), inFull) < BoatSpread.ENOUGH)
         .mapToObj(nearest::get)
         .toList();
+  }
+
+  /** What is asked of the boat besides what limits crew; what only informs is told of one crew. */
+  private static Set<Role> asked(boolean informed) {
+    return informed ? Set.of(Role.FORBIDS_AN_ACT, Role.INFORMATION) : Set.of(Role.FORBIDS_AN_ACT);
   }
 
   private List<SpreadInput> inputs(List<CrewCase> cases) {
@@ -214,7 +217,7 @@ public final class SpreadAssessment {
         .mapToDouble(
             c ->
                 IntStream.range(0, rooms.length)
-                    .filter(i -> margins.figures().get(i).crew() == c)
+                    .filter(i -> margins.figures().get(i).crew().equals(c))
                     .mapToDouble(i -> rooms[i])
                     .min()
                     .orElse(0))

@@ -102,7 +102,7 @@ final class SpreadDraws {
 
   private IntStream limiting(CrewCase of) {
     return IntStream.range(0, figures.size())
-        .filter(i -> figures.get(i).crew() == of && isLimiting(figures.get(i)));
+        .filter(i -> figures.get(i).crew().equals(of) && isLimiting(figures.get(i)));
   }
 
   /** Of each case that should be allowed the share in which all of it is met, to second order. */
