@@ -27,14 +27,12 @@ public final class BalanceCache {
   private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> wholeFromUpright = new ConcurrentHashMap<>();
   private final Map<FloatingCase, Equilibria> fromNear = new ConcurrentHashMap<>();
-  private final BoundedCache<FloatingCase, LooseWater> looseWater =
-      new BoundedCache<>(MOST_SURFACES);
-  private final BoundedCache<FloatingCase, Equilibria> underForces = new BoundedCache<>(MOST);
-  private final BoundedCache<HeelCase, Optional<RightingCurve>> curves =
-      new BoundedCache<>(MOST_CURVES);
-  private final BoundedCache<HeelCase, Optional<DynamicHeel>> swings = new BoundedCache<>(MOST);
-  private final BoundedCache<FloatingCase, CapsizedBoat> capsized = new BoundedCache<>(MOST);
-  private final NearBalances balances = new NearBalances();
+  private final BoundedCache<FloatingCase, LooseWater> looseWater;
+  private final BoundedCache<FloatingCase, Equilibria> underForces;
+  private final BoundedCache<HeelCase, Optional<RightingCurve>> curves;
+  private final BoundedCache<HeelCase, Optional<DynamicHeel>> swings;
+  private final BoundedCache<FloatingCase, CapsizedBoat> capsized;
+  private final NearBalances balances;
   private final Map<Class<?>, Object> others = new ConcurrentHashMap<>();
   private final Map<Object, Object> searches = new ConcurrentHashMap<>();
   private final Optional<BalanceCache> measured;
@@ -45,11 +43,19 @@ public final class BalanceCache {
 
   private BalanceCache(Optional<BalanceCache> measured) {
     this.measured = measured;
+    this.looseWater = new BoundedCache<>(MOST_SURFACES, measured.map(m -> m.looseWater));
+    this.underForces = new BoundedCache<>(MOST, measured.map(m -> m.underForces));
+    this.curves = new BoundedCache<>(MOST_CURVES, measured.map(m -> m.curves));
+    this.swings = new BoundedCache<>(MOST, measured.map(m -> m.swings));
+    this.capsized = new BoundedCache<>(MOST, measured.map(m -> m.capsized));
+    this.balances = new NearBalances(measured.map(m -> m.balances));
   }
 
   /**
    * An empty one for the same boat with a measurement moved by its spread: long searches begin
-   * where they ended for the boat as measured.
+   * where they ended for the boat as measured, and what the move does not touch is not looked for
+   * again. Of this one nothing may be asked at the same time, or answers would hang on who is
+   * first.
    */
   public BalanceCache moved() {
     return new BalanceCache(Optional.of(this));
@@ -84,12 +90,12 @@ public final class BalanceCache {
       Predicate<WaterPlane> over,
       boolean whole,
       AtomicBoolean beganNear) {
-    Optional<Equilibria> before = remembered(fromUpright(whole), afloat);
+    Optional<Equilibria> before = remembered(c -> c.fromUpright(whole), afloat);
     if (before.isPresent()) {
       return before.get();
     }
     Optional<Equilibria> near =
-        remembered(fromNear, afloat).or(() -> near(afloat, floating.get(), over));
+        remembered(c -> c.fromNear, afloat).or(() -> near(afloat, floating.get(), over));
     if (near.isPresent()) {
       beganNear.set(true);
       return near.get();
@@ -111,7 +117,7 @@ public final class BalanceCache {
       Predicate<WaterPlane> over,
       boolean whole) {
     Map<FloatingCase, Equilibria> rests = fromUpright(whole);
-    return remembered(rests, afloat)
+    return remembered(c -> c.fromUpright(whole), afloat)
         .orElseGet(
             () ->
                 kept(
@@ -130,6 +136,12 @@ public final class BalanceCache {
     return before != null
         ? Optional.of(before)
         : afloat.mirrored().map(rests::get).map(Equilibria::mirrored);
+  }
+
+  private Optional<Equilibria> remembered(
+      Function<BalanceCache, Map<FloatingCase, Equilibria>> rests, FloatingCase afloat) {
+    return remembered(rests.apply(this), afloat)
+        .or(() -> measured.flatMap(m -> m.remembered(rests, afloat)));
   }
 
   private static Equilibria kept(
@@ -203,14 +215,16 @@ public final class BalanceCache {
    */
   private static final class BoundedCache<K, V> {
     private final int most;
+    private final Optional<BoundedCache<K, V>> measured;
     private final Map<K, V> answers = new ConcurrentHashMap<>();
 
-    BoundedCache(int most) {
+    BoundedCache(int most, Optional<BoundedCache<K, V>> measured) {
       this.most = most;
+      this.measured = measured;
     }
 
     V of(K key, Supplier<V> answer) {
-      V before = answers.get(key);
+      V before = known(key);
       if (before != null) {
         return before;
       }
@@ -219,6 +233,11 @@ public final class BalanceCache {
         answers.put(key, now);
       }
       return now;
+    }
+
+    private V known(K key) {
+      V own = answers.get(key);
+      return own == null ? measured.map(m -> m.answers.get(key)).orElse(null) : own;
     }
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
@@ -27,6 +28,14 @@ final class NearBalances {
 
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
+  private final Optional<NearBalances> measured;
+
+  /**
+   * @param measured those of the boat as measured, where this one has a measurement moved
+   */
+  NearBalances(Optional<NearBalances> measured) {
+    this.measured = measured;
+  }
 
   /**
    * A balance and what was afloat in it.
@@ -59,8 +68,10 @@ final class NearBalances {
     if (!isPlain(floating)) {
       return Stream.empty();
     }
-    return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
-        .filter(Objects::nonNull);
+    return Stream.concat(
+        Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
+            .filter(Objects::nonNull),
+        measured.stream().flatMap(m -> m.near(boat, floating)));
   }
 
   void keep(Object boat, FloatingBody floating, ImmersedPart part) {

@@ -96,6 +96,20 @@ public final class BoatModel {
   }
 
   /**
+   * The same boat with measurements a little otherwise; its hull is not built again where that is
+   * as measured.
+   *
+   * @param otherwise as in its file
+   * @throws UnusableBoat as {@link #of}
+   */
+  public BoatModel remeasured(Boat otherwise) {
+    Boat other = ChecklistEffects.of(otherwise);
+    return other.hull().equals(boat.hull())
+        ? of(other, List.of(), form, today)
+        : of(otherwise, today);
+  }
+
+  /**
    * The boat with fewer of the faults that were found, the one without any first, and the boat
    * without any water in its chambers: it must hold people up then, too, because air that leaks out
    * on one side may level it. If a proof afloat gives a second weight of the hull, also the boat

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
@@ -100,6 +101,19 @@ final class CrewMargins implements MeasurementModel {
 
   List<Figure> figures() {
     return figures;
+  }
+
+  /** Of each case the least of its rooms, of what was returned by {@link #results}. */
+  double[] leastOfEach(List<CrewCase> cases, double[] rooms) {
+    return cases.stream().mapToDouble(crew -> least(crew, rooms)).toArray();
+  }
+
+  private double least(CrewCase crew, double[] rooms) {
+    return IntStream.range(0, rooms.length)
+        .filter(i -> figures.get(i).crew().equals(crew))
+        .mapToDouble(i -> rooms[i])
+        .min()
+        .orElse(0);
   }
 
   @Override

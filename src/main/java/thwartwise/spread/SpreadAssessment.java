@@ -200,7 +200,7 @@ public final class SpreadAssessment {
     List<SampledResult> least =
         MonteCarloPropagation.of(
             inputs.stream().map(SpreadInput::distribution).toList(),
-            values -> least(margins, cases, margins.results(values)),
+            values -> margins.leastOfEach(cases, margins.results(values)),
             IN_FULL,
             SEED,
             progress.apply(IN_FULL));
@@ -209,19 +209,6 @@ public final class SpreadAssessment {
       shares.put(cases.get(i), least.get(i).shareAtLeast(0));
     }
     return shares;
-  }
-
-  /** Of each case its least room. */
-  private static double[] least(CrewMargins margins, List<CrewCase> cases, double[] rooms) {
-    return cases.stream()
-        .mapToDouble(
-            c ->
-                IntStream.range(0, rooms.length)
-                    .filter(i -> margins.figures().get(i).crew().equals(c))
-                    .mapToDouble(i -> rooms[i])
-                    .min()
-                    .orElse(0))
-        .toArray();
   }
 
   /**

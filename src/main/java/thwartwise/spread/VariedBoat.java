@@ -71,8 +71,7 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
   BoatModel model(Boat measured, BoatModel measuredModel) {
-    BoatModel model =
-        boat.equals(measured) ? measuredModel : BoatModel.of(boat, measuredModel.today());
+    BoatModel model = boat.equals(measured) ? measuredModel : measuredModel.remeasured(boat);
     for (Map.Entry<String, Double> lift : lifts.entrySet()) {
       model = model.withLiftOf(lift.getKey(), lift.getValue());
     }

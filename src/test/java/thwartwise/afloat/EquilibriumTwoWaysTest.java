@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -77,7 +78,7 @@ class EquilibriumTwoWaysTest {
     int over = 0;
     int near = 0;
     for (double out : new double[] {0, 0.002, 0.004}) {
-      NearBalances known = new NearBalances();
+      NearBalances known = new NearBalances(Optional.empty());
       for (double side = 0.06; side > 0; side -= 0.0005) {
         double mass = 1000 * 4 * 1.2 * (0.4 - side);
         FloatingBody afloat = new FloatingBody(mass, Vector3.of(2, out, 0.42), List.of(raft), 1000);
@@ -127,7 +128,7 @@ class EquilibriumTwoWaysTest {
     int near = 0;
     for (int i = 0; i < BOATS; i++) {
       T boat = generator.next(random).value();
-      NearBalances known = new NearBalances();
+      NearBalances known = new NearBalances(Optional.empty());
       Random loads = new Random(i);
       Equilibrium.until(otherwise.apply(boat, loads), OVER, boat, known);
       for (int load = 0; load < LOADS; load++) {

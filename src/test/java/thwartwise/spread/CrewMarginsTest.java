@@ -145,4 +145,19 @@ class CrewMarginsTest {
     assertThat(second.mean()).isLessThan(inFull.mean());
     assertThat(second.shareAtLeast(0)).isLessThan(inFull.shareAtLeast(0));
   }
+
+  @Test
+  void a_crew_worked_out_before_is_found_again_by_who_it_is() {
+    Boat boat = TextbookBox.weighing(MASS);
+    BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
+    CaseFigures known = new CaseFigures();
+    CrewMargins before = new CrewMargins(boat, model, RULES, List.of(), List.of(NOBODY), known);
+    CrewCase again = new CrewCase.SeatedCrew(new Seating(List.of(0)), List.of(), Packing.SPREAD);
+    CrewMargins now = new CrewMargins(boat, model, RULES, List.of(), List.of(again), known);
+    double[] rooms = now.results(new double[0]);
+    assertThat(rooms).isEqualTo(before.results(new double[0])).isNotEmpty();
+    assertThat(now.leastOfEach(List.of(again), rooms))
+        .containsExactly(Arrays.stream(rooms).min().orElseThrow());
+    assertThat(rooms).doesNotContain(0);
+  }
 }
