@@ -96,6 +96,15 @@ public record ProofAssessment(
     return work.ofReadings(work.withHeight(prediction), prediction, prediction.readings().size());
   }
 
+  /**
+   * The same without what fits best: what was read before the boat was measured again or changed
+   * says nothing of the weight of the hull there is now.
+   */
+  public ProofAssessment withoutFit() {
+    return new ProofAssessment(
+        proof, labels, predicted, comparison, measured, mayBeOff, better, Optional.empty(), roll);
+  }
+
   /** What is kept of it. */
   public ProofOutcome outcome() {
     return new ProofOutcome(

@@ -85,15 +85,32 @@ public final class ProofPage {
       Optional<ObservedTrial> seen,
       Optional<Boat> kept) {
     ProofPage page = new ProofPage(boat, kept);
-    page.page.title(
+    page.title(boat, proof);
+    assessed.ifPresentOrElse(page::answer, () -> page.nothing(proof));
+    seen.ifPresent(trial -> page.page.paragraph(ObservedTrialWords.any(boat, trial)));
+    return page.page.toString();
+  }
+
+  /** The same proof next to the boat as it is measured now, without readings of its own. */
+  public static String again(Boat boat, ProofAssessment assessed, Boat kept) {
+    ProofPage page = new ProofPage(boat, Optional.of(kept));
+    page.title(boat, assessed.proof());
+    page.answer(assessed);
+    page.page.paragraph(OF_THAT_DAY);
+    return page.page.toString();
+  }
+
+  private static final String OF_THAT_DAY =
+      "The readings are of that day. Whether the boat was measured again since or changed, they do"
+          + " not say, so they correct nothing of its hull";
+
+  private void title(Boat boat, AfloatProof proof) {
+    page.title(
         boat.name()
             + ": proof afloat of "
             + TimestampText.day(proof.date())
             + ", by "
             + proof.by());
-    assessed.ifPresentOrElse(page::answer, () -> page.nothing(proof));
-    seen.ifPresent(trial -> page.page.paragraph(ObservedTrialWords.any(boat, trial)));
-    return page.page.toString();
   }
 
   private void nothing(AfloatProof proof) {

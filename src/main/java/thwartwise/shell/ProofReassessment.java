@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import thwartwise.boat.Boat;
 import thwartwise.boat.KeptProof;
-import thwartwise.boat.ProofOutcome;
 import thwartwise.files.boat.BoatMark;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.proof.ProofAssessment;
@@ -21,7 +20,8 @@ import thwartwise.spread.InputKind;
  * the boat was measured again or changed.
  *
  * @param boat with the new outcome, and every proof with the present mark
- * @param assessed the proof; empty where none holds, or nothing can be compared
+ * @param assessed the proof without a fit of the hull; empty where none holds, or nothing can be
+ *     compared
  */
 record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
 
@@ -36,12 +36,13 @@ record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
         holding.flatMap(
             proof ->
                 ProofAssessment.of(
-                    marked,
-                    proof.readings(),
-                    rules,
-                    RuleSetFile.measuringSpreads(),
-                    joined(better, proof.outcome().careful()),
-                    today));
+                        marked,
+                        proof.readings(),
+                        rules,
+                        RuleSetFile.measuringSpreads(),
+                        joined(better, proof.outcome().careful()),
+                        today)
+                    .map(ProofAssessment::withoutFit));
     return new ProofReassessment(
         assessed.map(a -> with(marked, holding.orElseThrow(), a)).orElse(marked), assessed);
   }
@@ -65,19 +66,9 @@ record ProofReassessment(Boat boat, Optional<ProofAssessment> assessed) {
   }
 
   private static Boat with(Boat boat, KeptProof old, ProofAssessment assessed) {
-    ProofOutcome found = assessed.outcome();
     KeptProof now =
         new KeptProof(
-            old.readings(),
-            new ProofOutcome(
-                found.agrees(),
-                found.measured(),
-                found.measuredMayBeOff(),
-                found.careful(),
-                Optional.empty(),
-                found.suspect()),
-            BoatMark.ofProof(boat, old.readings()),
-            true);
+            old.readings(), assessed.outcome(), BoatMark.ofProof(boat, old.readings()), true);
     List<KeptProof> all =
         boat.proofs().stream().map(proof -> proof.equals(old) ? now : proof).toList();
     return boat.withProofs(all);

@@ -127,14 +127,7 @@ final class ProveCommand implements ShellCommand {
     }
     ProofAssessment assessed = again.assessed().get();
     Workspace.rewrite(file, BoatFile.read(file).withProofs(again.boat().proofs()));
-    conversation.print(
-        ProofPage.of(
-                boat,
-                assessed.proof(),
-                again.assessed(),
-                Optional.empty(),
-                Optional.of(again.boat()))
-            .stripTrailing());
+    conversation.print(ProofPage.again(boat, assessed, again.boat()).stripTrailing());
     return assessed.comparison().agrees() ? Exit.NOTHING_HOLDS_BACK : Exit.HOLDS_BACK;
   }
 

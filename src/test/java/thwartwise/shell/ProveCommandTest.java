@@ -20,6 +20,7 @@ import thwartwise.boat.ObservedTrial;
 import thwartwise.boat.Person;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.record.SampleRecords;
 import thwartwise.spread.InputKind;
 
 /** Boats that are there, whatever was stated of them, read with a tape to the millimetre. */
@@ -241,6 +242,14 @@ class ProveCommandTest {
     Workspace.rewrite(path, BoatFile.read(path).withHullMass(stated.hull().mass() + 40));
     assertThat(KeptProof.holding(BoatFile.read(path).proofs())).isPresent();
     assertThat(again()).isZero();
+    assertThat(shell.out().substring(shell.out().lastIndexOf("pram: proof afloat of")))
+        .contains("The boat floats as it was measured")
+        .doesNotContain("what fits best")
+        .endsWith(
+            """
+            The readings are of that day. Whether the boat was measured again since or
+            changed, they do not say, so they correct nothing of its hull.
+            """);
 
     Boat now = BoatFile.read(path);
     assertThat(KeptProof.holding(now.proofs())).isEmpty();
@@ -248,6 +257,34 @@ class ProveCommandTest {
     assertThat(again()).isZero();
     assertThat(shell.out())
         .endsWith("No proof afloat holds the launch of this boat. Nothing was changed.\n");
+  }
+
+  /** Typed as by an owner who weighed the hull again and wrote it down in a walk of changes. */
+  @Test
+  void a_refit_with_the_hull_weighed_again_lifts_the_hold() {
+    Boat heavier = stated.withHullMass(stated.hull().mass() + 40);
+    prove(new ReadAfloat(heavier, TestShell.TODAY).lines());
+    Path path = new Workspace(temp).boatPath("pram");
+
+    refit("outfit", "rowlocks", "1.2", "");
+    assertThat(KeptProof.holding(BoatFile.read(path).proofs())).isPresent();
+    String mass = stated.hull().mass() + 40 + "";
+    refit("weight", mass, "keep", "", "weighed twice, soaked");
+
+    Boat now = BoatFile.read(path);
+    assertThat(now.hull().mass()).isEqualTo(stated.hull().mass() + 40);
+    assertThat(KeptProof.holding(now.proofs())).isEmpty();
+    assertThat(HullCorrection.of(now)).isEmpty();
+    assertThat(kept().outcome().agrees()).isTrue();
+    assertThat(kept().outcome().corrected()).isEmpty();
+  }
+
+  private void refit(String... change) {
+    TestShell walking = TestShell.whoseInspection((boat, rules, today) -> SampleRecords.report());
+    walking.typing("pram", "").typing(change).typing("", "later");
+    walking.run("refit", "--folder", temp.toString());
+    assertThat(walking.err()).isEmpty();
+    assertThat(walking.out()).contains("Record: ");
   }
 
   private int again() {
