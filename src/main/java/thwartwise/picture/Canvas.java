@@ -3,13 +3,13 @@ package thwartwise.picture;
 import java.util.List;
 
 /**
- * What pictures are drawn on: {@link #WIDTH} units wide, x to the right and y down. The first word
+ * A surface for pictures: {@link #WIDTH} units wide, x to the right and y down. The first argument
  * of every method is the kind of thing drawn.
  */
 interface Canvas {
   double WIDTH = 640;
 
-  /** Where lettering stands to its point. */
+  /** The position of lettering relative to its point. */
   enum Anchor {
     START(0),
     MIDDLE(0.5),
@@ -21,7 +21,7 @@ interface Canvas {
       this.before = before;
     }
 
-    /** The part of the lettering that stands left of its point. */
+    /** The share of the lettering to the left of its point. */
     double before() {
       return before;
     }
@@ -34,10 +34,10 @@ interface Canvas {
   /** An area without an edge. */
   void area(String kind, List<Point> points, String fill);
 
-  /** An area told apart in black and white, with an edge. */
+  /** An area with hatching and an edge, distinguishable in black and white. */
   void hatched(String kind, List<Point> area, Hatching hatching);
 
-  /** Lines that need not hang together. */
+  /** Lines that need not be connected. */
   void strokes(String kind, List<List<Point>> strokes, Pen pen);
 
   void circle(String kind, Point at, double radius, String fill, Pen pen);

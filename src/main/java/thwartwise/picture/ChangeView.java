@@ -16,8 +16,8 @@ import thwartwise.remedy.Changes;
 import thwartwise.remedy.Deed;
 
 /**
- * The boat full of water before a change and after it, one above the other, from the starboard
- * side, with the same crew.
+ * The swamped boat before a change and after it, one above the other, from the starboard side, with
+ * the same crew.
  */
 final class ChangeView {
   private static final double LABEL = 30;
@@ -34,10 +34,10 @@ final class ChangeView {
   }
 
   /**
-   * Empty where the deed is not one of those that can be done to this boat, and where there is
-   * nothing to see: after it the boat does not stay upright full of water.
+   * Empty where the deed cannot be done to this boat, and where there is nothing to see because the
+   * boat does not stay upright swamped after it.
    *
-   * @param crew for whom it is reported what the change does
+   * @param crew the crew for whom the gain is reported
    */
   static Optional<View> of(Boat boat, Deed deed, Crew crew, LocalDate today) {
     try {
@@ -84,7 +84,7 @@ final class ChangeView {
         });
   }
 
-  /** One of the two, or what becomes of a boat that cannot be drawn. */
+  /** One of the two, or the reason why it cannot be drawn. */
   private static final class Panel {
     private final Scene scene;
     private final double top;

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import thwartwise.boat.Space;
 
-/** Ground and strokes of an area, so that it is told apart in black and white as well. */
+/** The background and strokes of an area, which distinguish it in black and white as well. */
 enum Hatching {
   COUNTS("#bdbdbd", 8, 1, '#', "Counts when swamped"),
   CLAIMED("#ececec", 14, -1, '/', "Only claimed, counts for nothing"),
@@ -19,8 +19,8 @@ enum Hatching {
   private final String legend;
 
   /**
-   * @param spacing how far the strokes stand apart, level
-   * @param slope units up for one to the right; zero for strokes that stand upright
+   * @param spacing level distance of the strokes
+   * @param slope units up for one to the right; zero for vertical strokes
    */
   Hatching(String ground, double spacing, double slope, char letter, String legend) {
     this.ground = ground;
@@ -30,7 +30,7 @@ enum Hatching {
     this.legend = legend;
   }
 
-  /** Of a chamber. */
+  /** The hatching of a chamber. */
   static Hatching of(Space space) {
     if (space.counting().share() > 0) {
       return COUNTS;
@@ -38,7 +38,7 @@ enum Hatching {
     return space.counting().ifProven() > 0 ? CLAIMED : OPEN;
   }
 
-  /** What it stands for, before a list. */
+  /** Its meaning, before a list. */
   String legend() {
     return legend;
   }
@@ -47,14 +47,14 @@ enum Hatching {
     return ground;
   }
 
-  /** Stands for it where there is nothing but letters. */
+  /** Its sign in a picture of letters. */
   char letter() {
     return letter;
   }
 
   /**
-   * The strokes within the area, clipped by hand. Each is the line {@code x + slope · y = c}; where
-   * it meets the edges, sorted along it, it goes in and out by turns.
+   * The strokes within the area, clipped here. Each is the line {@code x + slope · y = c}; sorted
+   * along it, its crossings with the edges alternate between in and out.
    */
   List<List<Point>> strokes(List<Point> area) {
     double least = area.stream().mapToDouble(this::across).min().orElse(0);

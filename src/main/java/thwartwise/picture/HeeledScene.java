@@ -14,12 +14,13 @@ import thwartwise.hull.FloodPoint;
 
 /**
  * The boat heeled toward its worse side, everyone leaning with it as in the righting curve: by
- * everyone hard against it where that holds, else so far that the first edge reaches the water.
+ * everyone hard against it where there is an equilibrium, otherwise so far that the first edge
+ * reaches the water.
  *
  * @param curve with everyone in their places
  * @param moved the people hard against that side
- * @param rest where it comes to rest with them there, dry; empty when it does not, or when nobody
- *     is aboard
+ * @param rest the equilibrium with them there, dry; empty when there is none, or when nobody is
+ *     aboard
  */
 record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
 
@@ -47,12 +48,15 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
     return rest.map(Pose::plane).orElse(curve.last().plane());
   }
 
-  /** Whether it is drawn where the first edge reaches the water, for want of a rest before. */
+  /**
+   * Whether it is drawn where the first edge reaches the water, because there is no equilibrium
+   * before.
+   */
   boolean atFlooding() {
     return rest.isEmpty() && curve.flooding().isPresent();
   }
 
-  /** Toward the side, rad. */
+  /** The heel toward the side, rad. */
   double heel() {
     return curve.side().sign() * plane().heel();
   }
@@ -64,7 +68,7 @@ record HeeledScene(RightingCurve curve, List<Body> moved, Optional<Pose> rest) {
         .orElseThrow();
   }
 
-  /** What the people who moved heel it with, when it lies at a heel, N·m. */
+  /** The moment of the people who moved, when it is at a heel, N·m. */
   double peoplesMoment(List<Body> seated, double heel) {
     double shift = 0;
     for (int i = 0; i < seated.size(); i++) {

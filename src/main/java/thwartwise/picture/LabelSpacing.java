@@ -5,15 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/**
- * Labels moved apart along a line, in the order they stand, each as near its place as that goes.
- */
+/** Labels spread along a line in their order, each as near its place as possible. */
 final class LabelSpacing {
   private LabelSpacing() {}
 
   /**
-   * @param wanted where each would like to stand, in any order
-   * @param gap from one to the next at least; less where the line is too short for all
+   * @param wanted the place of each, in any order
+   * @param gap least distance between two; less where the line is too short for all
    */
   static double[] moved(List<Double> wanted, double gap, double from, double to) {
     int count = wanted.size();

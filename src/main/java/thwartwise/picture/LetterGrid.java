@@ -69,7 +69,7 @@ final class LetterGrid implements Canvas {
     int[] letters = words.codePoints().toArray();
     int from = (int) Math.round(at.x() / column - anchor.before() * letters.length);
     int start = Math.max(0, Math.min(cells[0].length - letters.length, from));
-    // Lettering stands on its point, and is about as high as a row.
+    // Lettering stands on its point and is about as high as a row.
     int line = line(at.y() - row / 2);
     for (int i = 0; i < letters.length && start + i < cells[line].length; i++) {
       cells[line][start + i] = letters[i];
@@ -93,7 +93,7 @@ final class LetterGrid implements Canvas {
     }
   }
 
-  /** One letter in each column or row it crosses, whichever are more. */
+  /** One letter in each column or row that it crosses, whichever are more. */
   private void stroke(Point from, Point to, Pen pen) {
     double across = (to.x() - from.x()) / column;
     double down = (to.y() - from.y()) / row;
@@ -132,7 +132,7 @@ final class LetterGrid implements Canvas {
     }
   }
 
-  /** An odd number of edges lies to the right of a point inside. */
+  /** Whether a point is inside: an odd number of edges lies to the right of it. */
   private static boolean holds(List<Point> area, Point p) {
     boolean inside = false;
     for (int i = 0; i < area.size(); i++) {

@@ -4,7 +4,7 @@ import java.util.List;
 import thwartwise.page.Block.Illustration;
 import thwartwise.picture.Canvas.Anchor;
 
-/** What is measured where, drawn for whoever holds the tape; the boat is nobody's. */
+/** Drawings of what is measured where, for the person with the tape; the boat is no real one. */
 public final class MeasuringPictures {
   private static final double HEIGHT = 268;
   private static final double BASE = 205;
@@ -104,7 +104,7 @@ public final class MeasuringPictures {
     canvas.small("word", at(60, BASE + 26), Anchor.START, "baseline");
   }
 
-  /** The same boat with its bottom up, and the line over it. */
+  /** The same boat upside down, with the line over it. */
   private static void upsideDown(Canvas canvas) {
     double line = 60;
     canvas.polygon(

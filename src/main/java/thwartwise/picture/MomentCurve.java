@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.measure.Rounding;
 
-/** What brings the boat back, against heel, up to where water comes in. */
+/** The righting moment against heel, up to where water comes in. */
 final class MomentCurve {
   private static final double LEFT = 98;
   private static final double RIGHT = 612;
@@ -16,19 +16,19 @@ final class MomentCurve {
   private static final double FOOT = 330;
   private static final double HEIGHT = 396;
 
-  /** So many lines on an axis at most. */
+  /** The greatest number of lines on an axis. */
   private static final int MOST_LINES = 6;
 
-  /** What lies behind flooding is shown this far, as a share of the whole. */
+  /** The part beyond flooding that is shown, as a share of the whole. */
   private static final double BEYOND = 0.16;
 
-  /** A list that small, as a share of the greatest moment, needs no axis below zero. */
+  /** A list this small, as a share of the greatest moment, needs no axis below zero. */
   private static final double NEXT_TO_NOTHING = 0.02;
 
-  /** The foot of the picture where the word about the rest stands. */
+  /** The foot of the picture, with the words about the equilibrium. */
   private static final double LOW = 76;
 
-  /** The curve of the people is drawn in so many pieces. */
+  /** The number of pieces in which the curve of the people is drawn. */
   private static final int PIECES = 20;
 
   private final Scene scene;
@@ -189,7 +189,10 @@ final class MomentCurve {
     heeled.rest().ifPresent(rest -> meets(canvas, heeled.heel()));
   }
 
-  /** Put where the two curves part, since near their crossing it would run into one of them. */
+  /**
+   * The label stands where the two curves part, because near their crossing it would overlap one of
+   * them.
+   */
   private void label(Canvas canvas, Point at, Canvas.Anchor anchor) {
     canvas.words("people-word", at, anchor, "everyone to one side");
   }

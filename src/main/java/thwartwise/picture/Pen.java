@@ -1,9 +1,9 @@
 package thwartwise.picture;
 
 /**
- * How a line is drawn: told apart by width and dashes, never by colour.
+ * The style of a line, distinguished by width and dashes and never by colour.
  *
- * @param dash lengths of strokes and gaps; blank for one that is not broken
+ * @param dash lengths of strokes and gaps; blank for a solid line
  */
 record Pen(double width, String dash) {
   static final Pen FINE = new Pen(1.2, "");

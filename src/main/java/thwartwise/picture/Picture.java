@@ -1,7 +1,7 @@
 package thwartwise.picture;
 
 /**
- * A picture and what it shows.
+ * A picture and its facts.
  *
  * @param svg one {@code svg} element, well formed
  */

@@ -6,14 +6,14 @@ import thwartwise.afloat.RightingCurve;
 import thwartwise.boat.Side;
 import thwartwise.remedy.Deed;
 
-/** What one picture shows, as data. Its title and caption are written where the page is. */
+/** The content of one picture, as data. Its title and caption are written where the page is. */
 public sealed interface PictureFacts {
 
-  /** Who is drawn in it. */
+  /** The people drawn in it. */
   CrewAboard aboard();
 
   /**
-   * The boat from above.
+   * The plan.
    *
    * @param places to sit
    * @param kit pieces of it
@@ -38,7 +38,7 @@ public sealed interface PictureFacts {
    * @param waterlines that are drawn, as they are labelled
    * @param empty whether there is a waterline with nobody aboard
    * @param loaded whether there is one with everybody aboard
-   * @param heel full of water, rad; zero where it does not lie upright
+   * @param heel swamped, rad; zero where it is not upright
    */
   record Profile(
       CrewAboard aboard,
@@ -87,14 +87,14 @@ public sealed interface PictureFacts {
       implements PictureFacts {}
 
   /**
-   * The moment that brings the boat back, against heel.
+   * The righting moment against heel.
    *
    * @param side toward which it heels
    * @param greatest moment, N·m
    * @param greatestAt heel of the greatest moment, rad
    * @param endsAt heel, rad
    * @param end why it ends there
-   * @param restsAt heel at which it comes to rest with everyone to that side, rad
+   * @param restsAt heel of the equilibrium with everyone to that side, rad
    */
   record Moments(
       CrewAboard aboard,
@@ -107,16 +107,16 @@ public sealed interface PictureFacts {
       implements PictureFacts {}
 
   /**
-   * The boat full of water before a change and after it.
+   * The swamped boat before a change and after it.
    *
-   * @param then who is drawn after it
+   * @param then the people drawn after it
    */
   record Changed(
       CrewAboard aboard, CrewAboard then, Deed deed, SwampedRest before, SwampedRest after)
       implements PictureFacts {}
 
   /**
-   * Who is drawn aboard.
+   * The people drawn aboard.
    *
    * @param each mass of each of them, kg; zero when nobody is
    */
@@ -126,7 +126,7 @@ public sealed interface PictureFacts {
     }
   }
 
-  /** How a boat full of water comes to lie, as far as it can be drawn. */
+  /** The pose of a swamped boat, as far as it can be drawn. */
   enum SwampedRest {
     NOT_ASSESSED,
     SINKS,

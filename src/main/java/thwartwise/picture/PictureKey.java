@@ -5,10 +5,7 @@ import java.util.List;
 import thwartwise.measure.PrintableText;
 import thwartwise.page.LineWrap;
 
-/**
- * What stands under a picture and says what is what, two things next to each other or one over the
- * whole breadth.
- */
+/** The key under a picture, two entries next to each other or one over the whole breadth. */
 final class PictureKey {
   private static final double ROW = 30;
   private static final double LEFT = 12;
@@ -19,7 +16,7 @@ final class PictureKey {
   private double height;
   private boolean half;
 
-  /** Draws what stands before the words, in the middle of the given point. */
+  /** Draws the sign before the words, in the middle of the given point. */
   interface Sign {
     void draw(Canvas canvas, Point middle);
   }

@@ -14,10 +14,10 @@ import thwartwise.picture.Pictures.MissingPicture;
 import thwartwise.remedy.Deed;
 
 /**
- * The pictures of one inspected boat, in the order they are shown.
+ * The pictures of one inspected boat, in the order shown.
  *
  * @param omitted those that could not be drawn
- * @param change before and after what is to be done first, which stands with that
+ * @param change before and after the first piece of advice, which stands with that advice
  */
 public record Pictures(
     List<Picture> drawn, List<MissingPicture> omitted, Optional<Picture> change) {
@@ -32,9 +32,9 @@ public record Pictures(
   }
 
   /**
-   * With the boat full of water before something is done and after it.
+   * A copy with the swamped boat before a change and after it.
    *
-   * @param crew for whom it is reported what that does
+   * @param crew the crew for whom the gain is reported
    */
   public Pictures with(Boat boat, Deed deed, Crew crew, LocalDate today) {
     return new Pictures(drawn, omitted, ChangeView.of(boat, deed, crew, today).map(View::picture));
@@ -52,21 +52,21 @@ public record Pictures(
   public sealed interface MissingPicture {
 
     /**
-     * None of them, since the boat cannot be built.
+     * None of them, because the boat cannot be built.
      *
      * @param message that names the measurements at fault
      */
     record Unusable(String message) implements MissingPicture {}
 
-    /** The one of the boat full of water. */
+    /** The one of the swamped boat. */
     record OfSwamped(SwampedRest rest) implements MissingPicture {}
 
-    /** Those of the boat heeled: it does not float upright. */
+    /** Those of the heeled boat, because it does not float upright. */
     record OfHeeled() implements MissingPicture {}
   }
 
   /**
-   * The pictures of one inspected boat in letters, for a terminal, in the order they are shown.
+   * The pictures of one inspected boat in letters, for a terminal, in the order shown.
    *
    * @param omitted those that could not be drawn
    */
@@ -88,12 +88,12 @@ public record Pictures(
           views.omitted());
     }
 
-    /** One picture in letters and what it shows. */
+    /** One picture in letters and its facts. */
     public record Sketch(PictureFacts facts, String drawing) {}
   }
 
   /**
-   * The views of one inspected boat, in the order they are shown.
+   * The views of one inspected boat, in the order shown.
    *
    * @param omitted those that could not be drawn
    */

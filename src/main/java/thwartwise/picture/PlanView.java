@@ -14,8 +14,7 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * The boat from above, bow to the right: what lifts it when it is swamped and what does not, where
- * people sit, where the kit is.
+ * The plan, bow to the right: what lifts the boat when it is swamped and what does not, seats, kit.
  */
 final class PlanView {
   private static final double MARGIN = 34;
@@ -24,7 +23,7 @@ final class PlanView {
   private static final double FOOT = 48;
   private static final double LABEL_GAP = 26;
 
-  /** More things than this have no numbers, which would run into each other. */
+  /** More things than this have no numbers, which would overlap. */
   private static final int MOST_NUMBERS = 22;
 
   private static final List<Hatching> CHAMBERS =
@@ -51,7 +50,7 @@ final class PlanView {
     this.key = key();
   }
 
-  /** What the outline and the kit reach over, along or across. */
+  /** The range of the outline and the kit, along or across. */
   private double[] extent(ToDoubleFunction<Point> ofHull, ToDoubleFunction<Vector3> ofKit) {
     double[] reach =
         Stream.concat(
@@ -186,7 +185,7 @@ final class PlanView {
     return all.endRow();
   }
 
-  /** What a state means, and the chambers that are in it. */
+  /** The meaning of a state, and its chambers. */
   private String named(Hatching state) {
     return state.legend()
         + ": "

@@ -4,11 +4,12 @@ import java.util.List;
 import thwartwise.measure.UnitFormat;
 
 /**
- * From metres, to the right and up, to the units of a picture, the same in both directions.
+ * The conversion from metres, to the right and up, to the units of a picture, the same in both
+ * directions.
  *
  * @param perMetre units for a metre
- * @param left where zero metres to the right lie
- * @param foot where zero metres up lie
+ * @param left position of zero metres to the right
+ * @param foot position of zero metres up
  */
 record Scale(double perMetre, double left, double foot) {
 
@@ -23,7 +24,7 @@ record Scale(double perMetre, double left, double foot) {
   }
 
   /**
-   * A metre or a yard laid out, or half a metre or a foot where a whole would not fit next to the
+   * A bar of a metre or a yard, or half a metre or a foot where a whole would not fit next to the
    * rest.
    */
   void bar(Canvas canvas, Point start, double metres, UnitFormat units) {

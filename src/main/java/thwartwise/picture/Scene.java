@@ -16,12 +16,11 @@ import thwartwise.picture.PictureFacts.SwampedRest;
 
 /**
  * The boat as it is drawn: with the recommended crew in the seating that comes nearest to a limit,
- * or with nobody where nobody is recommended; as measured and without allowance, as the report
- * tells it.
+ * or with nobody where nobody is recommended; as measured and without allowance, as in the report.
  *
- * @param empty where it rests with its kit and nobody aboard
- * @param loaded where it rests with the crew
- * @param swamped where it rests with the crew, open to the sea
+ * @param empty the equilibrium with its kit and nobody aboard
+ * @param loaded the equilibrium with the crew
+ * @param swamped the equilibrium with the crew, open to the sea
  */
 record Scene(
     BoatModel model,
@@ -46,7 +45,7 @@ record Scene(
         Equilibrium.from(loadedBoat.swamped(List.of())));
   }
 
-  /** Those of the boat's papers. */
+  /** The units of the boat's papers. */
   UnitFormat units() {
     return new UnitFormat(model.boat().units());
   }
@@ -60,7 +59,7 @@ record Scene(
     return LoadedBoat.of(model, people);
   }
 
-  /** The pose that counts, if the boat lies in it as a boat should. */
+  /** The pose that counts, if the boat is upright in it. */
   static Optional<Pose> upright(Equilibria rest) {
     return rest.worst().filter(Pose::isUpright);
   }

@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 import thwartwise.boat.Body;
 
 /**
- * A person drawn so that it is seen how they sit. Sizes are those of a grown person (judgement:
- * only drawn, nothing is worked out from them).
+ * The drawing of a person that shows how they sit. Sizes are those of an adult (judgement; only
+ * drawn, nothing is computed from them).
  *
  * @param ahead 1 for somebody who looks to the bow, -1 for somebody who looks aft
  */
@@ -19,15 +19,15 @@ record SeatedFigure(Body body, double ahead) {
   private static final double CROWN = 0.84;
   private static final double THIGH = 0.42;
 
-  /** A seat this little above the floor is knelt at or stretched out on. */
+  /** People kneel or stretch out on a seat this low above the floor. */
   private static final double LOW = 0.12;
 
-  /** Somebody who looks to the middle of the boat, where there is room for the legs. */
+  /** A person who looks to the middle of the boat, where there is room for the legs. */
   static SeatedFigure of(Body body, Scene scene) {
     return new SeatedFigure(body, body.x() > scene.model().form().length() / 2 ? -1 : 1);
   }
 
-  /** Highest point, above the seat, m. */
+  /** The highest point, above the seat, m. */
   static double crown() {
     return CROWN;
   }
@@ -53,7 +53,7 @@ record SeatedFigure(Body body, double ahead) {
   /**
    * From the starboard side, the trunk upright.
    *
-   * @param lie where a point of the boat lies in the picture, metres to the right and up
+   * @param lie where a point of the boat is in the picture, metres to the right and up
    */
   void fromTheSide(Canvas canvas, Scale scale, UnaryOperator<Point> lie) {
     Point seat = lie.apply(new Point(body.x(), body.seat()));

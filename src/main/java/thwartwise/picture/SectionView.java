@@ -12,8 +12,8 @@ import thwartwise.geometry.WaterPlane;
 import thwartwise.hull.FloodPoint;
 
 /**
- * The boat cut across where its lowest edge is, seen from aft, heeled as its water lies: weight at
- * G, lift at B, and the arm between them that brings it back.
+ * The boat cut across at its lowest edge, seen from aft, heeled: weight at G, lift at B, and the
+ * arm between them that rights it.
  */
 final class SectionView {
   private static final double MARGIN = 92;
@@ -64,7 +64,7 @@ final class SectionView {
     this.foot = TOP + perMetre * height;
   }
 
-  /** A little inside the ends, where a cut still has an area. */
+  /** A place a little inside the ends, where a cut still has an area. */
   private static double within(Solid hull, double x) {
     Span along = hull.extent(Vector3.of(1, 0, 0));
     double inset = along.length() / 50;
@@ -156,7 +156,7 @@ final class SectionView {
     canvas.small("surface-word", new Point(6, surface + 20), Canvas.Anchor.START, "water");
   }
 
-  /** The inside is dry: white down to the skin, and open at the top. */
+  /** The dry inside: white down to the skin, and open at the top. */
   private void hull(Canvas canvas) {
     canvas.area("dry", Slice.loop(hull).stream().map(this::at).toList(), "#fff");
     canvas.strokes(
@@ -189,7 +189,7 @@ final class SectionView {
         scene.units().label(arm()));
   }
 
-  /** Horizontal distance from G to B, m; positive when it brings the boat back. */
+  /** The horizontal distance from G to B, m; positive when it rights the boat. */
   private double arm() {
     return heeled.curve().side().sign() * (seen(lift).x() - seen(weight).x());
   }

@@ -10,7 +10,7 @@ import thwartwise.boat.BoatModel;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * The boat from its starboard side, bow to the right, kept level: the water is drawn as it lies to
+ * The boat from its starboard side, bow to the right, kept level: the water is drawn relative to
  * the boat, empty, loaded and swamped.
  */
 final class SideView {
@@ -32,7 +32,7 @@ final class SideView {
   private final Scale scale;
   private final double foot;
 
-  /** Where the water stands in one state, with its dashes and its words. */
+  /** The water of one state, with its dashes and its words. */
   private record Water(String kind, String label, WaterPlane plane, Pen pen) {
 
     /** Its height in the middle plane of the boat. */
@@ -131,7 +131,7 @@ final class SideView {
         "bow", new Point(scale.at(fore, 0).x(), foot + 38), Canvas.Anchor.END, "bow \u2192");
   }
 
-  /** A light ground under the loaded waterline, or the only one there is. */
+  /** A light background under the loaded waterline, or the only one there is. */
   private void sea(Canvas canvas) {
     waters.stream()
         .filter(w -> w.kind().equals(scene.crew().isEmpty() ? "empty" : "loaded"))

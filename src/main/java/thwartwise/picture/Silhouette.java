@@ -11,8 +11,8 @@ import thwartwise.geometry.Vector3;
 
 /**
  * The outline of a solid seen along one of the boat's axes: at many places along x the least and
- * the greatest height (from the side) or breadth (from above) of any of its triangles. Hollows that
- * face the eye are bridged.
+ * the greatest height (from the side) or breadth (from above) of any of its triangles. Hollows
+ * toward the viewer are bridged.
  */
 final class Silhouette {
   private static final int PLACES = 160;
@@ -53,7 +53,7 @@ final class Silhouette {
   private void edge(Vector3 a, Vector3 b, ToDoubleFunction<Vector3> up) {
     Vector3 aft = a.x() <= b.x() ? a : b;
     Vector3 fore = a.x() <= b.x() ? b : a;
-    // A little more than nothing, so that rounding does not lose the very ends.
+    // A little more than zero, so that rounding does not lose the very ends.
     double slack = 1e-9 * PLACES;
     int first = (int) Math.ceil((aft.x() - from) / step - slack);
     int last = (int) Math.floor((fore.x() - from) / step + slack);

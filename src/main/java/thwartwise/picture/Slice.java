@@ -11,7 +11,7 @@ import thwartwise.geometry.Vector3;
  * triangle.
  */
 final class Slice {
-  /** A piece of the lid lies this near to the line from rail to rail, m. */
+  /** The distance of a piece of the lid from the line between the rails, m. */
   private static final double ON_THE_LID = 0.002;
 
   private Slice() {}
@@ -38,7 +38,7 @@ final class Slice {
     return ends.size() == 2 ? Optional.of(ends) : Optional.empty();
   }
 
-  /** The pieces but those of the lid, which lie between the two rails. */
+  /** The pieces without those of the lid, which lie between the two rails. */
   static List<List<Vector3>> withoutLid(
       List<List<Vector3>> pieces, Vector3 port, Vector3 starboard) {
     return pieces.stream()
@@ -52,7 +52,7 @@ final class Slice {
     return Math.abs(p.z() - (port.z() + share * (starboard.z() - port.z()))) < ON_THE_LID;
   }
 
-  /** The pieces hung together, end to end, from one of them on; what does not hang on is left. */
+  /** The pieces connected end to end from one of them on; unconnected ones remain. */
   static List<Vector3> loop(List<List<Vector3>> pieces) {
     List<List<Vector3>> left = new ArrayList<>(pieces);
     List<Vector3> loop = new ArrayList<>();

@@ -5,15 +5,15 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A picture as markup. On a small telephone it is shown at half its size, so no lettering is
- * smaller than {@link #SMALL}. The kind of thing drawn becomes the element's class.
+ * A picture as SVG. On a small telephone it is shown at half its size, so no lettering is smaller
+ * than {@link #SMALL}. The kind of thing drawn becomes the element's class.
  */
 final class Svg implements Canvas {
   static final double LETTERS = 24;
   static final double SMALL = 22;
   private static final double MARK = 6;
 
-  /** Width of a letter on average, in parts of its size; no usual typeface is wider. */
+  /** The average width of a letter, as a share of its size; no usual typeface is wider. */
   private static final double LETTER_WIDTH = 0.58;
 
   private static final double MARGIN = 4;
@@ -102,7 +102,7 @@ final class Svg implements Canvas {
     words(kind, at, anchor, SMALL, words);
   }
 
-  /** Lettering moved as little as keeps it within the picture. */
+  /** Lettering moved just enough to stay within the picture. */
   private void words(String kind, Point at, Anchor anchor, double size, String words) {
     double width = width(words, size);
     double least = MARGIN + anchor.before() * width;

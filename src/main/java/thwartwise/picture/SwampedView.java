@@ -11,8 +11,8 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * The boat full of water with its crew in it, from its starboard side, as it lies: the water is
- * level, one end may be under.
+ * The swamped boat with its crew, from its starboard side, in its pose: the water is level, one end
+ * may be under.
  */
 final class SwampedView {
   private static final double MARGIN = 22;
@@ -29,7 +29,7 @@ final class SwampedView {
   private final double foot;
 
   /**
-   * @param from where it begins, units down
+   * @param from the beginning, units down
    */
   SwampedView(Scene scene, Pose pose, double from) {
     this.scene = scene;
@@ -56,7 +56,7 @@ final class SwampedView {
     this.foot = scale.at(0, low).y();
   }
 
-  /** Empty where it does not stay upright full of water. */
+  /** Empty where it does not stay upright swamped. */
   static Optional<View> of(Scene scene) {
     return Scene.upright(scene.swamped()).map(pose -> new SwampedView(scene, pose, 0).view());
   }
@@ -72,7 +72,7 @@ final class SwampedView {
         });
   }
 
-  /** Where the boat and the water end. */
+  /** The lower end of the boat and the water. */
   double lowest() {
     return foot + 6;
   }
@@ -124,7 +124,7 @@ final class SwampedView {
     return points.stream().map(this::seen).toList();
   }
 
-  /** Where a point of the middle plane of the boat lies: ahead, and above the water. */
+  /** A point of the middle plane of the boat: distance forward, and above the water. */
   private Point seen(Point p) {
     Vector3 at = Vector3.of(p.x(), 0, p.y());
     return new Point(ahead.dot(at), plane.above(at));

@@ -3,7 +3,7 @@ package thwartwise.picture;
 import java.util.function.Consumer;
 
 /**
- * One view of the boat, to be drawn on whatever there is to draw on.
+ * One view of the boat, to be drawn on any canvas.
  *
  * @param height in units of the {@link Canvas}
  */
@@ -15,7 +15,7 @@ record View(PictureFacts facts, double height, Consumer<Canvas> drawing) {
     return new Picture(facts, svg.whole());
   }
 
-  /** In letters, no wider than so many columns. */
+  /** The view in letters, no wider than the columns. */
   String letters(int columns) {
     LetterGrid grid = new LetterGrid(height, columns);
     drawing.accept(grid);

@@ -10,9 +10,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * How much of the block around it an immersed hull fills: volume over waterline length times
- * waterline breadth times draft. The hull is looked at level, at the volume it displaces, so that a
- * list or somebody sitting aft does not pass for a slip of the tape.
+ * The share of the block around it that an immersed hull fills: volume over waterline length times
+ * waterline breadth times draft. The hull is taken level, at the volume it displaces, so that a
+ * list or somebody sitting aft does not pass for a measuring error.
  */
 final class BlockCoefficient {
   private static final double NUMERIC = 1e-9;

@@ -14,7 +14,7 @@ import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
  * Chambers into which more was poured than there is room for: within their walls, or in the whole
- * boat. The smaller counts all the same, but then the walls may be those of another place.
+ * boat. The smaller volume counts in any case, but the walls may be those of another place.
  */
 record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
   /** Seconds. */
@@ -40,7 +40,7 @@ record ChamberPlausibility(BoatModel model, PlausibleLimits limits) {
                     model.boat().confirmedMeasurements()));
   }
 
-  /** One that has not been yet counts for nothing; most often the year is wrong. */
+  /** A leak test in the future, which does not count; most often the year is wrong. */
   private Optional<PlausibilityFinding> testOf(Space space) {
     return space
         .part()

@@ -16,8 +16,8 @@ import thwartwise.geometry.Vector3;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * Kit, cleats, places and openings that can hardly be where they were put or as large. What no hull
- * of this shape can have is refused before, when the boat is built.
+ * Kit, cleats, places and openings whose position or size is unlikely. What no hull of this shape
+ * can have is refused earlier, when the boat is built.
  */
 final class EquipmentPlausibility {
   private static final Vector3 UP = Vector3.of(0, 0, 1);
@@ -89,8 +89,8 @@ final class EquipmentPlausibility {
   }
 
   /**
-   * How far a point lies beyond the ends, the rail abreast of it, or a height above the rail, the
-   * greatest of these; zero inside.
+   * The distance of a point beyond the ends, the rail abreast of it, or a height above the rail,
+   * the greatest of these; zero inside.
    */
   private double outside(Vector3 at, double aboveRail) {
     double ends = Math.max(length.from() - at.x(), at.x() - length.to());
@@ -124,7 +124,9 @@ final class EquipmentPlausibility {
                 MeasurementNote.of(Fact.SEAT_TOO_SHORT)));
   }
 
-  /** Only what is shut under way is taken to keep water out, and a large lid low down does not. */
+  /**
+   * Only what is closed under way is assumed to keep water out, and a large lid low down does not.
+   */
   private void opening(Opening opening) {
     if (opening.closedBy().isEmpty() || opening.into().isPresent()) {
       return;

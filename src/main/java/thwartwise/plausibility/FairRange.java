@@ -5,14 +5,14 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * Where a reading would lie in line with those of the other stations: between the least and the
- * greatest of what the straight line between its neighbours, the parabolas through three and the
- * cubic through four of the nearest others give (Lagrange's formula). Where one curve does not suit
- * the boat another does, so a doubt needs all of them against the reading.
+ * The range in which a reading would be in line with those of the other stations: between the least
+ * and the greatest value of the straight line between its neighbours, the parabolas through three
+ * and the cubic through four of the nearest others (Lagrange's formula). Where one curve does not
+ * suit the boat another does, so a doubt needs all of them against the reading.
  */
 record FairRange(double least, double most) {
 
-  /** Of the point at {@code i}, which has a neighbour on either side. */
+  /** The range of the point at {@code i}, which has a neighbour on either side. */
   static FairRange of(double[] x, double[] value, int i) {
     boolean twoAft = i >= 2;
     boolean twoForward = i + 2 < x.length;

@@ -25,7 +25,7 @@ public record FairnessOutlier(
     TapeSlip slip,
     double meant) {
 
-  /** How many times too large or too small it is. */
+  /** The factor by which it is too large or too small. */
   double factor() {
     double a = Math.max(Math.abs(value), FairnessOutlier.LEAST);
     double b = Math.max(Math.abs(fair), FairnessOutlier.LEAST);

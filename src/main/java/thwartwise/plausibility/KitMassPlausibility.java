@@ -13,8 +13,8 @@ import thwartwise.geometry.Span;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * Kit that weighs far more or less than such a thing does. More weight low in the hull steadies it,
- * so a decimal point that slipped gives room for people who are not safe there.
+ * Kit with a mass that such a thing does not have. More weight low in the hull steadies it, so a
+ * misplaced decimal point gives room for people who are not safe there.
  */
 record KitMassPlausibility(BoatModel model, PlausibleLimits limits) {
   static List<PlausibilityFinding> of(BoatModel model, PlausibleLimits limits) {

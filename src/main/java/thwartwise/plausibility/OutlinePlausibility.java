@@ -13,9 +13,9 @@ import thwartwise.hull.Station;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * What the outline of any boat has, however it is drawn: it broadens toward the middle and narrows
- * from there, without a waist, and its heights begin at the lowest point of the bottom. Sections
- * that changed places and a height with a wrong sign show here where they do not show in a curve.
+ * Properties of the outline of any boat: it broadens toward the middle and narrows from there,
+ * without a waist, and its heights begin at the lowest point of the bottom. Exchanged sections and
+ * a height with a wrong sign show here where they do not show in a curve.
  */
 final class OutlinePlausibility {
   private final BoatModel model;
@@ -36,7 +36,7 @@ final class OutlinePlausibility {
     return doubts.found;
   }
 
-  /** The narrowest waist alone: one false section makes two of them. */
+  /** The narrowest waist alone, because one false section makes two of them. */
   private void waist() {
     Waist deepest = new Waist(0, 0, 0, 0);
     for (Function<Station, List<Vector3>> side : sides()) {

@@ -17,9 +17,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * Places that can hardly lie where they are said to lie along the boat: in the back of whoever sits
- * there, in another part of the boat than the one they are named for, off the box of their name, or
- * on top of another. One finding for each place.
+ * Places whose position along the boat is unlikely: with a chamber in the back of the person, in
+ * another part of the boat than the one they are named for, off the box of their name, or on top of
+ * another. One finding for each place.
  */
 final class PlacePlausibility {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
@@ -88,7 +88,7 @@ final class PlacePlausibility {
             });
   }
 
-  /** A seat called as the box under it is lies on that box. */
+  /** A seat named as the box under it is on that box. */
   private Optional<PlausibilityQuestion.Answer> offItsBox(Place place) {
     return model.boat().chambers().stream()
         .filter(c -> c.name().equalsIgnoreCase(place.name()))
@@ -109,7 +109,7 @@ final class PlacePlausibility {
     return Math.max(0, Math.max(along.from() - x, x - along.to()));
   }
 
-  /** Benches may cross a thwart, and a place to kneel may lie before one. */
+  /** Benches may cross a thwart, and a place to kneel may be before one. */
   private Optional<PlausibilityQuestion.Answer> onTopOfAnother(Place place) {
     return model.boat().places().stream()
         .takeWhile(other -> other != place)

@@ -24,9 +24,9 @@ import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.RuleSet;
 
 /**
- * Whether what was measured looks like a boat. A slip of the tape that closes into some hull shows
- * in none of the checks, and every answer would be that of another boat. What cannot be worked out
- * gives no finding.
+ * Whether the measurements look like a boat. A measuring error that closes into some hull shows in
+ * none of the checks, and every answer would be that of another boat. What cannot be computed gives
+ * no finding.
  */
 public final class Plausibility {
   private final Loading loading;
@@ -42,7 +42,7 @@ public final class Plausibility {
     this.limits = new PlausibleLimits(rules);
   }
 
-  /** What was found, for the boat as it is loaded. */
+  /** The findings for the boat as it is loaded. */
   public static List<PlausibilityFinding> of(Loading loading, RuleSet rules) {
     Plausibility looked = new Plausibility(loading, rules);
     looked.hull();
@@ -57,12 +57,12 @@ public final class Plausibility {
     return List.copyOf(looked.found);
   }
 
-  /** The same for the boat as its file loads it. */
+  /** The findings for the boat as its file loads it. */
   public static List<PlausibilityFinding> of(BoatModel model, RuleSet rules) {
     return of(new Loading(model, model.aboard(), List.of(), 1), rules);
   }
 
-  /** What looks wrong of the shape alone, before anything else of the boat is known. */
+  /** The findings of the shape alone, before anything else of the boat is known. */
   public static List<PlausibilityFinding> ofShape(
       HullMeasurements hull, RuleSet rules, UnitSystem units) {
     BoatModel bare = BoatModel.of(Boat.bare(hull).in(units), LocalDate.EPOCH);
@@ -167,7 +167,7 @@ public final class Plausibility {
                 MeasurementNote.of(Fact.BREADTH_FOR_LENGTH)));
   }
 
-  /** How deep it is where it is broadest tells breadths and heights in different units. */
+  /** The depth at the broadest place shows breadths and heights in different units. */
   private void depth() {
     Span span =
         new Span(limits.value("depth-over-breadth-least"), limits.value("depth-over-breadth-most"));
@@ -182,7 +182,7 @@ public final class Plausibility {
                 MeasurementNote.of(Fact.DEPTH_FOR_BREADTH)));
   }
 
-  /** From the lowest point up to the lower rail at half the length. */
+  /** The depth from the lowest point up to the lower rail at half the length. */
   private double amidships() {
     Span along = model.form().outside().extent(Vector3.of(1, 0, 0));
     double rail =
@@ -220,7 +220,7 @@ public final class Plausibility {
                 MeasurementNote.of(Fact.SWAMPED_DENSITY)));
   }
 
-  /** What holds for every boat is reported only where it does not. */
+  /** A requirement of every boat is reported only where it is not met. */
   private void addIfDoubtful(PlausibilityTopic topic, PlausibilityQuestion.Answer answer) {
     if (!answer.met()) {
       add(topic, answer);
@@ -232,7 +232,7 @@ public final class Plausibility {
         answer.about(PlausibilityId.of(topic), model.boat().confirmedMeasurements(), measured));
   }
 
-  /** The same boat has the same shape whatever is aboard. */
+  /** A boat has the same shape whatever is aboard, so its findings are cached. */
   private String shape() {
     return String.format(
         Locale.ROOT, "%.2f m3, %.1f m2", model.form().outside().volume(), model.form().shellArea());

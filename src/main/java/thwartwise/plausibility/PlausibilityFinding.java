@@ -5,11 +5,11 @@ import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 
 /**
- * What one look at the measurements came to.
+ * The result of one check of the measurements.
  *
- * @param confirmation the reason for which a measurement that looks wrong was kept
- * @param measured what was measured, short, to be told from another measurement of the same thing
- * @param isConfirmedForOtherValue whether a reason is there that was given for another measurement
+ * @param confirmation the reason for which a measurement that looks wrong was confirmed
+ * @param measured the value, short, to distinguish it from another measurement of the same thing
+ * @param isConfirmedForOtherValue whether a reason is there that was given for another value
  */
 public record PlausibilityFinding(
     PlausibilityId id,
@@ -18,18 +18,18 @@ public record PlausibilityFinding(
     String measured,
     boolean isConfirmedForOtherValue) {
 
-  /** Whether nothing may be recommended until it is measured again or kept with a reason. */
+  /** Whether nothing may be recommended until it is measured again or confirmed with a reason. */
   public boolean withholds() {
     return isDoubtful() && confirmation.isEmpty();
   }
 
-  /** Whether it looks wrong, kept or not. */
+  /** Whether it looks wrong, confirmed or not. */
   public boolean isDoubtful() {
     return finding.outcome() != Outcome.MEETS;
   }
 
   /**
-   * Which doubt it is, whatever its figures come to.
+   * The identity of the doubt, whatever its figures.
    *
    * @param name of the station, chamber, kit, cleat, place or opening it is about; blank for the
    *     whole hull
@@ -41,7 +41,7 @@ public record PlausibilityFinding(
       return new PlausibilityId(topic, "");
     }
 
-    /** As it stands in a boat file: {@code hull-mass}, {@code station:middle}. */
+    /** The text in a boat file: {@code hull-mass}, {@code station:middle}. */
     public String text() {
       return topic.isNamed() ? topic.key() + BEFORE_NAME + name : topic.key();
     }

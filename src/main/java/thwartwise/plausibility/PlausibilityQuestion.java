@@ -21,17 +21,17 @@ import thwartwise.loadcase.LoadCase;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * What is asked of a measurement, before it is answered.
+ * The question about a measurement, before it is answered.
  *
  * @param names of the things that were measured; none for the hull
  */
 record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, LoadCase loadCase) {
-  /** Of the hull as measured. */
+  /** A question about the hull as measured. */
   static PlausibilityQuestion of(Measure measure, Unit unit) {
     return new PlausibilityQuestion(measure, List.of(), unit, LoadCase.AS_MEASURED);
   }
 
-  /** Of what has that name, in metres. */
+  /** A question about the thing of that name, in metres. */
   static PlausibilityQuestion metres(Measure measure, String... names) {
     return of(measure, Unit.METRE).about(names);
   }
@@ -42,7 +42,7 @@ record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, Load
 
   private static final MathContext THREE = new MathContext(3);
 
-  /** The end of the span that is nearer, or overstepped, is the limit told. */
+  /** The answer for a range; the end that is nearer, or exceeded, is the limit. */
   Answer between(double value, Span span, String least, String most, MeasurementNote note) {
     boolean low = value * value < span.from() * span.to();
     boolean met = span.contains(value);
@@ -61,7 +61,7 @@ record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, Load
   }
 
   /**
-   * The answer, before it is known which doubt it is and whether somebody keeps it.
+   * The answer, before its doubt is known and whether somebody confirmed it.
    *
    * @param note what to measure again where it is not met
    */
@@ -74,7 +74,10 @@ record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, Load
       String source,
       MeasurementNote note) {
 
-    /** One that is not met limits the crew, to nobody, until it is kept with a reason. */
+    /**
+     * The finding. One that is not met limits the crew to nobody until it is confirmed with a
+     * reason.
+     */
     PlausibilityFinding about(PlausibilityId id, List<ConfirmedMeasurement> all) {
       return about(id, all, figure());
     }
@@ -88,7 +91,7 @@ record PlausibilityQuestion(Measure measure, List<String> names, Unit unit, Load
       return kept.<Note>map(Note.Confirmed::new).orElse(new Note.OfMeasurement(note));
     }
 
-    /** What was measured, to three figures: a reason given for it stands for no other. */
+    /** The value to three figures; a reason given for it counts for no other. */
     private String figure() {
       double shown = asked.unit().shown(value);
       return Double.isFinite(shown)

@@ -3,7 +3,9 @@ package thwartwise.plausibility;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What can look wrong. Some topics are about one named thing, others about the whole hull. */
+/**
+ * The topics of what can look wrong. Some are about one named thing, others about the whole hull.
+ */
 public enum PlausibilityTopic {
   BLOCK("block", false),
   PANEL_TWIST("panel-twist", false),
@@ -34,7 +36,7 @@ public enum PlausibilityTopic {
     this.named = named;
   }
 
-  /** As it stands in a file. */
+  /** The word in a file. */
   public String key() {
     return key;
   }

@@ -9,7 +9,7 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * What a measured boat can be, as our own rule set says it, in SI. All of it is judgement.
+ * The limits of a measured boat by our own rule set, in SI. All of it is judgement.
  *
  * @param rules our own set, for the sources of the limits
  */
@@ -19,12 +19,12 @@ public record PlausibleLimits(RuleSet rules) {
    */
   private static final double LIGHTEST_SKIN = 4.5;
 
-  /** Between these lengths the limit of the breadth falls, m. */
+  /** The limit of the breadth falls between these lengths, m. */
   private static final double SHORT = 2.5;
 
   private static final double LONG = 6.0;
 
-  /** What a bare hull can weigh, by the area of its skin and what that is made of, kg. */
+  /** The masses that a bare hull can have, by the area of its skin and its material, kg. */
   public Span hullMass(double area, double thickness, double density, Optional<Material> material) {
     double skin = thickness * density;
     return new Span(
@@ -32,7 +32,7 @@ public record PlausibleLimits(RuleSet rules) {
         value("hull-mass-most") * area * skin);
   }
 
-  // A shell nobody measured is taken as thick; the hull may still be light.
+  // An unmeasured shell is taken as thick; the hull may still be light.
   private static double lightest(double thickness, double density, Optional<Material> material) {
     double skin = thickness * density;
     return material.filter(m -> !m.isUnmeasured(thickness)).isPresent()
@@ -40,7 +40,7 @@ public record PlausibleLimits(RuleSet rules) {
         : Math.min(skin, LIGHTEST_SKIN);
   }
 
-  /** The limit of the least a hull of this stuff can weigh. */
+  /** The limit of the least mass of a hull of this material. */
   static String hullMassLeast(Optional<Material> material) {
     return switch (material.orElse(Material.SOFTWOOD)) {
       case PLYWOOD -> "hull-mass-least-plywood";
@@ -50,7 +50,7 @@ public record PlausibleLimits(RuleSet rules) {
     };
   }
 
-  /** What a piece of kit can weigh, by its name and, of a motor, by what it gives, kg. */
+  /** The masses that a piece of kit can have, by its name and, for a motor, by its power, kg. */
   public Span kitMass(String name, Propulsion driven) {
     Span usual = UsualKit.mass(name).orElse(new Span(0, value("kit-mass-most")));
     return isMotor(name) && driven instanceof Propulsion.Outboard motor
@@ -78,8 +78,8 @@ public record PlausibleLimits(RuleSet rules) {
   }
 
   /**
-   * Of the whole hull, both sides: a short boat may be broader for its length, so the limit falls
-   * evenly from one length to another.
+   * The limit for the whole hull, both sides: a short boat may be broader for its length, so the
+   * limit falls evenly from one length to another.
    */
   public double breadthOverLength(double length) {
     double longer = Math.max(0, Math.min(1, (length - SHORT) / (LONG - SHORT)));
@@ -91,27 +91,27 @@ public record PlausibleLimits(RuleSet rules) {
     return new StationFairness(value("station-off-ratio"), value("station-off"));
   }
 
-  /** How far beyond the hull the middle of kit can lie, m. */
+  /** The greatest distance of the middle of kit beyond the hull, m. */
   public double kitOutside() {
     return value("kit-outside");
   }
 
-  /** How far above the highest rail its middle can lie, m. */
+  /** The greatest height of its middle above the highest rail, m. */
   public double kitAboveRail() {
     return value("kit-above-rail") + kitOutside();
   }
 
-  /** The highest that somebody sits, by the rail abreast and the floor, m. */
+  /** The greatest height of a seat, by the rail abreast and the floor, m. */
   public double seatMost(double rail, double floor) {
     return Math.min(rail + value("seat-above-rail"), floor + value("seat-above-floor-most"));
   }
 
-  /** What a seat's height may fall short of the top of the box it is on, m. */
+  /** The greatest distance of a seat below the top of its box, m. */
   public double seatInBox() {
     return value("seat-in-box");
   }
 
-  /** Whether a hole that is shut under way is too low in a hull of this height for its width. */
+  /** Whether a hole that is closed under way is too low in a hull of this height for its width. */
   public boolean isLidTooLow(double height, double width, double depth) {
     return height < value("low-opening-share") * depth && width > value("low-opening-width");
   }
@@ -124,7 +124,7 @@ public record PlausibleLimits(RuleSet rules) {
     return rules.value(name);
   }
 
-  /** Limit and source, as they stand behind a finding. */
+  /** Limit and source, as they stand after a finding. */
   String source(String name) {
     Limit limit = rules.limit(name);
     return limit.cited();

@@ -6,29 +6,29 @@ import java.util.stream.IntStream;
 import thwartwise.hull.ReadingDirection;
 
 /**
- * A reading that is the same, to the last figure, as the one before it and lies off the fair curve:
- * most often the eye slipped back a line. The same figure twice is rare enough that less is doubted
- * than of any other reading. Of two that are alike the one farther from its own curve is reported.
+ * A reading that is the same, to the last figure, as the one before it and off the fair curve: most
+ * often the eye slipped back a line. The same figure twice is rare enough that a smaller distance
+ * is doubted than for any other reading. Of two equal ones the one farther from its own curve is
+ * reported.
  *
  * @param x of each station, m
  * @param value of the line in question, m
- * @param below half-breadths of the line under it; none for heights, which are alike on a flat
+ * @param below half-breadths of the line under it; none for heights, which are equal on a flat
  *     bottom
  */
 record RepeatedReading(double[] x, double[] value, double[] below) {
-  /**
-   * So far off its curve a reading is not there by chance, m (judgement: tape and an uneven build).
-   */
+  /** A reading so far off its curve is no coincidence, m (judgement: tape and an uneven build). */
   private static final double OFF = 0.025;
 
   /**
-   * An end has no curve on its other side: off the line through the two before it, m (judgement).
+   * An end has no curve on its other side: the distance off the line through the two before it, m
+   * (judgement).
    */
   private static final double END_OFF = 0.06;
 
   private static final double SAME = 1e-9;
 
-  /** The station where it is, and what would be in line there. */
+  /** The station, and the value that would be in line there. */
   record Found(int station, double fair) {}
 
   Optional<Found> found(ReadingDirection direction) {
@@ -67,7 +67,7 @@ record RepeatedReading(double[] x, double[] value, double[] below) {
     return atAnEnd(last, last - 1, last - 2).or(() -> atAnEnd(0, 1, 2));
   }
 
-  /** Broader than the line that the two next to it lead on, as hulls narrow ever faster. */
+  /** Whether it is broader than the line through the next two, because hulls narrow ever faster. */
   private Optional<Found> atAnEnd(int end, int next, int third) {
     double led =
         value[next] + (value[next] - value[third]) * (x[end] - x[next]) / (x[next] - x[third]);

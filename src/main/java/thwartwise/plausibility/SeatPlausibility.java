@@ -51,7 +51,7 @@ final class SeatPlausibility {
     }
   }
 
-  /** Whether the seat's middle lies in a box, deeper under its top than the tape may be off. */
+  /** Whether the seat's middle is in a box, deeper under its top than the error of the tape. */
   private boolean holds(Box box, Place place) {
     Vector3 seat = Vector3.of(place.x(), place.across().middle(), place.z());
     return box.contains(seat) && place.z() < top(box) - limits.value("seat-in-box");
@@ -84,7 +84,7 @@ final class SeatPlausibility {
                 MeasurementNote.of(Fact.SEAT_NEAR_FLOOR)));
   }
 
-  /** A seat called as the box under it is lies on that box, with a cushion at most. */
+  /** A seat named as the box under it is on that box, with a cushion at most. */
   private void offItsBox(Place place) {
     for (Chamber box : model.boat().chambers()) {
       if (box.name().equalsIgnoreCase(place.name())) {
@@ -100,7 +100,10 @@ final class SeatPlausibility {
     }
   }
 
-  /** A seat too high to sit on is left out of every seating, and what is left may look better. */
+  /**
+   * A seat too high to sit on is excluded from every seating, and the remaining ones may look
+   * better.
+   */
   private void tooHigh(Place place) {
     double floor = model.boat().hull().floor();
     double rail = model.form().railAt(place.x(), place.across().middle() >= 0).z();
@@ -117,7 +120,7 @@ final class SeatPlausibility {
                 MeasurementNote.of(Fact.SEAT_TOO_HIGH)));
   }
 
-  /** A top that stands above all of the hull is cut off there, and nobody would know. */
+  /** A top above all of the hull is cut off there, and nobody would know. */
   private void chamber(Chamber chamber) {
     double written = chamber.box().z().to();
     if (Double.isInfinite(written)) {

@@ -10,7 +10,7 @@ import thwartwise.checks.MeasurementNote;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 
 /**
- * Places whose name speaks of a side on which they do not lie: everybody there is counted on the
+ * Places whose name mentions a side on which they are not: everybody there would count on the
  * middle line, or on the other side.
  */
 record SidePlausibility(BoatModel model, PlausibleLimits limits) {

@@ -12,25 +12,25 @@ import thwartwise.hull.Station;
 import thwartwise.hull.TapeSlip;
 
 /**
- * Which readings of which stations lie off a fair curve through the other stations. Every line of
- * the hull is looked at by itself, each reading against the others. A false reading also draws its
- * neighbours' curves off, so of each line only the worst is reported.
+ * Readings of stations that are off a fair curve through the other stations. Every line of the hull
+ * is considered by itself, each reading against the others. A false reading also pulls its
+ * neighbours' curves, so of each line only the worst is reported.
  *
- * <p>Four stations are the fewest that say anything: of three, the middle one may lie anywhere. An
- * end has neighbours on one side only; of it no more is said than that it is far wider than any
- * other.
+ * <p>Four stations are the fewest that show anything: of three, the middle one may be anywhere. An
+ * end has neighbours on one side only; it is reported only if far wider than any other.
  */
 public final class StationFairness {
   private static final int FEWEST = 4;
 
-  /** So near to the fair value, a slip explains a reading (judgement: tape and shape). */
+  /** A typing error this near the fair value explains a reading (judgement: tape and shape). */
   private static final double EXPLAINED = 1.2;
 
-  /** Fuller at an end than anywhere else by more than this is no boat (judgement). */
+  /** A hull fuller at an end than anywhere else by more than this is no boat (judgement). */
   private static final double END_FULLER = 1.3;
 
   /**
-   * A height below this counts as this: a bottom may turn up fast toward the stem, m (judgement).
+   * A height below this counts as this, because a bottom may turn up fast toward the stem, m
+   * (judgement).
    */
   private static final double NEAR_THE_BOTTOM = 0.10;
 
@@ -43,19 +43,19 @@ public final class StationFairness {
 
   /**
    * @param ratio a reading this many times too large or small is out of line
-   * @param distance provided that it is this far off as well, m
+   * @param distance provided that it is off by at least this, m
    */
   public StationFairness(double ratio, double distance) {
     this.ratio = ratio;
     this.distance = distance;
   }
 
-  /** Whether a half-breadth lies so far above what it should be that it is out of line. */
+  /** Whether a half-breadth is so far above its expected value that it is out of line. */
   public boolean isFarAbove(double read, double fair) {
     return read - fair > distance && read > ratio * fair;
   }
 
-  /** Of a whole hull, the worst of each line, ordered from aft forward. */
+  /** The worst of each line of a whole hull, ordered from aft forward. */
   public List<FairnessOutlier> outOfLine(List<Station> stations) {
     return worst(stations, true);
   }
@@ -112,8 +112,8 @@ public final class StationFairness {
   }
 
   /**
-   * Two half-breadths of one station that change places against every other station and are in line
-   * once they are changed back.
+   * Two half-breadths of one station that are exchanged compared with every other station and are
+   * in line once they are changed back.
    */
   private Optional<FairnessOutlier> swapped(
       List<Station> stations, Function<Station, List<Vector3>> points, int k, boolean port) {
@@ -200,7 +200,7 @@ public final class StationFairness {
       this.direction = direction;
     }
 
-    /** The one that leaves the fewest others out of line once it is put right. */
+    /** The reading whose correction leaves the fewest others out of line. */
     Optional<FairnessOutlier> worst(boolean whole) {
       Comparator<FairnessOutlier> best =
           Comparator.<FairnessOutlier>comparingInt(o -> putRight(o).out(whole).size())

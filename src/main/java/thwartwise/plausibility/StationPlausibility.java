@@ -57,7 +57,7 @@ final class StationPlausibility {
             out.meant()));
   }
 
-  /** All of a station: whoever kept it looked at all of it. */
+  /** All readings of a station, because a person who confirmed one looked at all of it. */
   static String readings(Station station) {
     Stream<Vector3> points =
         station.isSymmetric()
@@ -68,7 +68,7 @@ final class StationPlausibility {
         .collect(Collectors.joining(", "));
   }
 
-  /** Its name, or its number where the name does not tell it from the others. */
+  /** Its name, or its number where the name is not unique. */
   static String name(List<Station> stations, int i) {
     String name = stations.get(i).name();
     long same = stations.stream().filter(s -> s.name().equals(name)).count();

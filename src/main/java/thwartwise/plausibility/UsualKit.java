@@ -9,9 +9,9 @@ import java.util.regex.Pattern;
 import thwartwise.geometry.Span;
 
 /**
- * Things such boats carry and what one of each weighs, kg: judgement. The usual figure is on the
- * heavy side; the least and the most are wide enough for any that a boat of 2.5 to 6 m carries and
- * narrow enough for a decimal point that slipped.
+ * Kit of such boats and the mass of one of each, kg: judgement. The usual figure is on the heavy
+ * side; the least and the most are wide enough for any that a boat of 2.5 to 6 m carries and narrow
+ * enough for a misplaced decimal point.
  */
 public enum UsualKit {
   OARS("oars", "oars?", 4.5, 1.2, 12),
@@ -40,7 +40,7 @@ public enum UsualKit {
 
   private static final List<String> NUMBERS = List.of("two", "three", "four", "five", "six");
 
-  /** What may stand behind a thing without making it another: a number, or what hangs on it. */
+  /** The words that may follow a thing without making it another: a number, or an accessory. */
   private static final String NOTHING_ELSE =
       "(, pair|s)?( \\d+)?( (and|with) (line|chain|warp|rope|chain and line))?";
 
@@ -60,7 +60,7 @@ public enum UsualKit {
     this.one = new Span(least, most);
   }
 
-  /** What is offered for one that nobody weighed. */
+  /** The mass offered for one that nobody weighed. */
   public double mass() {
     return mass;
   }
@@ -69,15 +69,15 @@ public enum UsualKit {
     return Arrays.stream(values()).map(k -> k.word).toList();
   }
 
-  /** By the first words of a name, as in "battery 2". */
+  /** The thing by the first words of a name, as in "battery 2". */
   public static Optional<UsualKit> named(String name) {
     String typed = name.toLowerCase(Locale.ROOT);
     return Arrays.stream(values()).filter(k -> typed.startsWith(k.word)).findFirst();
   }
 
   /**
-   * What the thing of this name can weigh; empty where its name tells nothing. A name that says
-   * more than the thing, as "battery box", tells only how heavy it can be.
+   * The masses that the thing of this name can have; empty where its name tells nothing. A name
+   * with more words than the thing, such as "battery box", only limits how heavy it can be.
    */
   public static Optional<Span> mass(String name) {
     return Arrays.stream(values())
@@ -86,7 +86,7 @@ public enum UsualKit {
         .map(k -> k.of(name));
   }
 
-  /** With the decimal point put right, where that makes it a usual one. */
+  /** The mass with the decimal point moved, where that makes it usual. */
   public static Optional<Double> withPointMoved(double mass, Span usual) {
     return Optional.of(mass < usual.from() ? TEN * mass : mass / TEN).filter(usual::contains);
   }

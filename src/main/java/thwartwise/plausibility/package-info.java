@@ -1,5 +1,5 @@
 /**
- * Whether what was measured can be a boat. Each doubt has an identity, so that somebody who knows
- * better can keep the measurement with a reason; without one nothing is recommended. SI.
+ * Whether the measurements can be those of a boat. Each doubt has an identity, so that somebody who
+ * knows better can confirm the measurement with a reason; without one nothing is recommended. SI.
  */
 package thwartwise.plausibility;

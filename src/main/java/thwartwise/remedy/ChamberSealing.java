@@ -14,8 +14,8 @@ import thwartwise.boat.Space;
 import thwartwise.remedy.Change.Effort;
 
 /**
- * Spaces that fill today, shut for good and proven. One with a battery or a charger in it is never
- * among them: it is vented.
+ * Closing for good the spaces that fill today, with a leak test. A space with a battery or a
+ * charger is never among them, because it is vented.
  */
 final class ChamberSealing {
   private ChamberSealing() {}

@@ -16,7 +16,10 @@ import thwartwise.boat.Space;
 import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed.ProvenChamber;
 
-/** A recorded leak test for chambers that are only claimed to be tight, or whose test is stale. */
+/**
+ * A recorded leak test for chambers that are only claimed to be tight, or whose test is out of
+ * date.
+ */
 final class ChamberTesting {
   private ChamberTesting() {}
 
@@ -65,7 +68,7 @@ final class ChamberTesting {
     return spaces.stream().filter(s -> s.chamber() == chamber).map(Space::part).toList();
   }
 
-  /** The same chamber with a fresh test for some of its parts that shows them tight. */
+  /** The same chamber with a new test of some of its parts that proves them tight. */
   static Chamber proven(Chamber chamber, List<ChamberPart> parts, LocalDate today) {
     SealTest test = new SealTest(today, "leak test", 20, 0, "whoever does it");
     Filling tight = new Filling.Air(Seal.PROVEN, Optional.of(test));

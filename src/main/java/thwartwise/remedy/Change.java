@@ -3,9 +3,9 @@ package thwartwise.remedy;
 import thwartwise.boat.Boat;
 
 /**
- * One change that somebody could make.
+ * One possible change.
  *
- * @param topic what it is about; of several changes to one topic only the best is worth telling
+ * @param topic its subject; of several changes to one topic only the best is worth reporting
  * @param deed what to do
  * @param onlyToday whether it changes who is aboard today and nothing of the boat
  * @param boat the boat after it
@@ -18,7 +18,7 @@ public record Change(String topic, Deed deed, Effort effort, boolean onlyToday, 
   }
 
   /**
-   * Both, where the other one is made after this one.
+   * Both changes, the other one after this one.
    *
    * @param other a change to the boat after this one
    */
@@ -31,14 +31,14 @@ public record Change(String topic, Deed deed, Effort effort, boolean onlyToday, 
         other.boat);
   }
 
-  /** What a change costs, least first; judgement. */
+  /** The effort of a change, least first; judgement. */
   public enum Effort {
     NONE,
     AN_HOUR,
     AN_AFTERNOON,
     A_WEEKEND;
 
-    /** Of two things: two that take an hour take an afternoon (judgement). */
+    /** The effort of two things: two that take an hour take an afternoon (judgement). */
     public Effort and(Effort other) {
       Effort greater = compareTo(other) < 0 ? other : this;
       boolean twice = this == other && this != NONE;

@@ -11,7 +11,7 @@ import thwartwise.boat.CountedBuoyancy;
 public final class Changes {
   private Changes() {}
 
-  /** Changes to the boat and its kit; a leak test is taken as made today. */
+  /** Changes to the boat and its kit; a leak test counts as made today. */
   public static List<Change> toTheBoat(BoatModel model, LocalDate today) {
     return Stream.of(
             ChamberTesting.of(model, today),
@@ -31,8 +31,7 @@ public final class Changes {
   }
 
   /**
-   * What can be done to the boat after a change as well, about one more topic: as it fits the
-   * changed boat.
+   * Further changes to the boat after a change, about one more topic, as they fit the changed boat.
    */
   public static List<Change> then(Change done, BoatModel changed, Change other, LocalDate today) {
     List<Change> all = other.onlyToday() ? toToday(changed.boat()) : toTheBoat(changed, today);
@@ -59,10 +58,10 @@ public final class Changes {
   /** What must never be done to a boat. */
   public sealed interface Prohibition {
 
-    /** Never to seal a space that is vented for what it holds. */
+    /** Never seal a space that is vented for what it holds. */
     record SealVented(String chamber, String kit) implements Prohibition {}
 
-    /** As it was written in a record. */
+    /** The words of an old record. */
     record AsRecorded(String words) implements Prohibition {}
   }
 }

@@ -13,7 +13,7 @@ import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.geometry.Vector3;
 import thwartwise.remedy.Change.Effort;
 
-/** Those aboard today somewhere else, two of them the other way round, or one of them ashore. */
+/** Other seats for the people of today, two of them exchanged, or one of them ashore. */
 final class CrewShifting {
   private CrewShifting() {}
 
@@ -80,7 +80,7 @@ final class CrewShifting {
     return today(new Deed.StayAshore(person.name(), helm(boat, left)), boat.withAboard(left));
   }
 
-  /** Everyone at a place evenly spread, as they are seated everywhere else. */
+  /** Everyone at a place evenly spread, as the search seats them. */
   private static List<Person> sideBySide(List<Person> people, Place place) {
     int there = at(people, place).size();
     Iterator<Vector3> spots = SeatPositions.of(place, there, Packing.SPREAD).iterator();

@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import thwartwise.boat.EmptyHelm;
 import thwartwise.geometry.Box;
 
-/** What somebody is to do, as data. Its words are written in the report. */
+/** What to do, as data. The report words it. */
 public sealed interface Deed {
-  /** Tells deeds that buy the same apart, so that they come in the same order every time. */
+  /** Orders deeds with the same gain, so that they come in the same order every time. */
   Comparator<Deed> IN_ORDER =
       Comparator.comparingInt(Deed::kind).thenComparing(deed -> String.valueOf(deed));
 
@@ -46,15 +46,17 @@ public sealed interface Deed {
   }
 
   /**
+   * A chamber to test.
+   *
    * @param bothSides whether the twin on the other side is meant as well
    */
   record ProvenChamber(String name, boolean bothSides) {}
 
-  /** A space that fills, shut for good and proven. */
+  /** Closing for good, with a leak test, a space that fills. */
   record SealChamber(String chamber) implements Deed {}
 
   /**
-   * A low edge raised to the rail.
+   * Raising a low edge to the rail.
    *
    * @param from height of the edge, m
    * @param to height of the rail, m
@@ -66,7 +68,7 @@ public sealed interface Deed {
   record ShutHole(String opening) implements Deed {}
 
   /**
-   * Closed-cell foam.
+   * Adding closed-cell foam.
    *
    * @param volume m³
    * @param where such as "under the stern bench"
@@ -79,39 +81,39 @@ public sealed interface Deed {
   }
 
   /**
-   * Kit left ashore.
+   * Leaving kit ashore.
    *
    * @param drive what the boat loses of its drive with it
    * @param driven the motor it drives; blank where it drives none
    */
   record LeaveKit(String kit, Drive drive, String driven) implements Deed {}
 
-  /** What a boat loses of its drive with a piece of kit. */
+  /** The loss of drive with a piece of kit. */
   enum Drive {
     NONE,
-    /** What it feeds is no motor: lights, a pump. */
+    /** It feeds no motor, only lights or a pump. */
     FEEDS,
-    /** Another battery is left, which lasts less long by itself. */
+    /** Another battery is left, which lasts less long alone. */
     SHORTER,
     STOPS,
-    /** It is the motor, or what it is steered by. */
+    /** It is the motor, or what steers it. */
     ITSELF;
 
-    /** Whether the boat is not driven by it any more. */
+    /** Whether the boat is no longer driven by it. */
     public boolean stops() {
       return this == STOPS || this == ITSELF;
     }
   }
 
   /**
-   * Kit moved to the floor on the middle line, near a place.
+   * Moving kit to the floor on the middle line, near a place.
    *
    * @param x forward of the aft end, m
    * @param vented whether it stands in a box that is vented
    */
   record MoveKit(String kit, Near near, String place, double x, boolean vented) implements Deed {}
 
-  /** Where kit is moved to, from a place to sit. */
+  /** The position relative to a place to sit. */
   enum Near {
     ABREAST,
     UNDER,
@@ -120,7 +122,7 @@ public sealed interface Deed {
   }
 
   /**
-   * Kit moved along the boat.
+   * Moving kit along the boat.
    *
    * @param x forward of the aft end, m
    * @param height m
@@ -129,7 +131,7 @@ public sealed interface Deed {
   record MoveKitAlong(String kit, double x, double height, boolean vented) implements Deed {}
 
   /**
-   * A seat made lower.
+   * Lowering a seat.
    *
    * @param step m
    * @param height of the seat then, m
@@ -142,6 +144,8 @@ public sealed interface Deed {
   }
 
   /**
+   * Another seat for somebody.
+   *
    * @param helm where nobody steers then
    */
   record SeatElsewhere(String person, String place, Optional<EmptyHelm> helm) implements Deed {}
@@ -149,11 +153,13 @@ public sealed interface Deed {
   record ChangeSeats(String one, String other) implements Deed {}
 
   /**
+   * Somebody ashore.
+   *
    * @param helm where nobody steers then
    */
   record StayAshore(String person, Optional<EmptyHelm> helm) implements Deed {}
 
-  /** Two things to do, where neither alone is enough. */
+  /** Two deeds, where neither alone is enough. */
   record DeedPair(Deed one, Deed other) implements Deed {}
 
   record OthersAboard() implements Deed {}
@@ -161,14 +167,14 @@ public sealed interface Deed {
   /**
    * Anchoring by the bow only.
    *
-   * @param bow freeboard with the anchor out by the bow, m; none where it does not lie
+   * @param bow freeboard with the anchor out by the bow, m; empty where there is no equilibrium
    * @param stern the same by the stern
-   * @param forbidden whether by the stern is among the things nobody does
+   * @param forbidden whether by the stern is a forbidden act
    */
   record AnchorByTheBow(OptionalDouble bow, OptionalDouble stern, boolean forbidden)
       implements Deed {}
 
-  /** As it was written in a record. */
+  /** The words of an old record. */
   record AsRecorded(String deed, String how, List<String> cautions) implements Deed {
     public AsRecorded {
       cautions = List.copyOf(cautions);
@@ -181,7 +187,9 @@ public sealed interface Deed {
    * @param box the part of the hull's inside that it fills
    */
   record FoamBlock(Box box, boolean mirrored) {
-    /** Of a block along a side where the boat is narrowest next to it, m (judgement). */
+    /**
+     * The thickness of a block along a side, where the boat is narrowest next to it, m (judgement).
+     */
     public static final double THICK = 0.15;
   }
 }

@@ -11,7 +11,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
 import thwartwise.remedy.Change.Effort;
 
-/** A low edge raised to the rail, or a hole that nothing closes given a bung. */
+/** Raising a low edge to the rail, or a bung for a hole that nothing closes. */
 final class EdgeRaising {
   /** An edge this little below the rail is as high as the rail, m. */
   private static final double LOWER = 0.01;
@@ -31,7 +31,7 @@ final class EdgeRaising {
     return changes;
   }
 
-  /** The lower side of the rail abreast of a place. */
+  /** The height of the lower side of the rail at a place. */
   private static double rail(HullForm form, double x) {
     return Math.min(form.railAt(x, true).z(), form.railAt(x, false).z());
   }

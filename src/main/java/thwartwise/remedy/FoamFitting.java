@@ -17,13 +17,13 @@ import thwartwise.remedy.Deed.FoamBlock;
 
 /**
  * Closed-cell foam where it fits: under the seats, along the sides and in the ends. Its own weight
- * is counted as kit.
+ * counts as kit.
  */
 final class FoamFitting {
   /** Closed-cell foam with its glue and straps, kg/m³ (judgement). */
   private static final double DENSITY = 40;
 
-  /** Less is not worth cutting, m³. */
+  /** A smaller volume is not worth cutting, m³. */
   private static final double LEAST = 0.005;
 
   /** High or from the floor up, it takes the same room. */
@@ -58,12 +58,12 @@ final class FoamFitting {
     }
   }
 
-  /** How much of it these blocks hold, m³. */
+  /** The volume of these blocks, m³. */
   static double volume(BoatModel model, List<FoamBlock> blocks) {
     return blocks.stream().flatMap(b -> solids(model, b)).mapToDouble(Solid::volume).sum();
   }
 
-  /** The boat with these blocks in it; they hold something. */
+  /** The boat with these blocks in it, which are not empty. */
   static Change foam(
       BoatModel model, String room, String where, List<FoamBlock> blocks, boolean cut) {
     List<Solid> solids = blocks.stream().flatMap(b -> solids(model, b)).toList();

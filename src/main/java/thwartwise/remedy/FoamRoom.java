@@ -14,25 +14,27 @@ import thwartwise.hull.HullForm;
 import thwartwise.remedy.Deed.FoamBlock;
 
 /**
- * Where blocks of foam fit in a boat: next to what is there, and not where people sit. All
+ * The room for blocks of foam in a boat: next to what is there, and not where people sit. All
  * distances are judgement, in metres.
  */
 final class FoamRoom {
   /** Half of a seat along the boat. */
   private static final double HALF_SEAT = 0.14;
 
-  /** A seat's own thickness, and what stays free under the rail. */
+  /** The thickness of a seat, and what stays free under the rail. */
   private static final double CLEAR = 0.03;
 
-  /** Along the sides a block is no longer than this, so that it lies close to a curved side. */
+  /** The longest block along the sides, so that it fits a curved side closely. */
   private static final double PIECE = 0.8;
 
   private static final double HIGH = 0.18;
 
-  /** From the middle of a person to the shoulder. */
+  /** The distance from the middle of a person to the shoulder. */
   private static final double SHOULDER = 0.15;
 
-  /** In the ends, as far from the nearest seat as knees reach, and not longer than this. */
+  /**
+   * The distance of foam in the ends from the nearest seat, for the knees, and its greatest length.
+   */
   private static final double KNEES = 0.45;
 
   private static final double LONGEST_END = 0.6;
@@ -55,7 +57,7 @@ final class FoamRoom {
     this.floor = model.boat().hull().floor();
   }
 
-  /** Under a seat that has no chamber beneath it. */
+  /** Blocks under a seat that has no chamber beneath it. */
   List<FoamBlock> under(Place place) {
     if (!(place.z() - CLEAR > floor + LEAST)) {
       return List.of();
@@ -67,7 +69,10 @@ final class FoamRoom {
     return taken ? List.of() : block(new Box(along, under(place.across()), height), false);
   }
 
-  /** From side to side under a thwart; a bench along one side covers no more than itself. */
+  /**
+   * A block from side to side under a thwart; under a bench along one side no broader than the
+   * bench.
+   */
   private static Span under(Span across) {
     if (across.contains(0)) {
       return Span.ALL;
@@ -135,7 +140,7 @@ final class FoamRoom {
     return block(new Box(along, outward, new Span(foot, top)), true);
   }
 
-  /** Where somebody sits so far out that foam would push them in, it stays below the seat. */
+  /** Below the seat where somebody sits so far outboard that foam would push them in. */
   private double elbows(Span along, double inner) {
     return model.boat().places().stream()
         .filter(p -> p.along().to() > along.from() - SHOULDER)
@@ -146,7 +151,7 @@ final class FoamRoom {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The lower and the nearer of both sides. */
+  /** The lower rail and the nearer side. */
   private Vector3 rail(double x) {
     Vector3 port = form.railAt(x, true);
     Vector3 starboard = form.railAt(x, false);
@@ -154,7 +159,7 @@ final class FoamRoom {
     return Vector3.of(x, half, Math.min(port.z(), starboard.z()));
   }
 
-  /** The largest part of a box that no chamber takes up; none if a thing carried stands in it. */
+  /** The largest part of a box that no chamber takes up; none if kit stands in it. */
   private List<FoamBlock> block(Box wanted, boolean mirrored) {
     List<Box> left = List.of(wanted);
     for (var space : model.spaces()) {

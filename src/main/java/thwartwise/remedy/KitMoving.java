@@ -13,23 +13,23 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Vector3;
 import thwartwise.remedy.Change.Effort;
 
-/** Heavy things on the floor somewhere else: on the middle line, under or next to each place. */
+/** Another place on the floor for heavy things: on the middle line, under or next to each place. */
 final class KitMoving {
   /** Lighter things are not worth the trouble, kg. */
   static final double HEAVY = 5;
 
   private static final List<String> STANDS_WHERE_IT_MUST = List.of("rudder", "mast");
 
-  /** From under a place to just before or behind it, m. */
+  /** The distance from under a place to just before or behind it, m. */
   private static final double BESIDE = 0.30;
 
-  /** What was not given a volume is taken for this many m³. */
+  /** The assumed volume of a thing without one, m³. */
   private static final double UNKNOWN_SIZE = 0.008;
 
-  /** Kept free between two things, m. */
+  /** The distance kept free between two things, m. */
   private static final double CLEAR = 0.02;
 
-  /** Toward the ends the bottom rises; a thing is not put higher than this above the floor, m. */
+  /** The greatest height above the floor, m, because the bottom rises toward the ends. */
   private static final double HIGHEST = 0.15;
 
   private static final double STEP = 0.01;
@@ -87,9 +87,9 @@ final class KitMoving {
   }
 
   /**
-   * A thing as far along the boat as somebody named, at its height and as far from the middle line
-   * as it was. Where the bottom rises it stands as much higher; empty where it finds no room even
-   * so.
+   * A thing at the distance along the boat that somebody named, at its height and as far from the
+   * middle line as it was. Where the bottom rises it stands higher by as much; empty where it finds
+   * no room even so.
    */
   static Optional<Change> along(BoatModel model, Kit item, double x) {
     return standing(model, item, x).map(at -> along(model.boat(), item, at));
@@ -103,7 +103,7 @@ final class KitMoving {
         moved(boat, item, at));
   }
 
-  /** What hangs outside or stands up over the rail does so elsewhere as well. */
+  /** A thing that hangs outside or stands above the rail does so elsewhere as well. */
   private static Optional<Vector3> standing(BoatModel model, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     Vector3 same = Vector3.of(x, item.at().y(), item.at().z());
@@ -116,7 +116,7 @@ final class KitMoving {
         .findFirst();
   }
 
-  /** As low as it goes at this spot; empty where something else is. */
+  /** The lowest position at this spot; empty where something else is. */
   private static Optional<Vector3> lowest(BoatModel model, Kit item, double x) {
     double volume = item.volume().orElse(UNKNOWN_SIZE);
     double side = Math.cbrt(volume);
@@ -136,7 +136,7 @@ final class KitMoving {
     return model.form().inside().within(box).volume() > 0.98 * box.volume();
   }
 
-  /** Whether something is there: kit, a seat, or a chamber, whether it counts or not. */
+  /** Whether kit, a seat, or a chamber is there, whether it counts or not. */
   private static boolean taken(BoatModel model, Kit item, Box box) {
     return model.spaces().stream().anyMatch(s -> s.box().overlaps(box))
         || model.boat().kit().stream().anyMatch(k -> k != item && meets(k, box))

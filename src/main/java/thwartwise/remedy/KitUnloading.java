@@ -8,8 +8,8 @@ import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed.Drive;
 
 /**
- * Heavy things left ashore, but never what brings people home or keeps them off the weir. What
- * drives the boat is left only where there is something else to drive it with.
+ * Leaving heavy things ashore, but never what brings people home or keeps them off the weir. What
+ * drives the boat is left only where there is other drive.
  */
 final class KitUnloading {
   private static final List<String> STAYS =
@@ -29,7 +29,7 @@ final class KitUnloading {
         .toList();
   }
 
-  /** With nothing aboard to row or paddle with, nobody gets home without it. */
+  /** Whether the boat can still get home: without it and without oars or paddles nobody does. */
   private static boolean leavesItStill(Boat boat, Kit item) {
     return drive(boat, item).stops()
         && boat.kit().stream().noneMatch(k -> k.nameContainsAny(BY_HAND));
@@ -43,7 +43,7 @@ final class KitUnloading {
         boat.withKit(boat.kit().stream().filter(k -> k != item).toList()));
   }
 
-  /** What is lost of the drive; a battery is looked at together with what it can drive. */
+  /** The loss of drive; a battery is considered together with what it can drive. */
   private static Drive drive(Boat boat, Kit item) {
     if (KitMoving.isBoundToItsPlace(boat, item)) {
       return Drive.ITSELF;

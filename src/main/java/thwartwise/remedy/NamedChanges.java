@@ -11,9 +11,9 @@ import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.remedy.Deed.FoamBlock;
 
-/** Changes that somebody names, where {@link Changes} looks for those worth trying. */
+/** Changes that somebody names; {@link Changes} searches those worth trying. */
 public final class NamedChanges {
-  /** A block is cut to the volume wanted by halving its height so often. */
+  /** The number of halvings with which a block is cut to the volume wanted. */
   private static final int HALVINGS = 40;
 
   private NamedChanges() {}
@@ -31,18 +31,18 @@ public final class NamedChanges {
     return KitUnloading.left(boat, item);
   }
 
-  /** These people and nobody else aboard, everyone at the place named, evenly spread. */
+  /** These people and nobody else aboard, everyone evenly spread at the place named. */
   public static Change aboard(Boat boat, List<Person> people) {
     return CrewShifting.aboard(boat, people);
   }
 
-  /** How much foam there is room for, m³. */
+  /** The volume of foam for which there is room, m³. */
   public static double foamRoom(BoatModel model, FoamSpot spot) {
     return FoamFitting.volume(model, most(model, spot));
   }
 
   /**
-   * So much foam, from the floor up.
+   * Foam of a volume, from the floor up.
    *
    * @param volume above zero, and no more than {@link #foamRoom}, m³
    */
@@ -81,7 +81,7 @@ public final class NamedChanges {
         new Box(box.x(), box.y(), new Span(box.z().from(), top)), block.mirrored());
   }
 
-  /** Where somebody wants foam. */
+  /** The place that somebody names for foam. */
   public sealed interface FoamSpot {
 
     /** Under a place to sit. */
@@ -103,7 +103,7 @@ public final class NamedChanges {
       }
     }
 
-    /** Such as "under the stern bench". */
+    /** The words, such as "under the stern bench". */
     String words();
   }
 }

@@ -16,19 +16,19 @@ import thwartwise.geometry.Span;
 import thwartwise.remedy.Change.Effort;
 
 /**
- * A seat one or two steps lower. A chamber that is the seat goes down with it and loses litres; if
+ * A seat one or two steps lower. A chamber that is the seat is lowered with it and loses volume; if
  * it was proven it must be tested again.
  */
 final class SeatLowering {
   private static final List<Double> STEPS = List.of(0.05, 0.10);
 
-  /** A chamber's top this near the seat carries it, m. */
+  /** A chamber whose top is this near the seat carries it, m. */
   private static final double CARRIES = 0.03;
 
-  /** Lower than this above the floor it is no seat any more, m. */
+  /** A seat lower than this above the floor is no seat, m. */
   private static final double LEAST_HEIGHT = 0.10;
 
-  /** From the middle of a seat to its edge, along the boat, m. */
+  /** The distance from the middle of a seat to its edge, along the boat, m. */
   private static final double HALF_SEAT = 0.14;
 
   private SeatLowering() {}
@@ -76,7 +76,10 @@ final class SeatLowering {
         && Math.abs(chamber.box().z().to() - place.z()) <= CARRIES;
   }
 
-  /** A chamber along one side carries no bench along the other, unless it has a twin. */
+  /**
+   * Whether it is on the seat's side: a chamber along one side carries no bench along the other,
+   * unless it has a twin.
+   */
   private static boolean isOnTheSide(Chamber chamber, Place place) {
     Span across = chamber.box().y();
     return !place.isToOneSide()

@@ -1,5 +1,5 @@
 /**
- * Real changes that could be made to a boat, one class a kind. They say nothing of what a change
- * buys: that is found by inspecting the changed boat.
+ * Real changes to a boat, one class for each kind. The gain of a change is found by inspecting the
+ * changed boat.
  */
 package thwartwise.remedy;

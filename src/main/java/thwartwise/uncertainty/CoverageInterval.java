@@ -1,6 +1,6 @@
 package thwartwise.uncertainty;
 
-/** From where to where a stated part of a distribution lies. */
+/** The interval that holds a stated part of a distribution. */
 public record CoverageInterval(double low, double high) {
 
   public double length() {

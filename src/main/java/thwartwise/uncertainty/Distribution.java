@@ -2,18 +2,18 @@ package thwartwise.uncertainty;
 
 import java.util.random.RandomGenerator;
 
-/** What is known of a quantity: which values it may have, and how likely each of them is. */
+/** The knowledge of a quantity: its possible values, and the probability of each. */
 public sealed interface Distribution {
 
   double mean();
 
-  /** The standard uncertainty of whoever takes the mean for the value. */
+  /** The standard uncertainty of the mean as the value. */
   double standardDeviation();
 
-  /** One value by chance. */
+  /** One random value. */
   double draw(RandomGenerator random);
 
-  /** What a careful reading leaves: most values near the mean, few far off. */
+  /** The error of a careful reading: most values near the mean, few far off. */
   record Normal(double mean, double standardDeviation) implements Distribution {
     public Normal {
       finite(mean, "mean");
@@ -26,7 +26,7 @@ public sealed interface Distribution {
     }
   }
 
-  /** Anything between two values, all of it alike. */
+  /** Anything between two values, all equally likely. */
   record Rectangular(double low, double high) implements Distribution {
     public Rectangular {
       finite(low, "lowest value");
@@ -89,7 +89,7 @@ public sealed interface Distribution {
   }
 
   /**
-   * What cannot be negative, as a mass: its logarithm is normal.
+   * A quantity that cannot be negative, such as a mass: its logarithm is normal.
    *
    * @param location mean of the logarithm
    * @param shape standard deviation of the logarithm
@@ -100,7 +100,7 @@ public sealed interface Distribution {
       positive(shape, "standard deviation of the logarithm");
     }
 
-    /** The one of this mean and standard deviation. */
+    /** The distribution with this mean and standard deviation. */
     public static Lognormal of(double mean, double standardDeviation) {
       positive(mean, "mean");
       positive(standardDeviation, "standard deviation");

@@ -16,7 +16,7 @@ public final class FirstOrderPropagation {
   /**
    * One answer for each result of the model, in its order.
    *
-   * @param step by how many of its standard deviations an input is moved
+   * @param step the move of an input, in standard deviations
    */
   public static List<PropagatedResult> of(
       List<Distribution> inputs, MeasurementModel model, double step) {

@@ -1,8 +1,8 @@
 package thwartwise.uncertainty;
 
 /**
- * The results that follow from values of the inputs, all of them worked out together. Called by
- * several threads at once.
+ * The results for values of the inputs, all of them computed together. Called by several threads at
+ * once.
  */
 @FunctionalInterface
 public interface MeasurementModel {

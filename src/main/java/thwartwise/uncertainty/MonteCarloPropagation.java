@@ -38,7 +38,7 @@ public final class MonteCarloPropagation {
         .toList();
   }
 
-  /** The results of each draw by itself, for whoever asks what holds of several at once. */
+  /** The results of each draw separately, for questions about several results at once. */
   public static List<double[]> draws(
       List<Distribution> inputs, MeasurementModel model, int draws, long seed) {
     return draws(inputs, model, draws, seed, () -> {});
@@ -65,7 +65,7 @@ public final class MonteCarloPropagation {
         .toList();
   }
 
-  /** One for each block of draws. */
+  /** One generator for each block of draws. */
   private static List<SplittableRandom> generators(int draws, long seed) {
     SplittableRandom root = new SplittableRandom(seed);
     List<SplittableRandom> generators = new ArrayList<>();

@@ -3,8 +3,8 @@ package thwartwise.uncertainty;
 import java.util.Arrays;
 
 /**
- * A result with what each input contributes to its standard uncertainty, to first order. NaN where
- * the model had no result for an input moved either way.
+ * A result with the contribution of each input to its standard uncertainty, to first order. NaN
+ * where the model had no result for an input moved either way.
  */
 public final class PropagatedResult {
   private final double best;
@@ -17,12 +17,12 @@ public final class PropagatedResult {
     this.curvatures = curvatures;
   }
 
-  /** With every input at its mean. */
+  /** The result with every input at its mean. */
   public double best() {
     return best;
   }
 
-  /** By how much the result changes, with its sign, when an input is one standard deviation up. */
+  /** The change of the result, with its sign, when an input is one standard deviation up. */
   public double contribution(int input) {
     return contributions[input];
   }
@@ -37,20 +37,20 @@ public final class PropagatedResult {
     return Math.sqrt(variance());
   }
 
-  /** So many standard uncertainties to either side of the best value. */
+  /** The interval of a number of standard uncertainties to either side of the best value. */
   public CoverageInterval interval(double factor) {
     double reach = factor * standardUncertainty();
     return new CoverageInterval(best - reach, best + reach);
   }
 
-  /** What part of the variance an input makes up; nothing where there is no variance. */
+  /** The share of an input in the variance; zero where there is no variance. */
   public double share(int input) {
     double variance = variance();
     return variance == 0 ? 0 : contributions[input] * contributions[input] / variance;
   }
 
   /**
-   * The result where each input lies so many standard deviations above its mean, to second order
+   * The result with each input at a number of standard deviations above its mean, to second order
    * without products of two inputs.
    */
   public double at(double[] deviations) {

@@ -27,7 +27,7 @@ public final class SampledResult {
     return sorted.length + missing;
   }
 
-  /** How many draws had no result. */
+  /** The number of draws without a result. */
   public int missing() {
     return missing;
   }
@@ -42,18 +42,18 @@ public final class SampledResult {
     return Math.sqrt(squares / (sorted.length - 1));
   }
 
-  /** What part of all draws came to so much or more; a draw without a result did not. */
+  /** The share of all draws at or above a value; a draw without a result is not. */
   public double shareAtLeast(double value) {
     return (double) Arrays.stream(sorted).filter(d -> d >= value).count() / draws();
   }
 
-  /** As many draws below it as above it (JCGM 101:2008, 7.7.2). */
+  /** The interval with as many draws below it as above it (JCGM 101:2008, 7.7.2). */
   public CoverageInterval symmetricInterval(double probability) {
     int inside = inside(probability);
     return interval((sorted.length - inside) / 2, inside);
   }
 
-  /** The shortest that holds such a part of the draws (JCGM 101:2008, 7.7.4). */
+  /** The shortest interval with this share of the draws (JCGM 101:2008, 7.7.4). */
   public CoverageInterval shortestInterval(double probability) {
     int inside = inside(probability);
     int shortest = 0;
