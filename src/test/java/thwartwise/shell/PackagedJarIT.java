@@ -146,10 +146,18 @@ class PackagedJarIT {
     assertThat(RecordFile.read(records().get(0)).boat().in(UnitSystem.METRIC))
         .isEqualTo(SHEET.boat());
     Report walked = RecordFile.read(records().get(0)).report();
+    assertThat(workspace().drafts()).isEmpty();
+    assertThat(units.equals("metric") ? printedByInspect() : keptByInspect()).isEqualTo(walked);
+  }
+
+  private Report printedByInspect() throws Exception {
     Path boat = workspace().boatPath("Bath Mat");
     var outcome = jar.run("inspect", "--boat", boat.toString(), "--json");
-    assertThat(ReportJson.parse(outcome.out(), "output")).isEqualTo(walked);
-    assertThat(workspace().drafts()).isEmpty();
+    return ReportJson.parse(outcome.out(), "output");
+  }
+
+  private static Report keptByInspect() throws Exception {
+    return RecordFile.read(recordsIn(inspectedOnce().workspace()).get(0)).report();
   }
 
   @Test
@@ -202,25 +210,49 @@ class PackagedJarIT {
   @Test
   void a_one_shot_inspection_that_falls_short_exits_with_one_and_says_nothing_on_the_error_stream()
       throws Exception {
-    Path boat = new Workspace(folder.resolve("given")).saveBoat(SHEET.boat());
-
-    var outcome = jar.run("inspect", "--boat", boat.toString(), "--by", "Ann Lee");
+    var outcome = inspectedOnce().outcome();
 
     assertThat(outcome.code()).isEqualTo(1);
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.out().lines()).hasSizeLessThanOrEqualTo(24);
     assertThat(outcome.out()).contains("\nRecord: ");
+    copy(inspectedOnce().workspace().folder(), workspace().folder());
     var page = jar.run("page");
     assertThat(page.code()).isZero();
     assertThat(page.out()).contains("by Ann Lee").contains("What nobody may do");
   }
 
+  /** One inspection of a boat measured in feet, and the folder it left. */
+  private record Inspected(PackagedJar.Outcome outcome, Workspace workspace) {
+    static Inspected in(Path folder) throws Exception {
+      Boat feet = SHEET.boat().in(UnitSystem.FEET_INCHES_POUNDS);
+      Path boat = new Workspace(folder.resolve("given")).saveBoat(feet);
+      var outcome =
+          new PackagedJar(folder).run("inspect", "--boat", boat.toString(), "--by", "Ann Lee");
+      return new Inspected(outcome, new Workspace(folder.resolve("thwartwise")));
+    }
+  }
+
+  @TempDir static Path shared;
+  private static Inspected once;
+
+  /** For every test that begins with a boat inspected before; it takes ten seconds. */
+  private static synchronized Inspected inspectedOnce() throws Exception {
+    once = once == null ? Inspected.in(shared) : once;
+    return once;
+  }
+
   @Test
-  void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_the_locale() throws Exception {
+  void a_one_shot_in_json_prints_one_document_in_utf_8_whatever_locale_and_environment()
+      throws Exception {
+    Files.writeString(folder.resolve("application.properties"), "debug=true\n");
     Path boat = folder.resolve("boat.json");
     Files.writeString(boat, BoatFile.write(UNDER_SAIL.boat()).replace("Bath Mat", "Käsekuchen"));
 
-    var outcome = jar.with("LC_ALL", "C").run("inspect", "--boat", boat.toString(), "--json");
+    var outcome =
+        jar.with("LC_ALL", "C")
+            .with("DEBUG", "true")
+            .run("inspect", "--boat", boat.toString(), "--json");
 
     assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo("Käsekuchen");
     assertThat(outcome.err()).isEmpty();
@@ -262,17 +294,6 @@ class PackagedJarIT {
   void help_and_version_go_to_the_output() throws Exception {
     assertThat(jar.run("--help").out()).startsWith("thwartwise works out");
     assertThat(jar.run("version").out()).matches("thwartwise \\d+\\.\\d+\\.\\d+\n");
-  }
-
-  @Test
-  void the_environment_changes_nothing() throws Exception {
-    Files.writeString(folder.resolve("application.properties"), "debug=true\n");
-    Path boat = workspace().saveBoat(UNDER_SAIL.boat());
-
-    var outcome = jar.with("DEBUG", "true").run("inspect", "--boat", boat.toString(), "--json");
-
-    assertThat(outcome.err()).isEmpty();
-    assertThat(ReportJson.parse(outcome.out(), "output").boat()).isEqualTo("Bath Mat");
   }
 
   /**
@@ -379,8 +400,8 @@ class PackagedJarIT {
   @ValueSource(strings = {"metric", "feet"})
   void a_refit_tells_what_the_second_battery_cost(String units) throws Exception {
     boolean metric = units.equals("metric");
+    copy(inspectedOnce().workspace().folder(), workspace().folder());
     Path file = workspace().saveBoat(SHEET.boat());
-    jar.run("inspect", "--boat", file.toString());
     try (Typist typist = Typist.at(jar, folder, "refit")) {
       String[][] turns = {
         {"Which boat", "bath"},
@@ -440,7 +461,11 @@ class PackagedJarIT {
   }
 
   private List<Path> records() throws IOException {
-    try (Stream<Path> files = Files.walk(workspace().folder().resolve("records"))) {
+    return recordsIn(workspace());
+  }
+
+  private static List<Path> recordsIn(Workspace workspace) throws IOException {
+    try (Stream<Path> files = Files.walk(workspace.folder().resolve("records"))) {
       return files.filter(file -> file.toString().endsWith(".json")).toList();
     }
   }
