@@ -92,7 +92,7 @@ public final class Inspection implements InspectedBoat {
    *
    * @param widenings of seatings that are not sure enough: how many allowances are taken off
    */
-  private Inspection(
+  Inspection(
       BoatModel model,
       RuleBook book,
       LocalDate date,
