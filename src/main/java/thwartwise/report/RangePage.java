@@ -18,7 +18,6 @@ import thwartwise.page.Table;
 import thwartwise.passage.MotorSpeed;
 import thwartwise.passage.PassagePlan;
 import thwartwise.passage.ReturnTrip;
-import thwartwise.passage.Rowing;
 
 /** How long motor and battery run, when to turn back, and what to do if the motor stops. */
 public final class RangePage {
@@ -82,7 +81,7 @@ public final class RangePage {
             "Each entry: turn back at the latest after so long, and never go farther out than that",
             "It goes out with the stream and comes home against stream and wind, and "
                 + "a third of the running time is left at the landing");
-    oars();
+    RowingHomeSection.write(page, plan);
     shallow.ifPresent(water -> ShallowWaterSection.write(page, water, plan.boat()));
     PanelYieldSection.write(page, plan);
     RunningTimeBasis.write(page, plan);
@@ -119,7 +118,7 @@ public final class RangePage {
           "Read amperes or pounds of thrust on its plate, or time a run with an ammeter",
           ElectricalFigures.entered("motor"));
     }
-    oars();
+    RowingHomeSection.write(page, plan);
     shallow.ifPresent(water -> ShallowWaterSection.write(page, water, plan.boat()));
     PanelYieldSection.write(page, plan);
     return cautions();
@@ -261,66 +260,8 @@ public final class RangePage {
     return row;
   }
 
-  private static ReturnTrip way(MotorSpeed speed, double wind, double stream) {
+  static ReturnTrip way(MotorSpeed speed, double wind, double stream) {
     return ReturnTrip.of(speed.time(), speed.speed(), wind, stream);
-  }
-
-  private void oars() {
-    page.heading("If the motor stops");
-    if (plan.rowing().isEmpty()) {
-      page.paragraph(
-          "No oars or paddles are among the kit: with the motor dead nothing brings it home",
-          "Take them along, and try them with everybody aboard before going farther than a shout");
-      return;
-    }
-    Rowing by = plan.rowing().get();
-    page.paragraph(
-        by == Rowing.OARS ? "Oars are aboard" : "Paddles are aboard, and no oars",
-        "Stow them where they can be reached under way, tied in, and try them with the boat as"
-            + " full as it will be");
-    if (!plan.speeds().isEmpty()) {
-      double out = farthest();
-      page.paragraph(
-          "From the farthest point above, "
-              + units.distance(out, Side.UP)
-              + ", "
-              + rowing(by)
-              + " home takes "
-              + ElectricalFigures.atLeast(by.time(out, 0, 0))
-              + " in still water at a guessed "
-              + units.pace(by.speed(), Side.DOWN)
-              + " (judgement)",
-          "Against a stream of "
-              + units.pace(by.speed() - ReturnTrip.LEAST_HOME, Side.DOWN)
-              + " or more do not rely on it");
-      plan.inStatedWaters()
-          .filter(ReturnTrip::getsHome)
-          .ifPresent(way -> rowedInStatedWaters(way, by));
-    }
-  }
-
-  private static String rowing(Rowing by) {
-    return by == Rowing.OARS ? "rowing" : "paddling";
-  }
-
-  private void rowedInStatedWaters(ReturnTrip way, Rowing by) {
-    double time = by.time(way.distance(), plan.statedWind(), plan.statedStream());
-    page.paragraph(
-        Double.isFinite(time)
-            ? "In the waters stated, from where it turns back there, "
-                + units.distance(way.distance(), Side.UP)
-                + ", "
-                + rowing(by)
-                + " home takes "
-                + ElectricalFigures.atLeast(time)
-            : "In the waters stated do not rely on "
-                + rowing(by)
-                + " home against wind and stream: go out"
-                + " against both, so that they bring it back, or stay where people can wade");
-  }
-
-  private double farthest() {
-    return plan.speeds().stream().mapToDouble(s -> way(s, 0, 0).distance()).max().orElseThrow();
   }
 
   private Page cautions() {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import thwartwise.boat.Boat;
-import thwartwise.boat.Chamber;
 import thwartwise.boat.ChamberPart;
 import thwartwise.boat.Filling;
 import thwartwise.boat.Kit;
@@ -79,7 +78,7 @@ final class ChangedScript {
       boat = what.change.to(new At(replay, quantities, today, swamped, limits, key), boat);
     }
     replay.begin(OLD);
-    boat = new GrownOld(replay, quantities, today).asked(boat);
+    boat = new OutdatedTests(replay, quantities, today).asked(boat);
     replay.begin(END);
     boat = kept.confirmed(replay, boat);
     BasicQuestions.finish(replay, boat.withAssumptions(replay.guesses()));
@@ -301,49 +300,5 @@ final class ChangedScript {
   private static Boat electrics(At at, Boat boat) {
     return new ElectricalQuestions(at.replay(), at.quantities(), at.today(), at.kit(boat))
         .changed(at.key(), boat);
-  }
-
-  /** Asks again for tests that are out of date. */
-  private record GrownOld(Replay replay, QuantityQuestions quantities, LocalDate today) {
-    Boat asked(Boat boat) {
-      Boat asked = boat;
-      for (Chamber chamber : boat.chambers()) {
-        for (int i = 0; i < chamber.parts().size(); i++) {
-          asked = again(asked, chamber.name(), i);
-        }
-      }
-      return asked;
-    }
-
-    /** Looks the chamber up again, because its twin may have been tested a moment ago. */
-    private Boat again(Boat boat, String name, int i) {
-      ChamberPart part =
-          boat.chambers().stream()
-              .filter(c -> c.name().equals(name))
-              .map(c -> c.parts().get(i))
-              .findFirst()
-              .orElseThrow();
-      return part.filling() instanceof Filling.Air air && air.isTestOutdated(today)
-          ? again(boat, part, air)
-          : boat;
-    }
-
-    private Boat again(Boat boat, ChamberPart part, Filling.Air air) {
-      String key = "old." + part.name();
-      String subject = ChamberQuestions.subject(part);
-      boolean tested =
-          replay.ask(
-              WordQuestions.yesNo(key, subject + ", tested again since?")
-                  .how(
-                      air.repairedSinceTest().isPresent()
-                          ? "It was repaired or cut since its leak test, which counts for nothing now."
-                          : "Its leak test is older than twelve months and counts for nothing now.")
-                  .why("Lids warp and seams open; only a fresh test counts.")
-                  .orElse(false, "no"));
-      return tested
-          ? filled(
-              boat, part, new FillingQuestions(replay, quantities, today).filling(key, subject))
-          : boat;
-    }
   }
 }
