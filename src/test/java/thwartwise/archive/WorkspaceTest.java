@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.boat.WrongBoats;
@@ -21,6 +22,7 @@ import thwartwise.record.InspectionRecord;
 import thwartwise.record.Paper;
 import thwartwise.record.SampleRecords;
 
+@Isolated("sets the locale of the process")
 class WorkspaceTest {
   @TempDir Path home;
 

@@ -2,7 +2,9 @@ package thwartwise.inspection;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import thwartwise.boat.Boat;
+import thwartwise.crew.Lazy;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 
@@ -14,19 +16,23 @@ public final class InspectedBoats {
   private static final RuleBook OWN = RuleBook.of(RuleSetFile.cautiousDefault());
   private static final RuleBook SHIPPED = RuleSetFile.bundledRuleBook();
 
-  private static final Map<Boat, Report> UNDER_OWN = new ConcurrentHashMap<>();
-  private static final Map<Boat, Report> UNDER_SHIPPED = new ConcurrentHashMap<>();
+  private static final Map<Boat, Supplier<Report>> UNDER_OWN = new ConcurrentHashMap<>();
+  private static final Map<Boat, Supplier<Report>> UNDER_SHIPPED = new ConcurrentHashMap<>();
 
   private InspectedBoats() {}
 
   /** Under our own rule set alone. */
   public static Report underOwn(Boat boat) {
-    return UNDER_OWN.computeIfAbsent(boat, b -> Inspection.withoutAdvice(b, OWN, PlainHulls.TODAY));
+    return UNDER_OWN.computeIfAbsent(boat, b -> inspected(b, OWN)).get();
   }
 
   /** Under every rule set that comes with the program. */
   public static Report underShipped(Boat boat) {
-    return UNDER_SHIPPED.computeIfAbsent(
-        boat, b -> Inspection.withoutAdvice(b, SHIPPED, PlainHulls.TODAY));
+    return UNDER_SHIPPED.computeIfAbsent(boat, b -> inspected(b, SHIPPED)).get();
+  }
+
+  /** A test of another boat need not wait until this one is worked out. */
+  private static Supplier<Report> inspected(Boat boat, RuleBook book) {
+    return Lazy.of(() -> Inspection.withoutAdvice(boat, book, PlainHulls.TODAY));
   }
 }

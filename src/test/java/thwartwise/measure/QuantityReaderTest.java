@@ -12,11 +12,13 @@ import static thwartwise.measure.UnitSystem.METRIC;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.measure.QuantityReader.Quantity;
 
+@Isolated("sets the locale of the process")
 class QuantityReaderTest {
 
   private static Reading<Quantity> read(Dimension dimension, UnitSystem system, String typed) {

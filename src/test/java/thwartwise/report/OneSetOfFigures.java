@@ -15,7 +15,7 @@ import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.inspection.Inspection;
+import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.rules.RuleBook;
@@ -41,7 +41,7 @@ final class OneSetOfFigures {
   private OneSetOfFigures(Boat boat, RuleBook book) {
     this.boat = boat;
     this.book = book;
-    this.report = Inspection.withoutAdvice(boat, book, OrdinaryBoats.TODAY);
+    this.report = InspectedBoats.underShipped(boat);
     this.crew = report.recommendation();
   }
 

@@ -31,9 +31,7 @@ import thwartwise.checks.Unit;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.report.OldNames;
-import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.InspectedBoats;
-import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
 import thwartwise.inspection.Report;
 import thwartwise.loadcase.LoadCase;
@@ -41,15 +39,12 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.page.LineWrap;
 import thwartwise.record.InspectionRecord;
 import thwartwise.record.SampleRecords;
-import thwartwise.rules.RuleBook;
 import thwartwise.sampleboats.OrdinaryBoats;
 
 /** One screen holds what an inspection comes to, and says nothing twice. */
 class ScreenTest {
   /** What is left of 24 rows above the record and what to type next. */
   private static final int ROWS = 21;
-
-  private static final RuleBook BOOK = RuleSetFile.bundledRuleBook();
 
   private static String shown(InspectionRecord record, int rows) {
     List<String> lines = Screen.of(record, rows);
@@ -73,7 +68,7 @@ class ScreenTest {
   }
 
   private static InspectionRecord inspected(Boat boat) {
-    return inspected(boat, Inspection.withoutAdvice(boat, BOOK, OrdinaryBoats.TODAY));
+    return inspected(boat, InspectedBoats.underShipped(boat));
   }
 
   private static InspectionRecord inspected(Boat boat, Report report) {
@@ -254,7 +249,7 @@ class ScreenTest {
             PlainHulls.canoe(),
             PlainHulls.roundDinghy(),
             PlainHulls.dory())
-        .map(boat -> inspected(boat, InspectedBoats.underShipped(boat)))
+        .map(ScreenTest::inspected)
         .forEach(all::add);
     OrdinaryBoats.all().stream()
         .filter(boat -> List.of("16 ft canoe", "14 ft pulling boat").contains(boat.name()))

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.advice.Advice;
@@ -44,6 +45,7 @@ import thwartwise.record.RecordEntry;
 import thwartwise.record.SampleRecords;
 import thwartwise.rules.ValidWaters.WaterStatement;
 
+@Isolated("sets the locale of the process")
 class TextPageTest {
   private final Boat boat = BoatFile.parse(resource("files/soup-ladle.json"), "soup.json");
 

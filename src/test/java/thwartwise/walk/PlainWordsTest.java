@@ -19,8 +19,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.InspectedBoats;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.inspection.Report;
 import thwartwise.record.InspectionRecord;
 import thwartwise.report.CardPage;
 import thwartwise.report.HtmlPage;
@@ -68,10 +70,11 @@ class PlainWordsTest {
 
   static Stream<InspectionRecord> records() {
     return Stream.of(
-        record(demo(), PlainHulls.TODAY),
-        record(PlainHulls.canoe(), PlainHulls.TODAY),
-        record(Sheet.borrowed(true).with("short.tested", "nothing").boat(), Sheet.TODAY),
-        record(Sheet.borrowedAndTried().boat(), Sheet.TODAY));
+        record(demo(), PlainHulls.TODAY, InspectedBoats.underShipped(demo())),
+        record(
+            PlainHulls.canoe(), PlainHulls.TODAY, InspectedBoats.underShipped(PlainHulls.canoe())),
+        inspected(Sheet.borrowed(true).with("short.tested", "nothing").boat()),
+        inspected(Sheet.borrowedAndTried().boat()));
   }
 
   private static Boat demo() {
@@ -82,13 +85,16 @@ class PlainWordsTest {
     }
   }
 
-  private static InspectionRecord record(Boat boat, LocalDate day) {
-    return new InspectionRecord(
-        day.atTime(9, 0).atOffset(ZoneOffset.UTC),
-        "the leader",
-        "0.1.0",
+  private static InspectionRecord inspected(Boat boat) {
+    return record(
         boat,
-        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), day));
+        Sheet.TODAY,
+        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), Sheet.TODAY));
+  }
+
+  private static InspectionRecord record(Boat boat, LocalDate day, Report report) {
+    return new InspectionRecord(
+        day.atTime(9, 0).atOffset(ZoneOffset.UTC), "the leader", "0.1.0", boat, report);
   }
 
   private static List<String> crooked(String text) {

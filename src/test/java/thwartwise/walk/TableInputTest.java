@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,7 @@ import thwartwise.walk.engine.Reply;
 import thwartwise.walk.engine.Step;
 
 /** All stations of a boat at once, in the shapes people bring them in. */
+@Isolated("sets the locale of the process")
 class TableInputTest {
   private static final String WHERE = "hull.stations";
 

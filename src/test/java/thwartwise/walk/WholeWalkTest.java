@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Chamber;
 import thwartwise.boat.CrewWhenSwamped;
@@ -30,6 +31,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.report.AssumptionWords;
 import thwartwise.walk.engine.Answer;
 
+@Isolated("sets the locale of the process")
 class WholeWalkTest {
 
   @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.boat.Boat;
@@ -32,6 +33,7 @@ import thwartwise.hull.Material;
 import thwartwise.measure.UnitSystem;
 import thwartwise.report.AssumptionWords;
 
+@Isolated("sets the locale of the process")
 class BoatFileTest {
   private final Boat boat = parse(WrongBoats.goodFile());
 

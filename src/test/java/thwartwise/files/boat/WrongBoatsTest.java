@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.json.UnusableInput;
 
 /** Every way a boat file is refused, with the whole message. */
+@Isolated("sets the locale of the process")
 class WrongBoatsTest {
   static List<WrongBoats> cases() {
     return WrongBoats.all();
