@@ -39,20 +39,20 @@ record ChainText(boolean exists, byte[] bytes, String where) {
     String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
     refuseNewer(lines[0]);
     List<Line> records = new ArrayList<>();
-    List<Integer> spoilt = new ArrayList<>();
-    List<Integer> anew = new ArrayList<>();
+    List<Integer> damaged = new ArrayList<>();
+    List<Integer> restarts = new ArrayList<>();
     for (int i = 0; i < lines.length; i++) {
       Matcher record = RECORD.matcher(lines[i]);
-      Matcher begun = ANEW.matcher(lines[i]);
+      Matcher restart = ANEW.matcher(lines[i]);
       if (i > 0 && record.matches()) {
         records.add(new Line(Integer.parseInt(record.group(1)), record.group(2), record.group(3)));
-      } else if (i > 0 && begun.matches()) {
-        anew.add(Integer.parseInt(begun.group(1)));
+      } else if (i > 0 && restart.matches()) {
+        restarts.add(Integer.parseInt(restart.group(1)));
       } else if (!belongs(i, lines)) {
-        spoilt.add(i + 1);
+        damaged.add(i + 1);
       }
     }
-    return new ChainList(true, records, spoilt, anew);
+    return new ChainList(true, records, damaged, restarts);
   }
 
   /**

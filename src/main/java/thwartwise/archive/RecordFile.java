@@ -153,9 +153,9 @@ public final class RecordFile {
     /**
      * Reads the place.
      *
-     * @param vouches whether records of this version hold the hashes of their pages
+     * @param sealsPapers whether records of this version hold the hashes of their pages
      */
-    static ChainLink read(ObjectReader record, boolean vouches) {
+    static ChainLink read(ObjectReader record, boolean sealsPapers) {
       hash(record, "hash");
       int number = record.whole("number", BoatQuantity.COUNT, REMEDY);
       if (number < 1) {
@@ -168,7 +168,7 @@ public final class RecordFile {
           record
               .optionalObject("corrects", "number", "record", "hash", "because")
               .map(LinkFields::correction),
-          vouches ? Optional.of(papers(record)) : Optional.empty());
+          sealsPapers ? Optional.of(papers(record)) : Optional.empty());
     }
 
     private static List<PaperHash> papers(ObjectReader record) {

@@ -133,19 +133,20 @@ record RecordStore(Path folder) {
    */
   private static ChainText takenIn(ChainText text, List<StoredRecord> stored) {
     ChainList list = text.list();
-    return list.lines().isEmpty() ? begun(text, list, stored) : goneOn(text, list, stored);
+    return list.lines().isEmpty() ? started(text, list, stored) : goneOn(text, list, stored);
   }
 
-  private static ChainText begun(ChainText text, ChainList list, List<StoredRecord> stored) {
-    ChainText begun = text;
+  private static ChainText started(ChainText text, ChainList list, List<StoredRecord> stored) {
+    ChainText started = text;
     List<ChainList.Line> lines = Chain.listed(stored).lines();
     if (list.exists() || stored.stream().anyMatch(record -> record.link().isPresent())) {
-      begun = begun.restarted(1 + lines.stream().mapToInt(ChainList.Line::number).max().orElse(0));
+      started =
+          started.restarted(1 + lines.stream().mapToInt(ChainList.Line::number).max().orElse(0));
     }
     for (ChainList.Line line : lines) {
-      begun = prints(line.file()) ? begun.with(line) : begun;
+      started = prints(line.file()) ? started.with(line) : started;
     }
-    return begun;
+    return started;
   }
 
   private static ChainText goneOn(ChainText text, ChainList list, List<StoredRecord> stored) {

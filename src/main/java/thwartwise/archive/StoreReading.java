@@ -41,9 +41,9 @@ final class StoreReading {
       ChainList list = chain.list();
       return reading.records(list, reading.unreadable(), reading.faults(list));
     } catch (UnusableInput newer) {
-      List<String> told = new ArrayList<>(reading.unreadable());
-      told.add(newer.getMessage());
-      return reading.records(ChainList.NONE, told, List.of(newer.getMessage()));
+      List<String> problems = new ArrayList<>(reading.unreadable());
+      problems.add(newer.getMessage());
+      return reading.records(ChainList.NONE, problems, List.of(newer.getMessage()));
     }
   }
 
@@ -138,23 +138,23 @@ final class StoreReading {
     private void strays(ChainList list, List<StoredRecord> stored) {
       Set<String> known = new HashSet<>();
       list.lines().forEach(line -> known.add(StoredInspection.bare(line.file())));
-      Map<String, List<PaperHash>> vouching = new HashMap<>();
+      Map<String, List<PaperHash>> sealedPapers = new HashMap<>();
       for (StoredRecord record : stored) {
         String name = StoredInspection.bare(record.file());
         known.add(name);
-        papers(record).ifPresent(papers -> vouching.put(name, papers));
+        papers(record).ifPresent(papers -> sealedPapers.put(name, papers));
       }
       for (Path file : Listing.of(folder, "[0-9]*")) {
         Matcher page = PAGE.matcher(file.getFileName().toString());
-        if (page.matches() && isStray(page, known, vouching)) {
+        if (page.matches() && isStray(page, known, sealedPapers)) {
           faults.add(PaperFault.unexpected(page.group()));
         }
       }
     }
 
     private static boolean isStray(
-        Matcher page, Set<String> known, Map<String, List<PaperHash>> vouching) {
-      List<PaperHash> papers = vouching.get(page.group(1));
+        Matcher page, Set<String> known, Map<String, List<PaperHash>> sealedPapers) {
+      List<PaperHash> papers = sealedPapers.get(page.group(1));
       return papers == null
           ? !known.contains(page.group(1))
           : papers.stream().noneMatch(paper -> paper.ending().equals(page.group(2)));

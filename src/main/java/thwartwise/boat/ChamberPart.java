@@ -28,8 +28,8 @@ public record ChamberPart(
   }
 
   /** Whether a record calls it by this name; earlier records only named the pair. */
-  public boolean isRecordedAs(String told) {
-    return told.equals(name) || side.isPresent() && told.equals(whole.name() + earlier());
+  public boolean isRecordedAs(String recorded) {
+    return recorded.equals(name) || side.isPresent() && recorded.equals(whole.name() + earlier());
   }
 
   private String earlier() {

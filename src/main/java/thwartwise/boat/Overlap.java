@@ -28,8 +28,8 @@ public record Overlap(
     }
     Solid outside = model.form().shellOutside(box);
     Solid inside = model.form().shellInside(box);
-    boolean apart = !(outside.volume() - inside.volume() > NEGLIGIBLE);
-    return apart
+    boolean disjoint = !(outside.volume() - inside.volume() > NEGLIGIBLE);
+    return disjoint
         ? new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
         : new Overlap(Solid.block(box), withSpaces, outside, inside);
   }

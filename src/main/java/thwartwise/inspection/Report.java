@@ -85,8 +85,8 @@ public record Report(
     return of.observedTrial().filter(seen -> seen.counts(day, chamberCounts));
   }
 
-  public Report with(Advice told) {
-    return copy(findings, told, spread);
+  public Report with(Advice other) {
+    return copy(findings, other, spread);
   }
 
   /** A copy with the verdicts by how sure each figure is. */
@@ -94,7 +94,7 @@ public record Report(
     return copy(byShare, advice, Optional.of(judged));
   }
 
-  private Report copy(List<Finding> others, Advice told, Optional<BoatSpread> sure) {
+  private Report copy(List<Finding> others, Advice other, Optional<BoatSpread> sure) {
     return new Report(
         boat,
         asLoaded,
@@ -106,7 +106,7 @@ public record Report(
         assumptions,
         ruleSet,
         waters,
-        told,
+        other,
         sure);
   }
 

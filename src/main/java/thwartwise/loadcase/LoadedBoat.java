@@ -349,18 +349,19 @@ public final class LoadedBoat {
 
   private Equilibria restUnderForces() {
     FloatingBody floating = afloat();
-    Supplier<Equilibria> anew = () -> Equilibrium.from(floating);
-    Equilibria unforced = known.map(k -> k.underForces(caseAfloat(), anew)).orElseGet(anew);
+    Supplier<Equilibria> computed = () -> Equilibrium.from(floating);
+    Equilibria unforced = known.map(k -> k.underForces(caseAfloat(), computed)).orElseGet(computed);
     return EquilibriumUnderForces.of(floating, done.forces(), model.form().outside(), unforced)
         .rest();
   }
 
   /** Righting arms toward one side, with the edges as the allowance leaves them. */
   public Optional<RightingCurve> rightingCurve(Side side) {
-    Supplier<Optional<RightingCurve>> anew = () -> RightingCurve.toward(side, afloat(), edges());
+    Supplier<Optional<RightingCurve>> computed =
+        () -> RightingCurve.toward(side, afloat(), edges());
     return known
-        .map(k -> k.curve(caseAfloat(), side, allowance.freeboardLoss(), anew))
-        .orElseGet(anew);
+        .map(k -> k.curve(caseAfloat(), side, allowance.freeboardLoss(), computed))
+        .orElseGet(computed);
   }
 
   /**
@@ -368,20 +369,20 @@ public final class LoadedBoat {
    * it swings back before it floods.
    */
   public Optional<DynamicHeel> swing(double from, Side side) {
-    Supplier<Optional<DynamicHeel>> anew =
+    Supplier<Optional<DynamicHeel>> computed =
         () ->
             hurried
                 ? DynamicHeel.nearly(afloat(), from, side, edges())
                 : DynamicHeel.of(afloat(), from, side, edges());
     return known
-        .map(k -> k.swing(caseAfloat(), side, allowance.freeboardLoss(), from, hurried, anew))
-        .orElseGet(anew);
+        .map(k -> k.swing(caseAfloat(), side, allowance.freeboardLoss(), from, hurried, computed))
+        .orElseGet(computed);
   }
 
   /** What it takes to turn it back from upside down, open to the sea, as it is loaded. */
   public CapsizedBoat capsized() {
-    Supplier<CapsizedBoat> anew = () -> CapsizedBoat.of(swamped(List.of()));
-    return known.map(k -> k.capsized(caseSwamped(List.of(), true), anew)).orElseGet(anew);
+    Supplier<CapsizedBoat> computed = () -> CapsizedBoat.of(swamped(List.of()));
+    return known.map(k -> k.capsized(caseSwamped(List.of(), true), computed)).orElseGet(computed);
   }
 
   private FloatingCase caseSwamped(Collection<Space> lost, boolean withLooseKit) {

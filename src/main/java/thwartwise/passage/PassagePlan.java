@@ -119,18 +119,22 @@ public record PassagePlan(
 
   private static List<MotorSpeed> speeds(
       ElectricalSystem electrics, UsableCharge usable, Optional<Double> full, double hullSpeed) {
-    double besides = electrics.otherDraw();
+    double otherDraw = electrics.otherDraw();
     Stream<MotorSpeed> timed =
         electrics.runs().stream()
-            .flatMap(run -> timed(run, usable, full, besides, hullSpeed).stream())
+            .flatMap(run -> timed(run, usable, full, otherDraw, hullSpeed).stream())
             .sorted(Comparator.comparingDouble(MotorSpeed::current).reversed());
     return electrics.runs().isEmpty()
-        ? full.map(a -> untimed(a, usable, besides, hullSpeed)).stream().toList()
+        ? full.map(a -> untimed(a, usable, otherDraw, hullSpeed)).stream().toList()
         : timed.toList();
   }
 
   private static Optional<MotorSpeed> timed(
-      TimedRun run, UsableCharge usable, Optional<Double> full, double besides, double hullSpeed) {
+      TimedRun run,
+      UsableCharge usable,
+      Optional<Double> full,
+      double otherDraw,
+      double hullSpeed) {
     return run.current()
         .or(() -> full)
         .map(
@@ -141,18 +145,18 @@ public record PassagePlan(
                     current,
                     run.current().isEmpty(),
                     run.speed() > hullSpeed,
-                    usable.time(current + besides)));
+                    usable.time(current + otherDraw)));
   }
 
   private static MotorSpeed untimed(
-      double current, UsableCharge usable, double besides, double hullSpeed) {
+      double current, UsableCharge usable, double otherDraw, double hullSpeed) {
     return new MotorSpeed(
         Optional.empty(),
         Math.min(MotorSpeed.UNTIMED, hullSpeed),
         current,
         true,
         false,
-        usable.time(current + besides));
+        usable.time(current + otherDraw));
   }
 
   /** The claimed running time at full power, s, where the battery cannot give it. */

@@ -98,13 +98,13 @@ final class PlacePlausibility {
                 doubtful(
                     PlausibilityQuestion.metres(Measure.PLACE_FROM_CHAMBER, place.name())
                         .atMost(
-                            apart(place.x(), box),
+                            distance(place.x(), box),
                             limits.value("place-from-its-box"),
                             limits.source("place-from-its-box"),
                             MeasurementNote.of(Fact.PLACE_OFF_ITS_CHAMBER))));
   }
 
-  private static double apart(double x, Chamber box) {
+  private static double distance(double x, Chamber box) {
     Span along = box.box().x();
     return Math.max(0, Math.max(along.from() - x, x - along.to()));
   }

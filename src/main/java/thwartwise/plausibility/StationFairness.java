@@ -229,7 +229,7 @@ public final class StationFairness {
 
     private Optional<FairnessOutlier> inner(int i) {
       FairRange fair = FairRange.of(x, value, i);
-      return isOut(value[i], fair) ? Optional.of(told(i, fair)) : Optional.empty();
+      return isOut(value[i], fair) ? Optional.of(outlier(i, fair)) : Optional.empty();
     }
 
     private boolean isOut(double read, FairRange fair) {
@@ -248,11 +248,11 @@ public final class StationFairness {
         most = j == i ? most : Math.max(most, value[j]);
       }
       return value[i] > END_FULLER * most + distance
-          ? Optional.of(told(i, new FairRange(0, most)))
+          ? Optional.of(outlier(i, new FairRange(0, most)))
           : Optional.empty();
     }
 
-    private FairnessOutlier told(int i, FairRange fair) {
+    private FairnessOutlier outlier(int i, FairRange fair) {
       for (TapeSlip slip : TapeSlip.values()) {
         double meant = slip.corrected(value[i]);
         if (meant != value[i] && slip.canHappenTo(direction) && explains(meant, fair)) {

@@ -99,10 +99,10 @@ public final class Chain {
       return;
     }
     walked.put(number, record);
-    judge(line, record);
+    compare(line, record);
   }
 
-  private void judge(ChainList.Line line, StoredRecord record) {
+  private void compare(ChainList.Line line, StoredRecord record) {
     int number = line.number();
     boolean listed = record.hash().equals(line.hash());
     if (!record.hasMatchingHash()) {

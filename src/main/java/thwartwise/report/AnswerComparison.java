@@ -45,7 +45,7 @@ final class AnswerComparison {
         page.gap();
       }
       page.paragraph(loading(group.getKey()));
-      group.getValue().forEach(answer -> page.point(told(answer, units)));
+      group.getValue().forEach(answer -> page.point(sentence(answer, units)));
       first = false;
     }
   }
@@ -69,7 +69,7 @@ final class AnswerComparison {
         || !limits(answer.before(), units).equals(limits(answer.after(), units));
   }
 
-  private static String told(AnswerChange answer, UnitFormat units) {
+  private static String sentence(AnswerChange answer, UnitFormat units) {
     return CheckWords.of(answer.latest().question())
         + ": "
         + (answer.outcomeChanged() ? outcomes(answer) : answer.latest().outcome().word())

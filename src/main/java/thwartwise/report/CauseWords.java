@@ -18,11 +18,11 @@ final class CauseWords {
   static String of(Comparison comparison, UnitFormat units) {
     return comparison
         .cause()
-        .map(cause -> told(subject(cause, units), comparison, units))
+        .map(cause -> sentence(subject(cause, units), comparison, units))
         .orElse("");
   }
 
-  private static String told(String subject, Comparison comparison, UnitFormat units) {
+  private static String sentence(String subject, Comparison comparison, UnitFormat units) {
     Recommendation before = comparison.before().report().recommendation();
     Recommendation after = comparison.after().report().recommendation();
     if (before.withheld() || after.withheld()) {

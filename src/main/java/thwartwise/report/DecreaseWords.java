@@ -46,7 +46,7 @@ final class DecreaseWords {
             || Rounding.wholeDown(after.crew()) < Rounding.wholeDown(before.crew())
             || Rounding.wholeDown(room(comparison.after()))
                 < Rounding.wholeDown(room(comparison.before()));
-    return fell && !before.withheld() && !after.withheld() ? told(after) : "";
+    return fell && !before.withheld() && !after.withheld() ? sentence(after) : "";
   }
 
   /** What the load limit leaves besides the listed kit; less kit is no decrease. */
@@ -54,7 +54,7 @@ final class DecreaseWords {
     return record.report().recommendation().load() - record.boat().kitMass();
   }
 
-  private static String told(Recommendation after) {
+  private static String sentence(Recommendation after) {
     return governs(after)
         .map(q -> "Less is recommended because of \"" + CheckWords.of(q) + "\": " + physics(q))
         .orElse("");

@@ -188,7 +188,7 @@ final class GlanceSheet {
   }
 
   /** Faults to correct, before anything that would make the boat carry more. */
-  private boolean putRight(Page page) {
+  private boolean corrections(Page page) {
     List<String> all = ChecklistWords.toPutRight(inspection);
     if (all.isEmpty()) {
       return false;
@@ -212,7 +212,7 @@ final class GlanceSheet {
   private void first(Page page) {
     List<AdvicePiece> pieces = AdviceSection.first(report.advice());
     boolean trial = KneeDeepTrial.isAskedOf(inspection);
-    boolean work = putRight(page);
+    boolean work = corrections(page);
     if (trial) {
       page.gap().paragraph((work ? "After that: " : "To do first: ") + KneeDeepTrial.named());
     }

@@ -83,7 +83,7 @@ final class MishapWords {
     return all.stream()
         .filter(f -> !(sinks && isSwamped(f.question()) && !isLift(f)))
         .filter(f -> !followsFrom(f, all))
-        .map(f -> told(f, report, units))
+        .map(f -> sentence(f, report, units))
         .distinct()
         .toList();
   }
@@ -111,7 +111,7 @@ final class MishapWords {
         && (finding.value().isEmpty() || finding.margin().turnsOver());
   }
 
-  private static String told(Finding finding, Report report, UnitFormat units) {
+  private static String sentence(Finding finding, Report report, UnitFormat units) {
     if (!finding.question().check().hasFigure()) {
       return Sentence.capital(ChecklistWords.of(finding));
     }

@@ -84,8 +84,8 @@ public final class NoteWords {
 
   /** Notes about water in a boat, and about a swamped one. */
   private Optional<String> wet(Note note) {
-    if (note instanceof Note.SwampedSo so) {
-      return Optional.of("swamped like this, " + of(so.how(), units));
+    if (note instanceof Note.SwampedSo swamped) {
+      return Optional.of("swamped like this, " + of(swamped.how(), units));
     }
     if (note instanceof Note.TurnedBack back) {
       return Optional.of(

@@ -23,7 +23,7 @@ public final class ObservedTrialWords {
             seen ->
                 "Full of water, it was seen to float level with heads clear (seen, not worked"
                     + " out): "
-                    + told(inspection.boat(), seen));
+                    + details(inspection.boat(), seen));
   }
 
   /** What the trial covers, if it counts. */
@@ -45,10 +45,10 @@ public final class ObservedTrialWords {
   static String any(Boat boat, ObservedTrial seen) {
     return "Trial in knee-deep water: "
         + (seen.failed() ? "it went badly, " : "it went well and counts on its day only, ")
-        + told(boat, seen);
+        + details(boat, seen);
   }
 
-  private static String told(Boat boat, ObservedTrial seen) {
+  private static String details(Boat boat, ObservedTrial seen) {
     return "with "
         + FigureText.people(seen.people())
         + " of "

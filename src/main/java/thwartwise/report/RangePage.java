@@ -226,13 +226,13 @@ public final class RangePage {
   }
 
   private String draws(MotorSpeed speed) {
-    double besides = plan.boat().electrics().otherDraw();
+    double otherDraw = plan.boat().electrics().otherDraw();
     String motor =
         "The motor draws "
             + amperes(speed.current())
             + (speed.currentGuessed() ? ", as at full power, since nobody read it on the way" : "");
-    return besides > 0
-        ? motor + "; lamps, sockets and the rest " + amperes(besides) + " more"
+    return otherDraw > 0
+        ? motor + "; lamps, sockets and the rest " + amperes(otherDraw) + " more"
         : motor;
   }
 

@@ -215,9 +215,9 @@ public final class Screen {
       all.add("Nothing found today");
       all.addAll(stops("With one person more: ", crew));
     }
-    int told = detail.wrong() + (mishaps.isEmpty() ? 1 : 0);
-    List<String> words = new ArrayList<>(all.subList(0, Math.min(told, all.size())));
-    if (all.size() > told) {
+    int shownMishaps = detail.wrong() + (mishaps.isEmpty() ? 1 : 0);
+    List<String> words = new ArrayList<>(all.subList(0, Math.min(shownMishaps, all.size())));
+    if (all.size() > shownMishaps) {
       words.add("The page lists the rest");
     }
     int kept = inspection.boat().confirmedMeasurements().size();

@@ -31,8 +31,8 @@ final class ScreenAdvice {
       all.add(Sentence.of(KneeDeepTrial.named()));
     }
     pieces.forEach(piece -> all.add(words(piece, detail, units)));
-    int told = toPutRight.isEmpty() ? all.size() : Math.min(all.size(), MOST);
-    for (int i = 0; i < told; i++) {
+    int shownPieces = toPutRight.isEmpty() ? all.size() : Math.min(all.size(), MOST);
+    for (int i = 0; i < shownPieces; i++) {
       lines.add(i == 0 ? LABEL : "", (i + 1) + ". ", all.get(i));
     }
   }

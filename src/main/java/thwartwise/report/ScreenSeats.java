@@ -59,12 +59,12 @@ final class ScreenSeats {
     if (Double.isNaN(limit.extraMass())) {
       return start + ": " + seats(limit, left, start + ": ", places, detail);
     }
-    String besides = units.mass(limit.extraMass(), Side.DOWN) + " extra";
+    String extraMass = units.mass(limit.extraMass(), Side.DOWN) + " extra";
     if (!(limit.extraMass() >= 1) || !SeatTable.isOnlyLikeThat(limit, left)) {
-      String head = start + ", " + besides + ": ";
+      String head = start + ", " + extraMass + ": ";
       return head + seats(limit, left, head, places, detail);
     }
-    String only = "; with " + besides + " only " + SeatTable.one(limit.extraSeating());
+    String only = "; with " + extraMass + " only " + SeatTable.one(limit.extraSeating());
     String seats = seats(limit, left, start + ": " + only, places, detail);
     return start + ": " + seats + (seats.equals(ON_THE_PAGE) ? "" : only);
   }

@@ -60,7 +60,7 @@ final class SeatTable {
     }
     List<Table.Column> columns = bothUnits ? BOTH_UNITS : COLUMNS;
     page.table(Table.close(columns, crew.crewLimits().stream().map(this::row).toList()));
-    page.paragraph(never(), besides());
+    page.paragraph(never(), extra());
     if (!excluded().isEmpty()) {
       page.point(
           "Never like this: "
@@ -74,12 +74,12 @@ final class SeatTable {
     return List.of(
         limit.people() + (limit.people() == 1 ? " person" : " people"),
         mass(limit.massLimit()),
-        besides(limit),
+        extra(limit),
         seats(limit));
   }
 
   /** The extra weight; blank in an older record without it for each number of people. */
-  private String besides(CrewLimit limit) {
+  private String extra(CrewLimit limit) {
     if (Double.isNaN(limit.extraMass())) {
       return "";
     }
@@ -136,7 +136,7 @@ final class SeatTable {
   }
 
   /** The extra weight, which was searched with nobody heavier than an adult. */
-  private String besides() {
+  private String extra() {
     boolean heavier = CrewWords.isExtraForLightPeopleOnly(crew);
     return "Extra weight: low down on the middle line"
         + (heavier ? ", and only while nobody is over " + units.mass(crew.adult(), Side.DOWN) : "");

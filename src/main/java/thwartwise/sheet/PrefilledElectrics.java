@@ -141,8 +141,8 @@ final class PrefilledElectrics {
     return Rounding.plain(seconds / 3600);
   }
 
-  private static String yesOrNo(boolean so) {
-    return so ? "yes" : "no";
+  private static String yesOrNo(boolean yes) {
+    return yes ? "yes" : "no";
   }
 
   private void put(String key, Optional<String> typed) {

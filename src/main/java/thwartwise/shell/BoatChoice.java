@@ -107,7 +107,7 @@ final class BoatChoice {
         .map(name -> " Did you mean " + PrintableText.excerpt(name) + "?")
         .or(
             () ->
-                NearestWord.nearest(fileName(file), beside(file))
+                NearestWord.nearest(fileName(file), siblings(file))
                     .map(name -> " Did you mean " + PrintableText.excerpt(name) + " next to it?"))
         .orElse("");
   }
@@ -117,7 +117,7 @@ final class BoatChoice {
   }
 
   /** A folder that cannot be read has nothing to offer. */
-  private static List<String> beside(Path file) {
+  private static List<String> siblings(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     List<String> names = new ArrayList<>();
     if (folder == null || !Files.isDirectory(folder)) {

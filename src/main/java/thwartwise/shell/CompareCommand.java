@@ -65,11 +65,11 @@ final class CompareCommand implements ShellCommand {
     CommandInput given = new CommandInput(context);
     RecordEntry before = UnitsChoice.of(found(named.get(0).value(), given), given, this);
     RecordEntry after = UnitsChoice.of(found(named.get(1).value(), given), given, this);
-    String told =
+    String page =
         given.has(OptionWord.HTML)
             ? given.savePage(ComparePage.html(before, after))
             : ComparePage.of(before, after).stripTrailing();
-    context.outputWriter().println(told);
+    context.outputWriter().println(page);
     return Exit.NOTHING_HOLDS_BACK.status();
   }
 

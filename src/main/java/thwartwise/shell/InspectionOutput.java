@@ -77,11 +77,11 @@ final class InspectionOutput {
       CommandInput given,
       Function<Consumer<InspectionRecord>, InspectionRecord> inspect,
       BiFunction<InspectionRecord, Runnable, Inspector.SavedInspection> keep) {
-    InspectionOutput told = new InspectionOutput(given);
+    InspectionOutput output = new InspectionOutput(given);
     boolean read = !given.has(OptionWord.JSON);
-    InspectionRecord inspection = inspect.apply(read ? told::withoutAdvice : unread -> {});
+    InspectionRecord inspection = inspect.apply(read ? output::withoutAdvice : unread -> {});
     return read
-        ? told.keeping(inspection, reader -> keep.apply(inspection, reader))
+        ? output.keeping(inspection, reader -> keep.apply(inspection, reader))
         : keeping(given, inspection, reader -> keep.apply(inspection, reader));
   }
 

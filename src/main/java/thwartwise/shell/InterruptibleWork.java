@@ -30,7 +30,7 @@ final class InterruptibleWork {
    * @throws CancellationException when Ctrl-C was pressed
    */
   static <T> T of(String what, Supplier<T> work) {
-    return of(what, unheard -> work.get());
+    return of(what, unused -> work.get());
   }
 
   /** The same for work that reports its progress. */

@@ -154,8 +154,8 @@ interface LineSource extends InputReader {
      */
     private static boolean tab(LineReader reader, List<String> likely) {
       String typed = reader.getBuffer().upToCursor();
-      boolean begun = likely.stream().anyMatch(word -> word.startsWith(typed));
-      reader.callWidget(begun ? LineReader.EXPAND_OR_COMPLETE : LineReader.SELF_INSERT);
+      boolean hasCompletion = likely.stream().anyMatch(word -> word.startsWith(typed));
+      reader.callWidget(hasCompletion ? LineReader.EXPAND_OR_COMPLETE : LineReader.SELF_INSERT);
       return true;
     }
   }

@@ -212,11 +212,11 @@ final class LookConversation {
           case PUT_RIGHT_FIRST -> "To be put right before anybody goes.";
           case ADVICE -> "Noted.";
         });
-    question.point().fact().ifPresent(fact -> words.add(told(fact)));
+    question.point().fact().ifPresent(fact -> words.add(effect(fact)));
     wrapped(String.join(" ", words));
   }
 
-  private static String told(BoatFact fact) {
+  private static String effect(BoatFact fact) {
     return switch (fact) {
       case CHAMBER_OPEN -> "The chamber counts as open: it fills.";
       case CHAMBER_LEAKS -> "The chamber counts as leaking: it fills.";

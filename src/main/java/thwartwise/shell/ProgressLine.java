@@ -18,7 +18,7 @@ final class ProgressLine implements Progress {
 
   private final Optional<PrintStream> screen;
   private final LongSupplier nanos;
-  private final long begun;
+  private final long startedAt;
   private final AtomicReference<Runnable> waiting = new AtomicReference<>();
   private volatile String words;
   private String shown = "";
@@ -27,7 +27,7 @@ final class ProgressLine implements Progress {
     this.words = words;
     this.screen = screen;
     this.nanos = nanos;
-    this.begun = nanos.getAsLong();
+    this.startedAt = nanos.getAsLong();
   }
 
   static ProgressLine withText(String words) {
@@ -76,7 +76,7 @@ final class ProgressLine implements Progress {
   /** Shows the latest progress; only the waiting thread calls this. */
   void refresh() {
     printWaiting();
-    if (nanos.getAsLong() - begun >= QUIET_NANOS) {
+    if (nanos.getAsLong() - startedAt >= QUIET_NANOS) {
       show(words + STOP);
     }
   }

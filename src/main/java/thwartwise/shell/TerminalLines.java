@@ -26,16 +26,16 @@ final class TerminalLines {
     String indent = " ".repeat(line.length() - line.stripLeading().length());
     String hanging = indent.isEmpty() ? "" : indent + HANGING;
     List<String> lines = new ArrayList<>();
-    String begun = "";
+    String current = "";
     for (String word : line.strip().split(" +")) {
-      String longer = begun.isEmpty() ? indent + word : begun + " " + word;
-      if (!begun.isEmpty() && columns(longer) > TextForm.WIDTH) {
-        lines.add(begun);
+      String longer = current.isEmpty() ? indent + word : current + " " + word;
+      if (!current.isEmpty() && columns(longer) > TextForm.WIDTH) {
+        lines.add(current);
         longer = hanging + word;
       }
-      begun = longer;
+      current = longer;
     }
-    lines.add(begun);
+    lines.add(current);
     return lines;
   }
 

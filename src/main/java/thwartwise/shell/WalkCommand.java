@@ -110,7 +110,7 @@ final class WalkCommand implements ShellCommand {
     return new DraftChoice(conversation, workspace, inspector.now())
         .choose()
         .flatMap(held -> walked(held, already, table, conversation))
-        .map(finished -> told(finished, context, conversation))
+        .map(finished -> reported(finished, context, conversation))
         .orElseGet(() -> left(context))
         .status();
   }
@@ -212,7 +212,7 @@ final class WalkCommand implements ShellCommand {
   /** The saved record and its boat file. */
   private record Finished(Inspector.SavedInspection saved, Path boat) {}
 
-  private Exit told(Finished finished, CommandContext context, Conversation conversation) {
+  private Exit reported(Finished finished, CommandContext context, Conversation conversation) {
     Workspace workspace = new CommandInput(context).workspace();
     compared(finished, workspace).ifPresent(page -> context.outputWriter().println(page));
     InspectionOutput.printSaved(finished.saved(), new CommandInput(context));

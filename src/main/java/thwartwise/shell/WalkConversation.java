@@ -89,7 +89,7 @@ final class WalkConversation {
     where(ask);
     conversation
         .ask(prompt(ask.question()), likely(ask.question()))
-        .ifPresentOrElse(typed -> heard(ask.question(), typed), this::stop);
+        .ifPresentOrElse(typed -> received(ask.question(), typed), this::stop);
     return Optional.empty();
   }
 
@@ -102,12 +102,12 @@ final class WalkConversation {
   }
 
   /** Enter at the prompt of a row: its values are asked one by one. */
-  private void heard(Question question, String typed) {
+  private void received(Question question, String typed) {
     if (typed.isBlank() && question.enterAsksAlone() && !isAlone(question)) {
       alone = question.key();
       return;
     }
-    heard(typed);
+    received(typed);
   }
 
   private static List<String> likely(Question question) {
@@ -147,7 +147,7 @@ final class WalkConversation {
   }
 
   /** After a doubtful answer yes takes what was probably meant, and keep what was typed. */
-  private void heard(String typed) {
+  private void received(String typed) {
     Optional<String> instead =
         YesOrNo.isYes(typed)
             ? asked.flatMap(Reply.Refused::meant)

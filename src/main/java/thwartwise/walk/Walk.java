@@ -73,8 +73,8 @@ public final class Walk {
     return new Walk(
         replay -> {
           new ProofQuestions(replay, today, boat).proof();
-          boolean wentBadly = boat.observedTrial().filter(ObservedTrial::failed).isPresent();
-          return boat.places().isEmpty() || wentBadly
+          boolean failed = boat.observedTrial().filter(ObservedTrial::failed).isPresent();
+          return boat.places().isEmpty() || failed
               ? boat
               : new TrialQuestions(replay, quantities, today, boat.places())
                   .observedTrial()

@@ -76,7 +76,7 @@ public final class BoatSchema {
             .optional("measuredBy", text("Who held the tape."))
             .optional(AssumptionCodec.KEY, list(assumption(), 0))
             .optional("kept", list(kept(), 0))
-            .optional(ObservedTrialCodec.KEY, trialSeen())
+            .optional(ObservedTrialCodec.KEY, observedTrial())
             .optional(ProofCodec.KEY, list(ProofSchema.proof(), 0))
             .optional(MeasuringMethodCodec.KEY, list(measuringMethod(), 0))
             .optional(PointAnswerCodec.KEY, list(pointAnswer(), 0));
@@ -262,7 +262,7 @@ public final class BoatSchema {
         .object();
   }
 
-  private static ObjectNode trialSeen() {
+  private static ObjectNode observedTrial() {
     return new SchemaPart()
         .required("date", day("When it was seen."))
         .required("by", text("Who saw it."))

@@ -229,8 +229,8 @@ final class OldQuestions {
       this(Pattern.compile(name, Pattern.DOTALL), check, measure);
     }
 
-    Optional<CheckQuestion> of(String told) {
-      Matcher fits = name.matcher(told);
+    Optional<CheckQuestion> of(String recorded) {
+      Matcher fits = name.matcher(recorded);
       return fits.matches()
           ? Optional.of(new CheckQuestion(check, measure, things(fits)))
           : Optional.empty();

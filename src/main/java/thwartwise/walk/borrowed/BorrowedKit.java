@@ -53,9 +53,9 @@ record BorrowedKit(
 
   private Kit motor(double power) {
     assumed.add(new Assumption.Simplified(Simplification.MOTOR_WEIGHT_BY_POWER));
-    Vector3 hung = Vector3.of(outline.aft(), 0, outline.highest());
+    Vector3 transom = Vector3.of(outline.aft(), 0, outline.highest());
     double mass = MotorWeights.equippedMass(power);
-    return new Kit("motor", mass, hung, Optional.empty(), false, Optional.empty());
+    return new Kit("motor", mass, transom, Optional.empty(), false, Optional.empty());
   }
 
   private double other() {

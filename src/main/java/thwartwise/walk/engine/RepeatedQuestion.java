@@ -59,7 +59,7 @@ public record RepeatedQuestion(
 
   /** Asks for any number of things, also none. */
   public <T> List<T> orNone(UnaryOperator<QuestionDefinition<Boolean>> explained, One<T> one) {
-    return orNone(explained, one, unheard -> {});
+    return orNone(explained, one, unused -> {});
   }
 
   /**
@@ -75,7 +75,7 @@ public record RepeatedQuestion(
   }
 
   public <T> List<T> atLeastOne(One<T> one) {
-    return atLeastOne(one, unheard -> {});
+    return atLeastOne(one, unused -> {});
   }
 
   /**

@@ -42,11 +42,11 @@ final class Transcript {
   /** The answer as it was read in the earlier replay, or read now. */
   // The same script at the same place asks the same question, so its value is of the same type.
   @SuppressWarnings("unchecked")
-  <T> AnswerRead<T> reading(Answer answer, Supplier<AnswerRead<T>> anew) {
+  <T> AnswerRead<T> reading(Answer answer, Supplier<AnswerRead<T>> computed) {
     AnswerRead<T> read =
         isNext(event -> event instanceof AnswerRead<?> r && r.accepted().answer().equals(answer))
             ? (AnswerRead<T>) earlier.get(events.size())
-            : anew.get();
+            : computed.get();
     events.add(read);
     return read;
   }

@@ -44,14 +44,14 @@ public final class ChamberBoxVolume {
 
   private static String words(double poured, double drawn) {
     long percent = Math.round(100 * Math.abs(poured - drawn) / drawn);
-    String beside = "by its box " + QuantityText.litres(drawn);
+    String comparison = "by its box " + QuantityText.litres(drawn);
     if (percent == 0) {
-      return beside;
+      return comparison;
     }
-    String apart = beside + ", so " + percent + " % " + (poured < drawn ? "less" : "more");
+    String difference = comparison + ", so " + percent + " % " + (poured < drawn ? "less" : "more");
     String smaller = "; the smaller counts";
     return ChamberVolumeComparison.disagree(poured, drawn)
-        ? apart + smaller + "; one of the two is wrong: measure the box and pour again"
-        : apart + smaller;
+        ? difference + smaller + "; one of the two is wrong: measure the box and pour again"
+        : difference + smaller;
   }
 }

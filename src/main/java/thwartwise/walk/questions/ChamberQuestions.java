@@ -153,10 +153,10 @@ public final class ChamberQuestions {
       String subject,
       Filling drawn,
       Optional<Double> poured,
-      Function<Double, Optional<String>> beside) {
+      Function<Double, Optional<String>> comparison) {
     return new Twin(
         drawn instanceof Filling.Air ? Optional.of(fillings.air(key, subject)) : Optional.empty(),
-        poured.isPresent() ? litres(key, subject, beside) : Optional.empty());
+        poured.isPresent() ? litres(key, subject, comparison) : Optional.empty());
   }
 
   private String name(String key, ChamberKind kind, List<Chamber> before) {
@@ -184,11 +184,11 @@ public final class ChamberQuestions {
   }
 
   private Optional<Double> litres(
-      String key, String subject, Function<Double, Optional<String>> beside) {
+      String key, String subject, Function<Double, Optional<String>> comparison) {
     return replay.ask(
         quantities
             .asked(PartProperties.CHAMBER_LITRES, new QuestionTopic(key, subject))
-            .remark(beside)
+            .remark(comparison)
             .optional("not measured"));
   }
 

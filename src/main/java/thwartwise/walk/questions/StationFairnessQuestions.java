@@ -45,7 +45,7 @@ final class StationFairnessQuestions {
       FairnessOutlier out = next.get();
       asked.add(key(out));
       if (isMisread(out, stations)) {
-        stations = putRight(out, stations);
+        stations = corrected(out, stations);
       }
       next = next(stations, whole);
     }
@@ -92,7 +92,7 @@ final class StationFairnessQuestions {
         : "mend: %s is taken.".formatted(quantities.show(out.meant()));
   }
 
-  private List<Station> putRight(FairnessOutlier out, List<Station> stations) {
+  private List<Station> corrected(FairnessOutlier out, List<Station> stations) {
     List<Station> right = new ArrayList<>(stations);
     Station station = stations.get(out.station());
     List<Vector3> side = new ArrayList<>(out.port() ? station.port() : station.starboard());

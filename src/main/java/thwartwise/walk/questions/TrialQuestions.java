@@ -147,8 +147,8 @@ public record TrialQuestions(
    * the range is refused even when the person insists, because a greater mass would flatter.
    */
   private PlausibleRange usual(int people, List<Integer> children) {
-    double grown = USUAL * (people - children.size());
-    double most = grown + children.stream().mapToDouble(TrialQuestions::heavyChild).sum();
+    double adultsMost = USUAL * (people - children.size());
+    double most = adultsMost + children.stream().mapToDouble(TrialQuestions::heavyChild).sum();
     return new PlausibleRange(
         Dimension.MASS,
         quantities.system(),

@@ -184,8 +184,9 @@ public record StationTable(List<TableStation> stations, List<String> lines, Tabl
      * as there.
      */
     private static StationTable fromTheMiddleLine(StationTable table) {
-      boolean begun = table.stations().stream().allMatch(s -> s.points().get(0).y().isZero());
-      if (begun) {
+      boolean startsOnMiddle =
+          table.stations().stream().allMatch(s -> s.points().get(0).y().isZero());
+      if (startsOnMiddle) {
         return table;
       }
       List<String> lines = new ArrayList<>(List.of("middle of the bottom"));
