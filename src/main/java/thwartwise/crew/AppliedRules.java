@@ -52,8 +52,9 @@ public final class AppliedRules {
       return applied.bound(limits, people);
     }
 
-    Capacity capacity() {
-      return applied.capacity(limits);
+    /** Not above another answer; what carries as much as that is not looked into further. */
+    Capacity lowering(Capacity answer) {
+      return applied.carries(limits, answer) ? answer : answer.notAbove(applied.capacity(limits));
     }
 
     boolean mayReach(Capacity told) {
@@ -208,12 +209,20 @@ public final class AppliedRules {
     }
     Capacity answer = limits.capacity();
     for (Limits other : laxerLimits.get()) {
-      answer = answer.notAbove(other.capacity());
+      answer = other.carries(answer) ? answer : answer.notAbove(other.capacity());
     }
     for (MilderBoat before : milder.get()) {
-      answer = answer.notAbove(before.capacity());
+      answer = before.lowering(answer);
     }
     return answer;
+  }
+
+  /** Whether as much as another boat carries is carried; false proves nothing. */
+  private boolean carries(Limits limits, Capacity other) {
+    return loadRefusals().isEmpty()
+        && limits.carries(other)
+        && laxerLimits.get().stream().allMatch(laxer -> laxer.carries(other))
+        && milder.get().stream().allMatch(m -> m.applied.carries(m.limits, other));
   }
 
   /** False proves that there are fewer adults than told, or as many and a lighter crew. */

@@ -2,13 +2,12 @@ package thwartwise.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.function.Predicate;
-import java.util.function.Supplier;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.IntStream;
-import thwartwise.boat.Loading;
-import thwartwise.geometry.Vector3;
-import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -25,13 +24,15 @@ public final class CapacitySearch {
   private final RuleSet rules;
   private final double design;
   private final double heaviest;
-  private final Supplier<List<Vector3>> spots;
 
-  /** A matter of speed alone. */
-  private volatile Extra lastRefused = new Extra(0, 0);
+  /** The least besides a crew that is known to be too much, whole kg. */
+  private final Map<SeatedCrew, Integer> refused = new ConcurrentHashMap<>();
 
-  /** Something more aboard, by its spot, and the crew that it is tried with, both by number. */
-  private record Extra(int spot, int crew) {}
+  /** By the number of people, the most that may be besides them as far as is known, whole kg. */
+  private final NavigableMap<Integer, Integer> leaveAtMost = new ConcurrentSkipListMap<>();
+
+  /** People seated so, the heavy ones of them so heavy, kg. */
+  private record SeatedCrew(Seating seating, double heavy) {}
 
   CapacitySearch(CrewAssessment assessment, CrewSearch search, FormulaCaps caps, RuleSet rules) {
     this.assessment = assessment;
@@ -40,7 +41,6 @@ public final class CapacitySearch {
     this.rules = rules;
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
-    this.spots = Lazy.of(() -> LoadSearch.spots(assessment.model()));
   }
 
   /**
@@ -103,53 +103,50 @@ public final class CapacitySearch {
   }
 
   /**
-   * Whether so many people or fewer, none heavier than an adult, might with something besides come
-   * to more than a mass. False proves that they do not.
+   * The greatest mass of people, none heavier than an adult, and of something besides; of people
+   * alone where that is no less.
    *
-   * @param mass that no number of people comes to more than by themselves, kg
+   * @param people that no number of people comes to more than by themselves, kg
    */
-  boolean mayLoadExceed(double mass, int adults) {
-    return IntStream.rangeClosed(1, most())
-        .map(n -> most() + 1 - n)
-        .anyMatch(n -> mayLoadExceed(mass, n, adults));
+  double greatestLoad(double people, int adults) {
+    double greatest = people;
+    for (int number : likeliestFirst(adults)) {
+      if (mayLoadExceed(greatest, number, adults)) {
+        double all = number * Math.min(design, each(number, adults));
+        int besides = extra(number, more(greatest, all), adults);
+        greatest = Math.max(greatest, all + besides);
+      }
+    }
+    return greatest;
   }
 
+  /** False proves that so many people and something besides do not come to more than a mass. */
   private boolean mayLoadExceed(double mass, int people, int adults) {
-    if (people <= adults) {
-      int extra = more(mass, people * design);
-      return mayLeave(people, extra, s -> mayLeave(s, design, extra));
-    }
-    OptionalDouble each = mostEach(people, mass, adults);
-    return each.isPresent() && mayLoadExceed(mass, people, adults, each.getAsDouble());
+    return mayLeaveEnough(mass, people, adults)
+        && each(people, adults) >= least(people, adults)
+        && more(mass, people * Math.min(design, each(people, adults))) <= leaveAtMost(people);
   }
 
-  // How heavy each may be is one of some whole kilograms and what lies above it: each of them is
-  // asked, with as much besides as it then takes to come to more. What lighter people would need
-  // besides is more still. Besides more people there is never room for more than besides fewer of
-  // them: adults, everybody heavy alone, tell where no lighter people need be asked.
-  private boolean mayLoadExceed(double mass, int people, int adults, double most) {
-    int least = (int) least(people, adults);
-    int first = (int) most;
-    for (int heavy = first; heavy >= least; heavy--) {
-      int each = heavy;
-      int extra = more(mass, people * Math.min(heavy + 1, most));
-      if (Integer.bitCount(first - heavy) <= 1
-          && !mayLeave(adults, extra, s -> allHeavyLeave(s, design, extra))) {
-        return false;
-      }
-      if (mayLeave(people, extra, s -> mayLeave(s, each, extra))) {
-        return mayLoadExceedAsFound(mass, people);
-      }
-    }
-    return false;
+  // Besides more people there is never room for more than besides fewer of them: where so little is
+  // left, each of them has to be so heavy that a quick look mostly tells that they are not carried.
+  private boolean mayLeaveEnough(double mass, int people, int adults) {
+    double least = least(people, adults);
+    double over = mass - leaveAtMost(people);
+    return people <= adults
+        || people * least <= mass
+            && over < mass
+            && over < people * design
+            && search.mayCarryMixed(people, Math.max(least, atLeast(people, over)));
   }
 
-  /** The same once it is known how heavy each may be. */
-  private boolean mayLoadExceedAsFound(double mass, int people) {
-    double each = Math.min(search.massLimit(people), caps.room() / people);
-    double heavy = Math.min(Math.floor(each), design);
-    int then = more(mass, people * Math.min(each, design));
-    return mayLeave(people, then, s -> mayLeave(s, heavy, then));
+  /** How heavy each of so many may be; adults are as heavy as any that something is besides, kg. */
+  private double each(int people, int adults) {
+    return people <= adults ? design : Math.min(search.massLimit(people), caps.room() / people);
+  }
+
+  /** How heavy they are with something besides, whole kg. */
+  private double heavy(int people, int adults) {
+    return people <= adults ? design : Math.min(Math.floor(search.massLimit(people)), design);
   }
 
   /** The least besides people of so much that comes to more, whole kg. */
@@ -157,60 +154,62 @@ public final class CapacitySearch {
     return (int) Math.floor(mass - people) + 1;
   }
 
-  /** More than any of so many people may be, as a quick look tells; none where there are not. */
-  private OptionalDouble mostEach(int people, double mass, int adults) {
-    double least = least(people, adults);
-    double high = Math.min(design, mass / people);
-    if (!(least <= high) || !search.mayCarry(people, least)) {
-      return OptionalDouble.empty();
+  /** Besides so many people, none heavier than an adult, there is never more, whole kg. */
+  private int leaveAtMost(int people) {
+    return leaveAtMost.headMap(people, true).values().stream()
+        .mapToInt(mass -> mass)
+        .min()
+        .orElse(LoadSearch.MOST);
+  }
+
+  /** Whole kg besides so many people or fewer; zero where it is less than is asked about. */
+  private int extra(int people, int asked, int adults) {
+    int most = leaveAtMost(people);
+    for (int number = people; number >= 0 && most >= asked; number--) {
+      double heavy = number == 0 ? 0 : heavy(number, adults);
+      int found = extraWeight(search.likeliestFirst(number), heavy, asked, most).mass();
+      most = found == 0 ? asked - 1 : found;
+      leaveAtMost.merge(number, most, Math::min);
     }
-    double low = least;
-    while (high - low > 1) {
-      double middle = Math.round((low + high) / 2);
-      if (search.mayCarry(people, middle)) {
-        low = middle;
-      } else {
-        high = middle;
+    return most < asked ? 0 : most;
+  }
+
+  /**
+   * What may be aboard besides people, whole kg, and how they sit then: in the seating that leaves
+   * most. The least of several would spring up where the poorest of them comes to its limit and is
+   * left out, so that a boat a millimetre poorer carried more.
+   *
+   * @param like empty where nothing may be
+   */
+  record ExtraWeight(int mass, Optional<Seating> like) {}
+
+  /**
+   * The same of the first that leaves most.
+   *
+   * @param asked nothing where none leaves so much
+   * @param most not more than so much
+   */
+  ExtraWeight extraWeight(List<Seating> seatings, double heavy, int asked, int most) {
+    ExtraWeight best = new ExtraWeight(0, Optional.empty());
+    for (Seating seating : seatings) {
+      int more = Math.max(asked, best.mass + 1);
+      if (more <= most && mayLeave(seating, heavy, more) && search.carries(seating, heavy)) {
+        int mass = new LoadSearch(assessment, List.of(seating), heavy).extra(more, most);
+        best = mass < more ? best : new ExtraWeight(mass, Optional.of(seating));
       }
     }
-    return OptionalDouble.of(high);
+    return best;
   }
 
-  private boolean mayLeave(int people, int mass, Predicate<Seating> mayLeave) {
-    return mass <= LoadSearch.MOST && search.likeliestFirst(people).stream().anyMatch(mayLeave);
-  }
-
-  /** One spot that does not carry so much proves that a seating leaves less. */
-  boolean mayLeave(Seating seating, double heavy, int mass) {
-    return allHeavyLeave(seating, heavy, mass)
-        && mayLeave(assessment.loadedBoats(seating, heavy), mass);
-  }
-
-  /** The same of everybody heavy: mostly they decide. */
-  private boolean allHeavyLeave(Seating seating, double heavy, int mass) {
-    return mayLeave(assessment.loadedBoats(seating, heavy).subList(0, 1), mass);
-  }
-
-  // What refused last time is asked first: mostly it refuses again, and the rest need no asking.
-  private boolean mayLeave(List<LoadedBoat> loadedBoats, int mass) {
-    Extra last = lastRefused;
-    if (last.crew < loadedBoats.size() && !leaves(last, loadedBoats, mass)) {
-      return false;
+  /** A quick look: one spot that does not carry so much proves that a seating leaves less. */
+  private boolean mayLeave(Seating seating, double heavy, int mass) {
+    SeatedCrew crew = new SeatedCrew(seating, heavy);
+    boolean leaves =
+        mass < refused.getOrDefault(crew, Integer.MAX_VALUE)
+            && new LoadSearch(assessment, List.of(seating), heavy).mayBe(mass);
+    if (!leaves) {
+      refused.merge(crew, mass, Math::min);
     }
-    for (int spot = 0; spot < spots.get().size(); spot++) {
-      for (int crew = 0; crew < loadedBoats.size(); crew++) {
-        Extra extra = new Extra(spot, crew);
-        if (!extra.equals(last) && !leaves(extra, loadedBoats, mass)) {
-          lastRefused = extra;
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  private boolean leaves(Extra extra, List<LoadedBoat> loadedBoats, int mass) {
-    Loading.Weight weight = new Loading.Weight(mass, spots.get().get(extra.spot));
-    return assessment.meets(loadedBoats.get(extra.crew).with(weight));
+    return leaves;
   }
 }

@@ -201,7 +201,7 @@ public final class CrewSearch {
   }
 
   /** Whether everybody in a seating may weigh so much, every mass below it included. */
-  private boolean carries(Seating seating, double mass) {
+  boolean carries(Seating seating, double mass) {
     return seating.people() == 0 ? emptyBoatMeets() : walk(seating).carries(mass);
   }
 
@@ -210,6 +210,13 @@ public final class CrewSearch {
     double each = Math.max(lightest, mass);
     return each <= heaviest
         && likeliestFirst(people).stream().anyMatch(s -> walk(s).mayCarry(each));
+  }
+
+  /** The same, with every mixture of heavy and light people looked at. */
+  boolean mayCarryMixed(int people, double mass) {
+    double each = Math.max(lightest, mass);
+    return each <= heaviest
+        && likeliestFirst(people).stream().anyMatch(s -> walk(s).mayCarryMixed(each));
   }
 
   private SeatingWalk walk(Seating seating) {

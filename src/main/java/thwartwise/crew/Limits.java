@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.checks.SwampedCrew;
+import thwartwise.crew.CapacitySearch.ExtraWeight;
 import thwartwise.crew.Recommendation.QuestionMargin;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.CapacityFigure;
@@ -27,7 +28,7 @@ public final class Limits {
   private final CrewAssessment assessment;
   private final double design;
   private final Supplier<List<Row>> rows = Lazy.of(this::allRows);
-  private final Supplier<List<Besides>> besides = Lazy.of(this::allBesides);
+  private final Supplier<List<ExtraWeight>> besides = Lazy.of(this::allBesides);
 
   public Limits(CrewAssessment assessment, RuleSet rules, List<CapacityFigure> figures) {
     this.assessment = assessment;
@@ -115,11 +116,19 @@ public final class Limits {
     int people = people();
     if (people > 0) {
       double crew = capacity.greatestMass(people);
-      if (!capacity.mayLoadExceed(crew, people)) {
-        return capacity(people, crew, load(crew));
-      }
+      return capacity(people, crew, load(capacity.greatestLoad(crew, people)));
     }
     return capacity(people, people > 0 || crew(0).people() > 0);
+  }
+
+  /** Whether as much as another boat carries is carried here; false proves nothing. */
+  boolean carries(Capacity other) {
+    double kit = model.boat().kitMass();
+    double load = Math.max(other.load(), other.room() + kit);
+    return other.people() <= caps.people(design)
+        && load <= caps.load()
+        && search.carryEach(other.people(), design)
+        && capacity.comesTo(Math.max(other.crew(), load - kit), other.people());
   }
 
   /** False proves that there are fewer adults, or as many and a lighter crew. */
@@ -175,7 +184,7 @@ public final class Limits {
     return Math.max(0, Math.min(besides(row).mass(), load() - model.boat().kitMass() - people));
   }
 
-  private Besides besides(Row row) {
+  private ExtraWeight besides(Row row) {
     return besides.get().get(row.people());
   }
 
@@ -237,39 +246,18 @@ public final class Limits {
   }
 
   /**
-   * What may be aboard besides people, whole kg, and how they sit then: in the seating that leaves
-   * most. The least of several would spring up where the poorest of them comes to its limit and is
-   * left out, so that a boat a millimetre poorer carried more.
-   */
-  private record Besides(int mass, Seating like) {}
-
-  /**
    * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
    * heavier than an adult.
    */
-  private List<Besides> allBesides() {
-    List<Besides> all = new ArrayList<>();
-    Seating nobody = Seating.of(0, model.boat().places()).get(0);
-    all.add(new Besides(new LoadSearch(assessment, List.of(nobody), 0).extra(), nobody));
+  private List<ExtraWeight> allBesides() {
+    List<ExtraWeight> all = new ArrayList<>();
+    all.add(capacity.extraWeight(Seating.of(0, model.boat().places()), 0, 0, LoadSearch.MOST));
     for (Row row : rows.get()) {
       double heavy = Math.min(Math.floor(search.massLimit(row.people())), design);
-      all.add(besides(row.people(), heavy, all.get(row.people() - 1)));
+      List<Seating> seatings = search.allowed(row.people(), heavy);
+      all.add(capacity.extraWeight(seatings, heavy, 0, all.get(row.people() - 1).mass()));
     }
     return all;
-  }
-
-  private Besides besides(int people, double heavy, Besides fewer) {
-    int most = fewer.mass();
-    Besides best = new Besides(0, fewer.like());
-    boolean first = true;
-    for (Seating seating : search.allowed(people, heavy)) {
-      if (first || best.mass() < most && capacity.mayLeave(seating, heavy, best.mass() + 1)) {
-        int mass = new LoadSearch(assessment, List.of(seating), heavy).extra(most);
-        best = first || mass > best.mass() ? new Besides(mass, seating) : best;
-        first = false;
-      }
-    }
-    return best;
   }
 
   private List<Recommendation.CrewLimit> crewLimits(boolean whole) {
@@ -298,7 +286,7 @@ public final class Limits {
   /** None where nothing may be besides, or where there is but one way to sit. */
   private List<String> like(Row row) {
     boolean one = Seating.of(row.people(), model.boat().places()).size() == 1;
-    return one || extra(row) < 1 ? List.of() : besides(row).like().places(model);
+    return one || extra(row) < 1 ? List.of() : besides(row).like().orElseThrow().places(model);
   }
 
   private Optional<LimitingFactor> governedBy(int people) {

@@ -1,17 +1,22 @@
 package thwartwise.crew;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Loading;
 import thwartwise.boat.Place;
 import thwartwise.checks.Check;
+import thwartwise.crew.LikelyRefusals.WeightCase;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.loadcase.Allowance;
+import thwartwise.loadcase.LoadedBoat;
 
 /**
  * How much more may be aboard besides people and the kit listed: extra weight on the middle line,
@@ -20,60 +25,102 @@ import thwartwise.geometry.Vector3;
  *
  * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
  * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
- * of a box goes under, and find it again. So each check of each mixture is walked up from nothing,
- * in strides as long as the limits on heel leave room for ({@link Headroom}).
+ * of a box goes under, and find it again. So each check of each mixture is asked at weights so near
+ * each other that the limits on heel leave no room for that between them ({@link Headroom}).
  */
 public final class LoadSearch {
   static final int MOST = 300;
 
   private final CrewAssessment assessment;
-  private final List<Seating> seatings;
-  private final double each;
+  private final List<LoadedBoat> crews;
+  private final List<Check> checks;
+  private final List<Vector3> spots;
+  private final LikelyRefusals likely;
 
   /** For these seatings, nobody heavier than {@code each}. */
   LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each) {
     this.assessment = assessment;
-    this.seatings = seatings;
-    this.each = each;
+    this.crews = seatings.stream().flatMap(s -> assessment.loadedBoats(s, each).stream()).toList();
+    this.checks = assessment.soonest();
+    this.spots = spots(assessment.model());
+    this.likely = assessment.balances().other(LikelyRefusals.class, LikelyRefusals::new);
   }
 
-  /** A check of one loading, and how far that is from its limits with nothing more aboard. */
-  private record Start(CrewAssessment.Asked asked, Headroom headroom) {}
+  /**
+   * A check of one loading, and how far that is from its limits with nothing more aboard.
+   *
+   * @param crew which mixture of heavy and light people, by number
+   * @param taken off as it is asked
+   */
+  private record Start(int crew, CrewAssessment.Asked asked, Headroom headroom, Allowance taken) {}
+
+  /** How far a loading with so much more aboard is from its limits, whole kg. */
+  private record Point(int mass, Headroom headroom) {}
 
   /** Whole kg. */
   int extra() {
-    return extra(MOST);
+    return extra(0, MOST);
   }
 
-  /** The same, not more than so much. */
-  int extra(int most) {
-    List<Vector3> spots = spots(assessment.model());
+  /**
+   * The same, not more than so much.
+   *
+   * @param asked no more is looked for where it is less than so much; what is given back then is
+   *     less, too
+   */
+  int extra(int asked, int most) {
     int least = most;
-    for (Check check : assessment.soonest()) {
-      for (Start start : starts(check)) {
-        least = least(start, check.byVolumesAlone() ? spots.subList(0, 1) : spots, least);
+    for (Allowance taken : assessment.allowances()) {
+      for (int check = 0; check < checks.size() && least >= asked; check++) {
+        for (Start start : starts(checks.get(check), taken)) {
+          least = least >= asked ? least(check, start, least) : least;
+        }
       }
     }
     return least;
   }
 
-  private List<Start> starts(Check check) {
-    return seatings.parallelStream()
-        .flatMap(seating -> assessment.loadedBoats(seating, each).stream())
-        .flatMap(
-            boat ->
-                assessment.allowances().stream()
-                    .map(a -> assessment.asked(boat, a, List.of(check))))
-        .map(asked -> new Start(asked, assessment.headroom(asked)))
+  private List<Start> starts(Check check, Allowance taken) {
+    return IntStream.range(0, crews.size())
+        .parallel()
+        .mapToObj(crew -> start(check, crew, taken))
         .toList();
+  }
+
+  private Start start(Check check, int crew, Allowance taken) {
+    CrewAssessment.Asked asked = assessment.asked(crews.get(crew), taken, List.of(check));
+    return new Start(crew, asked, assessment.headroom(asked), taken);
   }
 
   // Every spot is asked about the same weights, whichever comes first: the answer does not depend
   // on the order.
-  private int least(Start start, List<Vector3> spots, int end) {
-    return spots.parallelStream()
-        .mapToInt(spot -> carried(start, spot, end))
-        .reduce(end, Math::min);
+  private int least(int check, Start start, int end) {
+    int differing = checks.get(check).byVolumesAlone() ? 1 : spots.size();
+    List<Integer> carried =
+        IntStream.range(0, differing)
+            .parallel()
+            .mapToObj(spot -> carried(start, spots.get(spot), end))
+            .toList();
+    int least = Collections.min(carried);
+    if (least < end) {
+      likely.remember(new WeightCase(check, carried.indexOf(least), start.crew));
+    }
+    return least;
+  }
+
+  /**
+   * A quick look, which asks what refused last time: mostly it refuses again. False proves that so
+   * much is too much, true proves nothing.
+   */
+  boolean mayBe(int mass) {
+    return likely.latest().stream()
+        .filter(last -> last.spot() < spots.size() && last.crew() < crews.size())
+        .allMatch(last -> meets(last, mass));
+  }
+
+  private boolean meets(WeightCase last, int mass) {
+    Start start = start(checks.get(last.check()), last.crew(), assessment.allowances().get(0));
+    return at(start, spots.get(last.spot()), mass).headroom.isMet();
   }
 
   /**
@@ -81,7 +128,7 @@ public final class LoadSearch {
    * side and no lower, with such a one at the other end too. What a boat carries at both ends it
    * carries between them, where it trims less.
    */
-  static List<Vector3> spots(BoatModel model) {
+  private static List<Vector3> spots(BoatModel model) {
     List<Vector3> all = LoadingSurfaces.of(model);
     return all.stream()
         .filter(
@@ -96,25 +143,39 @@ public final class LoadSearch {
     return all.stream().anyMatch(o -> o.z() >= at.z() && isFarther.test(at.x(), o.x()));
   }
 
-  /** The last weight before the first that fails, or so much where that is carried. */
+  // What carries all the way with the allowance taken off is asked as measured at its ends alone:
+  // the boat as measured, with a little more in it, has been on that way already.
   private int carried(Start start, Vector3 spot, int end) {
-    Headroom headroom = start.headroom;
-    int at = 0;
-    while (headroom.isMet() && at < end) {
-      int next = at + (int) Math.max(1, Math.min(end - at, headroom.mass()));
-      headroom = assessment.headroom(start.asked.with(weight(spot, next)));
-      at = headroom.isMet() ? next : lastMet(start, spot, at, next);
+    if (!start.headroom.isMet() || end == 0) {
+      return 0;
     }
-    return at;
+    Point last = at(start, spot, end);
+    return last.headroom.isMet() && start.taken.equals(Allowance.NONE)
+        ? end
+        : carried(start, spot, new Point(0, start.headroom), last);
+  }
+
+  /** The last weight before the first that fails, or the end where all are carried up to it. */
+  private int carried(Start start, Vector3 spot, Point from, Point to) {
+    int stretch = to.mass - from.mass;
+    if (to.headroom.isMet() && stretch <= from.headroom.mass() + to.headroom.mass()) {
+      return to.mass;
+    }
+    if (stretch <= Math.max(1, from.headroom.mass())) {
+      return to.headroom.isMet() ? to.mass : lastMet(start, spot, from.mass, to.mass);
+    }
+    Point middle = at(start, spot, from.mass + stretch / 2);
+    int last = carried(start, spot, from, middle);
+    return last < middle.mass ? last : carried(start, spot, middle, to);
+  }
+
+  private Point at(Start start, Vector3 spot, int mass) {
+    return new Point(mass, assessment.headroom(start.asked.with(weight(spot, mass))));
   }
 
   private int lastMet(Start start, Vector3 spot, int meets, int fails) {
     return (int)
-        Bisection.last(
-            meets,
-            fails,
-            1,
-            mass -> assessment.headroom(start.asked.with(weight(spot, (int) mass))).isMet());
+        Bisection.last(meets, fails, 1, mass -> at(start, spot, (int) mass).headroom.isMet());
   }
 
   private static Loading.Weight weight(Vector3 at, int mass) {

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -38,7 +41,7 @@ public final class SeatingWalk {
 
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
   private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
-  private final Map<Double, Double> answers = new ConcurrentHashMap<>();
+  private final NavigableMap<Double, Double> answers = new ConcurrentSkipListMap<>();
 
   SeatingWalk(
       CrewAssessment assessment,
@@ -103,6 +106,11 @@ public final class SeatingWalk {
 
   /** Whether everybody may weigh so much. */
   boolean carries(double mass) {
+    OptionalDouble before = known(Math.ceil(mass));
+    if (before.isPresent()
+        && !(Math.floor(mass) <= before.getAsDouble() && before.getAsDouble() < mass)) {
+      return before.getAsDouble() >= mass;
+    }
     return mayCarryMixed(mass)
         && (carried(Math.ceil(mass)) >= mass || mass > Math.floor(mass) && carried() >= mass);
   }
@@ -119,12 +127,25 @@ public final class SeatingWalk {
 
   /** The whole mass, kg, or as much as was asked about; zero when the lightest is too heavy. */
   double carried(double enough) {
-    Double before = answers.get(enough);
-    if (before == null) {
-      before = asMeasured(withAllowance(enough));
-      answers.put(enough, before);
+    OptionalDouble before = known(enough);
+    if (before.isPresent()) {
+      return before.getAsDouble();
     }
-    return before;
+    double found = asMeasured(withAllowance(enough));
+    answers.put(enough, found);
+    return found;
+  }
+
+  /** As far as what was asked about before tells: all masses below one that is carried are. */
+  private OptionalDouble known(double enough) {
+    Map.Entry<Double, Double> heavier = answers.ceilingEntry(enough);
+    if (heavier != null) {
+      return OptionalDouble.of(Math.min(enough, heavier.getValue()));
+    }
+    Map.Entry<Double, Double> lighter = answers.lowerEntry(enough);
+    return lighter != null && lighter.getValue() < lighter.getKey()
+        ? OptionalDouble.of(lighter.getValue())
+        : OptionalDouble.empty();
   }
 
   /** A closer look than {@link #mayCarry}, no more proof than that. */
@@ -132,8 +153,8 @@ public final class SeatingWalk {
     return mayCarryMixed(mass) && withAllowance(mass) >= Math.floor(mass);
   }
 
-  // Where a mixture fails at the very mass, it need not be walked up to where it first does.
-  private boolean mayCarryMixed(double mass) {
+  /** The same of every mixture: one that fails at the very mass need not be walked up to there. */
+  boolean mayCarryMixed(double mass) {
     if (!mayCarry(mass)) {
       return false;
     }

@@ -110,6 +110,8 @@ class AppliedRulesTest {
   void a_set_more_never_raises_people_crew_or_load_and_is_never_exceeded(Boat boat, RuleSet set) {
     RuleBook book = ALONE.and(List.of(set));
     Recommendation with = recommended(boat, book);
+    assertThat(QuickAnswer.of(boat, book, PlainHulls.TODAY))
+        .isEqualTo(new QuickAnswer(with.people(), with.crew(), with.load()));
     assertThat(with.people()).isLessThanOrEqualTo(before(boat).people());
     assertThat(with.crew()).isLessThanOrEqualTo(before(boat).crew());
     assertThat(with.load()).isLessThanOrEqualTo(before(boat).load());

@@ -3,14 +3,21 @@ package thwartwise.crew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.Chamber;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.inspection.QuickAnswer;
+import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /** The figures of a recommendation found without its table, against those of the table. */
@@ -44,6 +51,46 @@ class CapacitySearchTest {
     Capacity more =
         new Capacity(found.people(), found.crew() + 1, found.load() + 1, found.room() + 1);
     assertThat(limits(boat).mayReach(more)).isEqualTo(found.crew() == 0);
+  }
+
+  // Of a boat that leaks the boat before it did is asked too, and no more of it than whether it
+  // carries as much: water in one end may level it, or bring the other end up.
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void a_boat_that_leaks_at_one_end_carries_what_its_table_says(Boat boat) {
+    for (Chamber end : boat.chambers()) {
+      Boat leaking = leaking(boat, end.name());
+      Recommendation table = QuickAnswer.recommended(leaking, RuleBook.of(RULES), PlainHulls.TODAY);
+      assertThat(BoatModel.of(leaking, PlainHulls.TODAY).withFewerAnswers()).hasSize(1);
+      assertThat(QuickAnswer.of(leaking, RULES, PlainHulls.TODAY))
+          .isEqualTo(new QuickAnswer(table.people(), table.crew(), table.load()));
+    }
+  }
+
+  private static Boat leaking(Boat boat, String name) {
+    SealTest test =
+        new SealTest(PlainHulls.TODAY.minusMonths(2), "water poured in", 20, 0.9, "builder");
+    Filling air = new Filling.Air(Seal.PROVEN, Optional.of(test));
+    return boat.withChambers(
+        boat.chambers().stream()
+            .map(c -> c.name().equals(name) ? c.filledWith(c.parts().get(0), air) : c)
+            .toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("hulls")
+  void what_is_said_to_be_carried_is_and_a_kilogram_or_an_adult_more_is_not(Boat boat) {
+    Limits limits = limits(boat);
+    Capacity found = limits.capacity();
+    int people = found.people();
+    double crew = found.crew();
+    double load = found.load();
+    double room = found.room();
+    assertThat(limits.carries(new Capacity(people, crew, crew, crew))).isTrue();
+    assertThat(limits.carries(new Capacity(people + 1, crew, crew, crew))).isFalse();
+    assertThat(limits.carries(new Capacity(people, crew + 1, load, room))).isFalse();
+    assertThat(limits.carries(new Capacity(people, crew, load + 1, room))).isFalse();
+    assertThat(limits.carries(new Capacity(people, crew, load, room + 1))).isFalse();
   }
 
   /** Alone 45 kg, children of 25 kg up to one person more than adults, and no crowd of them. */
