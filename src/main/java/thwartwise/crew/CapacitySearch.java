@@ -7,7 +7,9 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -24,6 +26,7 @@ public final class CapacitySearch {
   private final RuleSet rules;
   private final double design;
   private final double heaviest;
+  private final Supplier<List<Vector3>> spots;
 
   /** The least besides a crew that is known to be too much, whole kg. */
   private final Map<SeatedCrew, Integer> refused = new ConcurrentHashMap<>();
@@ -41,6 +44,7 @@ public final class CapacitySearch {
     this.rules = rules;
     this.design = rules.value("design-person");
     this.heaviest = rules.value("heaviest-person");
+    this.spots = Lazy.of(() -> LoadSearch.spots(assessment.model()));
   }
 
   /**
@@ -194,7 +198,7 @@ public final class CapacitySearch {
     for (Seating seating : seatings) {
       int more = Math.max(asked, best.mass + 1);
       if (more <= most && mayLeave(seating, heavy, more) && search.carries(seating, heavy)) {
-        int mass = new LoadSearch(assessment, List.of(seating), heavy).extra(more, most);
+        int mass = loadSearch(seating, heavy).extra(more, most);
         best = mass < more ? best : new ExtraWeight(mass, Optional.of(seating));
       }
     }
@@ -206,10 +210,14 @@ public final class CapacitySearch {
     SeatedCrew crew = new SeatedCrew(seating, heavy);
     boolean leaves =
         mass < refused.getOrDefault(crew, Integer.MAX_VALUE)
-            && new LoadSearch(assessment, List.of(seating), heavy).mayBe(mass);
+            && loadSearch(seating, heavy).mayBe(mass);
     if (!leaves) {
       refused.merge(crew, mass, Math::min);
     }
     return leaves;
+  }
+
+  private LoadSearch loadSearch(Seating seating, double heavy) {
+    return new LoadSearch(assessment, List.of(seating), heavy, spots.get());
   }
 }

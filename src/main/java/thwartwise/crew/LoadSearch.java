@@ -39,10 +39,17 @@ public final class LoadSearch {
 
   /** For these seatings, nobody heavier than {@code each}. */
   LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each) {
+    this(assessment, seatings, each, spots(assessment.model()));
+  }
+
+  /**
+   * @param spots where something may lie, as {@link #spots} finds them
+   */
+  LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each, List<Vector3> spots) {
     this.assessment = assessment;
     this.crews = seatings.stream().flatMap(s -> assessment.loadedBoats(s, each).stream()).toList();
     this.checks = assessment.soonest();
-    this.spots = spots(assessment.model());
+    this.spots = spots;
     this.likely = assessment.balances().other(LikelyRefusals.class, LikelyRefusals::new);
   }
 
@@ -128,7 +135,7 @@ public final class LoadSearch {
    * side and no lower, with such a one at the other end too. What a boat carries at both ends it
    * carries between them, where it trims less.
    */
-  private static List<Vector3> spots(BoatModel model) {
+  static List<Vector3> spots(BoatModel model) {
     List<Vector3> all = LoadingSurfaces.of(model);
     return all.stream()
         .filter(
