@@ -13,9 +13,9 @@ import thwartwise.rules.RuleSet;
 
 /**
  * The allowance for errors of measurement, applied before an outcome is formed: the fast screen of
- * the search. It comes from how each thing was measured; where nobody said so, it is that of the
- * rules. What a way of measuring leaves in 95 of 100 readings is taken off, never more than where
- * nobody said how; a guess takes more.
+ * the search. It comes from the method of each measurement or, for an unstated one, from the rules.
+ * A stated method subtracts what it leaves in 95 of 100 readings, never more than an unstated one;
+ * a guess subtracts more.
  *
  * @param massFactor factor on the mass of people and of anything added
  * @param listedFactor factor on hull and listed kit
@@ -26,17 +26,17 @@ public record Allowance(
     double massFactor, double listedFactor, double volumeFactor, double freeboardLoss) {
   public static final Allowance NONE = new Allowance(1, 1, 0);
 
-  /** So many standard deviations 95 of 100 normally distributed errors are below. */
+  /** The number of standard deviations below which 95 of 100 normally distributed errors are. */
   private static final double ONE_SIDED = 1.6449;
 
-  /** The same factor on every mass. */
+  /** An allowance with the same factor on every mass. */
   public Allowance(double massFactor, double volumeFactor, double freeboardLoss) {
     this(massFactor, massFactor, volumeFactor, freeboardLoss);
   }
 
   /**
-   * The allowance of a boat; larger with few stations or a long gap between two of them, since much
-   * of the shape is then interpolated.
+   * The allowance of a boat; larger with few stations or a long gap between two of them, because
+   * much of the shape is then interpolated.
    */
   public static Allowance of(RuleSet rules, BoatModel model) {
     Allowance unsaid = unsaid(rules, model);
@@ -45,7 +45,7 @@ public record Allowance(
         : new SaidMethods(rules, model).instead(unsaid);
   }
 
-  /** The same where nobody says how a thing was measured. */
+  /** The same for a boat without stated methods. */
   public static Allowance unsaid(RuleSet rules, BoatModel model) {
     Allowance measured = withEnoughStations(rules);
     double guessed = guessed(rules, model);
@@ -87,7 +87,7 @@ public record Allowance(
         rules.value("allowance-freeboard"));
   }
 
-  /** The factor on all that is aboard: people and what is added, and with them hull and kit. */
+  /** The factor on everything aboard: people and what is added, and with them hull and kit. */
   double massFactor(Boat boat, double others) {
     if (listedFactor == massFactor) {
       return massFactor;
@@ -96,7 +96,7 @@ public record Allowance(
     return (listedFactor * listed + massFactor * others) / (listed + others);
   }
 
-  /** So many of it; no more is taken off a volume than there is. */
+  /** A multiple of it; no more is subtracted from a volume than there is. */
   public Allowance times(double times) {
     return new Allowance(
         1 + times * (massFactor - 1),
@@ -105,7 +105,7 @@ public record Allowance(
         times * freeboardLoss);
   }
 
-  /** What somebody said of how a boat was measured, in place of what is taken where nobody did. */
+  /** The allowances of stated methods, in place of those of unstated ones. */
   private record SaidMethods(RuleSet rules, BoatModel model) {
 
     Allowance instead(Allowance unsaid) {
@@ -125,7 +125,7 @@ public record Allowance(
       return off / (boat.hull().mass() + boat.kitMass());
     }
 
-    /** The poorest of all that count: one factor stands for all of them. */
+    /** The poorest of all methods that count, because one factor stands for all of them. */
     private double ofVolumes(double unsaid) {
       return model.spaces().stream()
           .filter(space -> space.counting().share() > 0)
@@ -135,7 +135,7 @@ public record Allowance(
           .orElse(unsaid);
     }
 
-    /** What lies between few stations is guessed however well the edges were measured. */
+    /** What is between few stations is a guess, however well the edges were measured. */
     private double ofEdges(double unsaid) {
       double measured = rules.value("allowance-freeboard");
       return way(MeasurementKind.EDGE_HEIGHTS, "")

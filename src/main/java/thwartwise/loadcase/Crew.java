@@ -3,7 +3,7 @@ package thwartwise.loadcase;
 import java.util.List;
 import thwartwise.boat.SeatPositions.Packing;
 
-/** Who is aboard, and where. */
+/** The people aboard, and their places. */
 public sealed interface Crew {
 
   /** Not stated. */
@@ -11,18 +11,18 @@ public sealed interface Crew {
 
   record Nobody() implements Crew {}
 
-  /** People by their names, each at a place. */
+  /** People by name, each at a place. */
   record Named(List<Seat> seats) implements Crew {
     public Named {
       seats = List.copyOf(seats);
     }
   }
 
-  /** Somebody at a place. */
+  /** A person at a place. */
   record Seat(String person, String place) {}
 
   /**
-   * So many people of one mass.
+   * A number of people of one mass.
    *
    * @param places the place of each of them
    * @param packing how they share the length of their places
@@ -33,6 +33,6 @@ public sealed interface Crew {
     }
   }
 
-  /** As an older record says it. */
+  /** Words, in an older record. */
   record Stated(String words) implements Crew {}
 }

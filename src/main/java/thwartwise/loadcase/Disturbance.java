@@ -63,12 +63,12 @@ public record Disturbance(
     return new Disturbance(List.of(deed), people, List.of(), List.of(), List.of(water), 0);
   }
 
-  /** With one more weight. */
+  /** A copy with one more weight. */
   Disturbance and(Loading.Weight weight) {
     return new Disturbance(deeds, people, joined(weights, List.of(weight)), forces, pools, kitSide);
   }
 
-  /** The same with loose kit on one side. */
+  /** A copy with loose kit on one side. */
   Disturbance withKitAt(double side) {
     return new Disturbance(deeds, people, weights, forces, pools, side);
   }
@@ -77,7 +77,7 @@ public record Disturbance(
     return new Disturbance(deeds, others, weights, forces, pools, kitSide);
   }
 
-  /** The same done to a side. */
+  /** The same to a side. */
   Disturbance toward(Side side) {
     return called(deeds.stream().map(d -> d.to(side)).toList());
   }

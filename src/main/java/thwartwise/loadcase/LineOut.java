@@ -29,7 +29,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   /** Tolerance of the search for a pull, N. */
   private static final double TOLERANCE = 10;
 
-  /** Cleats in one half of the boat; where none was named, the middle of the rail at that end. */
+  /** Cleats in one half of the boat; without a stated one, the middle of the rail at that end. */
   public static List<LineOut> of(RuleSet rules, LoadedBoat boat, boolean astern) {
     HullForm form = boat.model().form();
     double middle = form.outside().extent(Vector3.of(1, 0, 0)).middle();
@@ -73,7 +73,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return rules.value("towing-drag");
   }
 
-  /** The loaded boat with so much level pull on the line, N, leading away over the end. */
+  /** The loaded boat with a level pull on the line, N, leading away over the end. */
   public LoadedBoat pulling(LoadedBoat boat, double newtons) {
     return pulling(boat, newtons, new Force(cleat.at(), astern ? -newtons : newtons, 0));
   }
@@ -84,9 +84,10 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /**
-   * How steeply it leads down, radians: as taken for every line, or more where a short anchor line
-   * is known. A straight line to the ground leads down by the arc sine of depth and height of the
-   * cleat over its length (closed form); the height is that over the keel, a little much.
+   * The angle at which it leads down, radians: as assumed for every line, or more where a short
+   * anchor line is known. A straight line to the ground leads down by the arc sine of depth and
+   * height of the cleat over its length (closed form); the height is that above the keel, a little
+   * too much.
    */
   public double downAngle(Outfit outfit) {
     double taken = Math.toRadians(rules.value("line-angle"));
@@ -118,9 +119,9 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /**
-   * The level pull at which water first comes in or the boat finds no steady rest, N, lying end on
-   * to a stream that stands up at that end. For a hurried boat the answer only says whether it is
-   * at least {@code enough}.
+   * The level pull at which water first comes in or the boat has no stable equilibrium, N, lying
+   * end on to a current that raises the water at that end. For a hurried boat the answer only says
+   * whether it is at least {@code enough}.
    */
   public double greatest(LoadedBoat boat, double enough) {
     StreamHead head = StreamHead.of(rules, boat.model().form(), astern);

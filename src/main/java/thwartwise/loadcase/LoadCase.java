@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 /**
  * A loading together with what is done to it.
  *
- * @param kind which loading it is
- * @param crew who is aboard, and where
+ * @param kind of loading
+ * @param crew the people aboard, and their places
  * @param deeds what is done to it, in order; none while everybody stays as they are
  */
 public record LoadCase(Kind kind, Crew crew, List<LoadCaseStep> deeds) {
@@ -18,7 +18,7 @@ public record LoadCase(Kind kind, Crew crew, List<LoadCaseStep> deeds) {
   /** No loading: the measurements. */
   public static final LoadCase AS_MEASURED = of(Kind.AS_MEASURED, new Crew.NotStated());
 
-  /** Which loading it is. */
+  /** The kind of loading. */
   public enum Kind {
     AS_LOADED,
     AT_LIMIT,

@@ -25,7 +25,7 @@ public sealed interface LoadCaseStep {
     }
   }
 
-  /** Everyone moves so far off the middle. */
+  /** Everyone moves a distance off the middle. */
   record OffTheMiddle(double distanceM, boolean stiff, Optional<Side> side, boolean kitSlid)
       implements LoadCaseStep {
     @Override
@@ -39,7 +39,7 @@ public sealed interface LoadCaseStep {
     }
   }
 
-  /** Somebody moves hard against a side in so many seconds; a blank name is everyone. */
+  /** Somebody moves hard against a side in a number of seconds; a blank name is everyone. */
   record MovedInTime(String who, double seconds, Optional<Side> side, boolean kitSlid)
       implements LoadCaseStep {
     @Override
@@ -82,7 +82,7 @@ public sealed interface LoadCaseStep {
   /** The motor pushes, hard over. */
   record MotorPush(double pushN, double leverM, Optional<Side> side) implements LoadCaseStep {}
 
-  /** As an older record says it. */
+  /** Words, in an older record. */
   record Stated(String words) implements LoadCaseStep {}
 
   /** With loose kit slid to its side; unchanged for an act without a side. */

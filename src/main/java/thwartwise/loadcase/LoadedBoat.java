@@ -250,7 +250,7 @@ public final class LoadedBoat {
     return with(gone);
   }
 
-  /** Those of the boat's papers. */
+  /** The units of the boat's papers. */
   public UnitFormat units() {
     return new UnitFormat(model.boat().units());
   }
@@ -379,7 +379,7 @@ public final class LoadedBoat {
         .orElseGet(computed);
   }
 
-  /** What it takes to turn it back from upside down, open to the sea, as it is loaded. */
+  /** The effort to turn it back from upside down, open to the sea, as it is loaded. */
   public CapsizedBoat capsized() {
     Supplier<CapsizedBoat> computed = () -> CapsizedBoat.of(swamped(List.of()));
     return known.map(k -> k.capsized(caseSwamped(List.of(), true), computed)).orElseGet(computed);
@@ -434,8 +434,8 @@ public final class LoadedBoat {
   }
 
   /**
-   * How much loose water it takes in one bay, m³; for a hurried boat only whether it is at least
-   * {@code enough}.
+   * The volume of loose water it stands in one bay, m³; for a hurried boat only whether it is at
+   * least {@code enough}.
    */
   public WaterLimits waterLimits(Bay bay, double enough) {
     return looseWater().limits(bay, edges(), hurried ? enough : Double.POSITIVE_INFINITY);

@@ -6,11 +6,11 @@ import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.Freeboard;
 
 /**
- * The lowest edge above the water over every pose a loaded boat comes to, less the allowance.
+ * The lowest edge above the water over every pose a loaded boat reaches, less the allowance.
  *
- * @param height m; empty when there is no steady rest, then {@code rest} says why
+ * @param height m; empty when there is no stable equilibrium, then {@code rest} says why
  * @param at the edge; blank without a height
- * @param stream how much higher a stream stands at that end, m
+ * @param stream by how much a current raises the water at that end, m
  */
 public record LowestEdge(
     OptionalDouble height, boolean assessed, Equilibria rest, String at, double stream) {
@@ -19,7 +19,7 @@ public record LowestEdge(
     return of(rest, boat, StreamHead.NONE);
   }
 
-  /** The same in a stream that stands higher at one end. */
+  /** The same in a current that raises the water at one end. */
   public static LowestEdge of(Equilibria rest, LoadedBoat boat, StreamHead head) {
     if (!rest.exist()) {
       return new LowestEdge(OptionalDouble.empty(), rest.assessed(), rest, "", 0);

@@ -49,7 +49,7 @@ public final class PeopleMoves {
   }
 
   /**
-   * A share of everybody's weight so far of the way out, to each side, the rest as they sit. People
+   * A share of everybody's weight a part of the way out, to each side, the rest as they sit. People
    * who share a seat move together until their centre of gravity is there, so that bodies do not
    * overlap: the overlap would lift only once.
    */
@@ -72,7 +72,7 @@ public final class PeopleMoves {
         / mass;
   }
 
-  /** Everyone so far to one side of where they sit, m, to each side. */
+  /** Everyone by a distance to one side of where they sit, m, to each side. */
   public static List<LoadedBoat> offTheMiddle(LoadedBoat boat, double distance, boolean stiff) {
     LoadCaseStep deed = new LoadCaseStep.OffTheMiddle(distance, stiff, Optional.empty(), false);
     List<LoadedBoat> ways = new ArrayList<>();

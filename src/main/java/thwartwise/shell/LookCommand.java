@@ -54,7 +54,8 @@ final class LookCommand implements ShellCommand {
         What is not as it should be counts at the next inspection: a pocket left
         open opens its chamber, kit that can slide is loose. No answer lets more
         people aboard. A club's own lists lie in the folder, under checklists: a
-        point with the id of one of ours stands in its place ("help checklists").
+        point with the id of one of ours stands in its place. Such a list is asked
+        here and not printed with the page ("help checklists").
 
         Exit codes, for scripts:
           0  nothing grave was found
