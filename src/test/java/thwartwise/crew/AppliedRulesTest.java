@@ -67,7 +67,7 @@ class AppliedRulesTest {
   }
 
   private static Recommendation before(Boat boat) {
-    return InspectedBoats.underOwn(boat).recommendation();
+    return InspectedBoats.recommendedUnderOwn(boat);
   }
 
   static Stream<Arguments> randomSets() {

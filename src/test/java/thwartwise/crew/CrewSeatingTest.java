@@ -220,7 +220,7 @@ class CrewSeatingTest {
   @Test
   void together_they_never_come_to_more_than_the_load_limit() {
     BoatModel skiff = model(PlainHulls.skiff());
-    Recommendation page = InspectedBoats.underOwn(PlainHulls.skiff()).recommendation();
+    Recommendation page = InspectedBoats.recommendedUnderOwn(PlainHulls.skiff());
     double kit = PlainHulls.skiff().kitMass();
     double half = (page.load() - kit) / 2;
     RuleBook alone = RuleBook.of(RULES);

@@ -5,6 +5,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import thwartwise.boat.Boat;
 import thwartwise.crew.Lazy;
+import thwartwise.crew.Recommendation;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 
@@ -19,11 +20,21 @@ public final class InspectedBoats {
   private static final Map<Boat, Supplier<Report>> UNDER_OWN = new ConcurrentHashMap<>();
   private static final Map<Boat, Supplier<Report>> UNDER_SHIPPED = new ConcurrentHashMap<>();
 
+  private static final Map<Boat, Supplier<Recommendation>> RECOMMENDED = new ConcurrentHashMap<>();
+
   private InspectedBoats() {}
 
   /** Under our own rule set alone. */
   public static Report underOwn(Boat boat) {
     return UNDER_OWN.computeIfAbsent(boat, b -> inspected(b, OWN)).get();
+  }
+
+  /** A recommendation under our own rule set, without the findings, which take as long again. */
+  public static Recommendation recommendedUnderOwn(Boat boat) {
+    return RECOMMENDED
+        .computeIfAbsent(
+            boat, b -> Lazy.of(() -> QuickAnswer.recommended(b, OWN, PlainHulls.TODAY)))
+        .get();
   }
 
   /** Under every rule set that comes with the program. */

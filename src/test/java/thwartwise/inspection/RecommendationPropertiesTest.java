@@ -72,6 +72,11 @@ class RecommendationPropertiesTest {
     return InspectedBoats.underShipped(boat).recommendation();
   }
 
+  /** The same of a boat that only one test asks about, without the findings. */
+  private static Recommendation alone(Boat boat) {
+    return QuickAnswer.recommended(boat, BOOK, PlainHulls.TODAY);
+  }
+
   // By the second method the defaults were tried with: the pram one, the skiff two, the punt four
   // or so; nobody, or a crowd, would be wrong. The punt has six seats and takes six, worked out by
   // hand at SixPlainHullsTest.
@@ -191,14 +196,14 @@ class RecommendationPropertiesTest {
   void claims_count_for_nothing_and_proving_them_never_lowers_anything(Boat boat) {
     List<Chamber> claimed =
         boat.chambers().stream().map(RecommendationPropertiesTest::claim).toList();
-    Recommendation unproven = of(withChambers(boat, claimed));
+    Recommendation unproven = alone(withChambers(boat, claimed));
     assertThat(unproven.holdsUpWhenSwamped()).isZero();
     assertThat(unproven.people()).isZero();
     assertThat(unproven.ifClaimsProven()).isEqualTo(of(boat).people());
     assertThat(of(boat).ifClaimsProven()).isEqualTo(of(boat).people());
     List<Chamber> one = new ArrayList<>(boat.chambers());
     one.set(0, claim(one.get(0)));
-    Recommendation partly = of(withChambers(boat, one));
+    Recommendation partly = alone(withChambers(boat, one));
     assertThat(partly.people()).isLessThanOrEqualTo(of(boat).people());
     assertThat(partly.ifClaimsProven()).isGreaterThanOrEqualTo(partly.people());
   }
@@ -229,9 +234,9 @@ class RecommendationPropertiesTest {
                     Optional.of(0.002),
                     true,
                     Optional.empty())));
-    assertThat(of(lopsided).withheld()).isFalse();
-    Recommendation one = of(lopsided);
-    Recommendation other = of(mirrored(lopsided));
+    Recommendation one = alone(lopsided);
+    Recommendation other = alone(mirrored(lopsided));
+    assertThat(one.withheld()).isFalse();
     assertThat(other.people()).isEqualTo(one.people());
     assertThat(other.crew()).isEqualTo(one.crew());
     assertThat(other.load()).isEqualTo(one.load());
@@ -325,8 +330,9 @@ class RecommendationPropertiesTest {
             .filter(b -> search(b).massLimit(1) >= 25 && search(b).massLimit(1) < 45)
             .findFirst()
             .orElseThrow();
-    assertThat(of(perched).withheld()).isTrue();
-    assertThat(FindingText.refusals(of(perched).reasons()))
+    Recommendation held = alone(perched);
+    assertThat(held.withheld()).isTrue();
+    assertThat(FindingText.refusals(held.reasons()))
         .containsExactly("not one person meets every check, from an adult of 95 kg down to 45 kg");
   }
 
