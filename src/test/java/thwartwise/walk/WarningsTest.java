@@ -14,7 +14,7 @@ import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
 
 /** Unlikely answers are asked about, and guesses are counted on the poor side. */
-class DoubtsTest {
+class WarningsTest {
   private static final Sheet FULL = Sheet.full(true);
   private static final Sheet FEET = Sheet.full(false);
 

@@ -32,7 +32,7 @@ import thwartwise.loadcase.LoadCaseStep;
 import thwartwise.loadcase.LoadedBoat;
 
 /** A rest that is remembered is that of the very load, or of its mirror image; of no other. */
-class RememberedRestsTest {
+class CachedBalancesTest {
   private static final BoatModel CRAFT = boat(0);
   private static final List<Body> CREW = List.of(at(1.5, 0.25, 80, 0.25), at(1.5, -0.05, 80, 0.25));
 

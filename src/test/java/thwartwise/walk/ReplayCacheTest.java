@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.walk.engine.Answer;
 
 /** A walk reads no answer twice; one that reads them all anew asks the same. */
-class RememberedAnswersTest {
+class ReplayCacheTest {
   private static final long SEED = 20261127;
 
   static Stream<Sheet> sheets() {

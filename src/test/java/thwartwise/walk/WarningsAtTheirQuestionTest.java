@@ -7,7 +7,7 @@ import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
 
 /** What looks wrong is told where it is typed, and not only at the end of the walk. */
-class DoubtsAtTheirQuestionTest {
+class WarningsAtTheirQuestionTest {
   private static final Sheet FULL = Sheet.full(true);
 
   private static Reply.Refused refused(Sheet sheet, String key, String typed) {
