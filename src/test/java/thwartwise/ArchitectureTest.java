@@ -9,8 +9,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.IOException;
 import java.net.URISyntaxException;
@@ -312,10 +310,7 @@ class ArchitectureTest {
 
   private static final int MOST_IN_A_CYCLE = 6;
 
-  private static final JavaClasses CLASSES =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests())
-          .importPackages("thwartwise");
+  private static final JavaClasses CLASSES = ProgramClasses.ALL;
 
   private static Set<String> below(String name) {
     return Set.copyOf(TOP_DOWN.subList(TOP_DOWN.indexOf(name) + 1, TOP_DOWN.size()));

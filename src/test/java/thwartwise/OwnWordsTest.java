@@ -11,8 +11,6 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -106,10 +104,7 @@ class OwnWordsTest {
                           + "|replaceAll|regionMatches|equalsIgnoreCase|hashCode")))
           .as("search a text, or switch on one");
 
-  private static final JavaClasses CLASSES =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests())
-          .importPackages("thwartwise");
+  private static final JavaClasses CLASSES = ProgramClasses.ALL;
 
   @Test
   void only_what_is_not_our_own_words_is_searched_or_switched_on() {
