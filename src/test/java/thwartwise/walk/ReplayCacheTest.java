@@ -3,11 +3,17 @@ package thwartwise.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.walk.engine.Answer;
+import thwartwise.walk.engine.QuestionDefinition;
+import thwartwise.walk.engine.WordQuestions;
 
 /** A walk reads no answer twice; one that reads them all anew asks the same. */
 class ReplayCacheTest {
@@ -56,5 +62,31 @@ class ReplayCacheTest {
     return answers.stream()
         .map(a -> a.equals(changed) ? new Answer(a.question(), other) : a)
         .toList();
+  }
+
+  @Test
+  void two_walks_by_turns_read_each_of_their_answers_once() {
+    AtomicInteger reads = new AtomicInteger();
+    List<QuestionDefinition<?>> asked =
+        IntStream.range(0, 5).<QuestionDefinition<?>>mapToObj(i -> counted(i, reads)).toList();
+    Walk walk = Walk.asking(Sheet.small().boat(), asked);
+    for (int answers = 1; answers <= 5; answers++) {
+      walk.next(numbered(answers, "1"));
+      walk.next(numbered(answers, "2"));
+    }
+    assertThat(reads).hasValue(2 * 5);
+  }
+
+  private static QuestionDefinition<Integer> counted(int question, AtomicInteger reads) {
+    return WordQuestions.whole("q" + question, "How many", 0, 9)
+        .unless(
+            number -> {
+              reads.incrementAndGet();
+              return Optional.empty();
+            });
+  }
+
+  private static List<Answer> numbered(int answers, String typed) {
+    return IntStream.range(0, answers).mapToObj(i -> new Answer("q" + i, typed)).toList();
   }
 }
