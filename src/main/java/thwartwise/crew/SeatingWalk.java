@@ -43,6 +43,9 @@ public final class SeatingWalk {
   private final Map<Double, Boolean> lookedMixed = new ConcurrentHashMap<>();
   private final NavigableMap<Double, Double> answers = new ConcurrentSkipListMap<>();
 
+  /** What is carried to a tenth of a kilogram, once it is known. */
+  private volatile Double finest;
+
   SeatingWalk(
       CrewAssessment assessment,
       Seating seating,
@@ -204,18 +207,43 @@ public final class SeatingWalk {
 
   /** The same down to a tenth of a kilogram. */
   double carried() {
+    Double before = finest;
+    if (before == null) {
+      before = allToFine().orElseGet(this::toFine);
+      finest = before;
+    }
+    return before;
+  }
+
+  // Mostly what is carried with the allowance taken off is carried as measured, too, which is then
+  // asked once and not of the whole kilogram first.
+  private OptionalDouble allToFine() {
+    double whole = withAllowance(heaviest);
+    double cautious = whole == 0 || whole == heaviest ? whole : beyond(whole);
+    if (!measured.parallelStream().allMatch(walk -> walk.meetsAtEnds(cautious))) {
+      return OptionalDouble.empty();
+    }
+    answers.put(heaviest, whole);
+    return OptionalDouble.of(cautious);
+  }
+
+  private double toFine() {
     double whole = carried(heaviest);
     if (whole == 0 || whole == heaviest) {
       return whole;
     }
-    double cautious =
-        Stream.concat(alike.stream(), mixed.stream())
-            .parallel()
-            .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
-            .reduce(whole + 1, Math::min);
+    double cautious = beyond(whole);
     return measured.parallelStream()
         .filter(walk -> !walk.meets(cautious))
         .mapToDouble(walk -> walk.lastMet(whole, cautious, CrewSearch.FINE))
         .reduce(cautious, Math::min);
+  }
+
+  /** Beyond a whole mass that is carried, with the allowance taken off. */
+  private double beyond(double whole) {
+    return Stream.concat(alike.stream(), mixed.stream())
+        .parallel()
+        .mapToDouble(walk -> walk.carriedBeyond(whole, CrewSearch.FINE))
+        .reduce(whole + 1, Math::min);
   }
 }
