@@ -4,9 +4,9 @@ import java.util.List;
 import thwartwise.remedy.Changes.Prohibition;
 
 /**
- * What could be done about the boat, in the order it is to be done.
+ * Possible changes to the boat, in the order in which to make them.
  *
- * @param pieces what puts the boat right before what buys more
+ * @param pieces what corrects a fault before what gains more
  * @param prohibitions what must never be done to this boat
  */
 public record Advice(List<AdvicePiece> pieces, List<Prohibition> prohibitions) {

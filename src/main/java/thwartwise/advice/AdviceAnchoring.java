@@ -10,8 +10,8 @@ import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
 
 /**
- * Anchoring by the bow alone. It buys nobody a seat; it is reported where the boat stands less by
- * the stern than by the bow.
+ * Anchoring by the bow alone. It gains nobody a seat; it is reported where the freeboard by the
+ * stern is less than by the bow.
  */
 final class AdviceAnchoring {
   private AdviceAnchoring() {}

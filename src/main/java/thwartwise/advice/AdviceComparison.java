@@ -13,12 +13,17 @@ import thwartwise.checks.Outcome;
 import thwartwise.checks.Role;
 import thwartwise.loadcase.LoadCase.Kind;
 
-/** The findings of a boat next to those of the same boat after a change, question by question. */
+/**
+ * The findings of a boat compared with those of the same boat after a change, question by question.
+ */
 public final class AdviceComparison {
   private final Map<Asked, Finding> before;
   private final Map<Asked, Finding> after;
 
-  /** What is for the reader to know is asked of one loading only, whichever it is. */
+  /**
+   * The loading of a question. A finding for information is asked of one loading only, whichever it
+   * is.
+   */
   private record Asked(CheckQuestion question, Role role, Kind loading) {
     static Asked of(Finding finding) {
       return new Asked(
@@ -43,7 +48,10 @@ public final class AdviceComparison {
     return worst;
   }
 
-  /** Which chamber is the worst to lose may change; the question stays the same. */
+  /**
+   * The same question for any chamber, because another chamber may be the worst to lose after a
+   * change.
+   */
   static CheckQuestion whicheverChamber(CheckQuestion question) {
     return question.check() == CheckId.ONE_CHAMBER_LOST
         ? CheckQuestion.of(question.check(), question.measure())
@@ -71,18 +79,21 @@ public final class AdviceComparison {
         : Optional.empty();
   }
 
-  /** Whether nothing that a change does to this finding is worse. */
+  /** Whether no change can make this finding worse. */
   public static boolean isAsBadAsCanBe(Finding before) {
     return before.outcome() == Outcome.FALLS_SHORT || isForbiddenAlready(before);
   }
 
-  /** Nobody does what could not be worked out; to fall short of it is no worse. */
+  /**
+   * Whether the act is forbidden already because it was not assessed; falling short of it is no
+   * worse.
+   */
   private static boolean isForbiddenAlready(Finding act) {
     return act.role() == Role.FORBIDS_AN_ACT && act.outcome() == Outcome.NOT_ASSESSED;
   }
 
   // A chamber that counts for the first time is asked about for the first time, and with nobody
-  // aboard before, nothing was asked of a crew: neither is worse than it was.
+  // aboard before, nothing was asked of a crew; neither is worse than before.
   private boolean newAndNotMet(Asked question, Finding now) {
     boolean askedOfACrew =
         question.loading() != Kind.AT_LIMIT
@@ -90,7 +101,10 @@ public final class AdviceComparison {
     return now.role() != Role.INFORMATION && askedOfACrew && now.outcome() != Outcome.MEETS;
   }
 
-  /** What held back before and is asked and met now, whatever the loading is called. */
+  /**
+   * The checks that held the boat back before and are asked and met now, whatever the loading is
+   * called.
+   */
   List<CheckQuestion> corrected() {
     return before.entrySet().stream()
         .filter(e -> e.getValue().holdsBack())

@@ -6,8 +6,8 @@ import thwartwise.remedy.Change.Effort;
 import thwartwise.remedy.Deed;
 
 /**
- * In which order advice is given. What puts the boat right comes first, the cheapest of it before
- * the rest. Then comes what buys most; of what buys as many adults the cheapest.
+ * The order of advice. What corrects a fault comes first, the cheapest of it before the rest. Then
+ * comes what gains most; of what gains as many adults the cheapest.
  */
 public final class AdviceOrder {
   public static final Comparator<AdviceCandidate> FIRST_TOLD_FIRST =
@@ -34,9 +34,9 @@ public final class AdviceOrder {
   }
 
   /**
-   * How soon somebody would do it; less is sooner (judgement). Of what takes as long, foam is what
-   * is bought and glued in for good, and comes last. To leave ashore what drives the boat takes no
-   * time and costs a day of rowing.
+   * How easily somebody would do it; less is easier (judgement). Of what takes as long, foam is
+   * bought and glued in for good, and comes last. Leaving ashore what drives the boat takes no time
+   * and costs a day of rowing.
    */
   static int ease(Deed deed, Effort effort) {
     int time = 3 * effort.ordinal();

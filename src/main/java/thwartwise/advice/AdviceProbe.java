@@ -15,24 +15,24 @@ import thwartwise.crew.Recommendation;
 import thwartwise.crew.Seating;
 
 /**
- * The crews that only just do not fit today. A change that brings none of them nearer is not worth
- * a whole search.
+ * The crews that just do not fit today. A change that brings none of them nearer is not worth a
+ * whole search.
  */
 final class AdviceProbe {
-  /** How many of the next crew's seatings are looked at, those that come nearest. */
+  /** The number of the next crew's seatings considered, those that come nearest. */
   private static final int NEAREST = 2;
 
   /** Heavier than those that fit, kg. */
   private static final double HEAVIER = 3;
 
-  /** No reading counts for more than this many times its limit. */
+  /** No reading counts for more than this multiple of its limit. */
   private static final double MOST = 3;
 
   private final InspectedBoat today;
   private final double adult;
   private final List<Shortfall> crews;
 
-  /** So many people, each so heavy, seated so. */
+  /** A number of people of one mass in a seating. */
   private record Crew(Seating seating, double each) {}
 
   /** How far a crew falls short in the boat of today. */
@@ -76,7 +76,7 @@ final class AdviceProbe {
   }
 
   /**
-   * What a changed boat does for these crews.
+   * The effect of a changed boat on these crews.
    *
    * @param nearer by how much less they fall short; zero or less is no gain
    * @param anyFits whether one of them is within its limits then
@@ -111,8 +111,8 @@ final class AdviceProbe {
   }
 
   /**
-   * The reading that stands most in the way today, then and now: of the next crew as the changed
-   * boat seats it first, or, where it seats none, of the one that comes nearest.
+   * The reading that prevents most today, then and now: of the next crew as the changed boat seats
+   * it first, or, where it seats none, of the one that comes nearest.
    */
   Optional<AdviceReading> moved(InspectedBoat changed) {
     int next = today.limits().people() + 1;

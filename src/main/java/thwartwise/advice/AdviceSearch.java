@@ -20,27 +20,27 @@ import thwartwise.remedy.Changes;
 import thwartwise.remedy.Deed;
 
 /**
- * Tries real changes on the boat and ranks them by what they buy. Changes that bring no crew nearer
- * and put nothing right are left out by a quick look; the rest are inspected as a whole, by the
- * same search as the boat itself.
+ * The search for real changes to the boat, ranked by their gain. A quick look excludes changes that
+ * bring no crew nearer and correct nothing; the rest are inspected in full, by the same search as
+ * the boat itself.
  */
 public final class AdviceSearch {
-  /** As many changes to the boat as get a search of their own. */
+  /** The number of changes to the boat that get a search of their own. */
   private static final int MOST_SEARCHED = 8;
 
-  /** As many of them as are reported; more is not read. */
+  /** The number of them that are reported; more is not read. */
   private static final int MOST_TOLD = 4;
 
-  /** As many ways to load it otherwise as are reported. */
+  /** The number of other ways to load it that are reported. */
   private static final int MOST_TODAY = 1;
 
-  /** A lesser gain of the quick look is noise. */
+  /** A smaller gain of the quick look is noise. */
   private static final double NOISE = 1e-4;
 
-  /** Two together are tried of no more than these, the best by the quick look. */
+  /** Pairs are made of no more than these, the best by the quick look. */
   private static final int MOST_PAIRED = 5;
 
-  /** As many of the pairs as get a search of their own. */
+  /** The number of pairs that get a search of their own. */
   private static final int MOST_PAIRS_SEARCHED = 3;
 
   private final InspectedBoat today;
@@ -62,7 +62,7 @@ public final class AdviceSearch {
   }
 
   /**
-   * A change that was looked at.
+   * A change that was considered.
    *
    * @param after the boat after it
    * @param nearer how far the quick look saw it help
@@ -85,8 +85,8 @@ public final class AdviceSearch {
   }
 
   /**
-   * A boat outside what is worked out here gets no advice: none would bring it inside. Neither does
-   * one that was hardly measured right: what is found for it is found for another boat.
+   * A boat that the program does not cover gets no advice, because no change would bring it inside.
+   * Neither does one with an implausible measurement, because its advice would be for another boat.
    */
   public static Advice of(InspectedBoat today, Progress progress) {
     return today.refusals().isEmpty() ? new AdviceSearch(today, progress).advice() : Advice.NONE;
@@ -105,7 +105,7 @@ public final class AdviceSearch {
         sorted(costing(worthTelling(listed))), Changes.prohibitions(today.model().boat()));
   }
 
-  /** Where nobody may go, what lets nobody go is reported only for want of anything better. */
+  /** Where nobody may go, a change that lets nobody go is reported only if there is none better. */
   private List<AdviceCandidate> worthTelling(List<AdviceCandidate> listed) {
     List<AdviceCandidate> right = listed.stream().filter(AdviceCandidate::corrects).toList();
     return nobodyMayGo && !right.isEmpty() ? right : listed;
@@ -123,17 +123,17 @@ public final class AdviceSearch {
     return pieces;
   }
 
-  /** What a piece costs is looked for only where it is reported. */
+  /** The costs of a piece are searched only where it is reported. */
   private List<AdviceCandidate> costing(List<AdviceCandidate> listed) {
     Runnable done = progress.counting(Stage.COSTS, listed.size());
     return listed.parallelStream().map(c -> after(costing(c), done)).toList();
   }
 
-  /** The best of them; what cannot be among them is not inspected to the end. */
+  /** The best changes; one that cannot be among them is not inspected to the end. */
   private List<AdviceCandidate> best(List<Tried> tried) {
     List<AdviceCandidate> best = new ArrayList<>();
     Runnable done = progress.counting(Stage.GAINS, tried.size());
-    // These are wanted whatever the others come to: worked out side by side, then looked up.
+    // These are needed whatever the others are: computed in parallel, then looked up.
     tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
         .forEach(t -> t.after().capacity());
     for (Tried next : tried) {
@@ -161,7 +161,7 @@ public final class AdviceSearch {
     return next.after().mayReach(cheaper ? last.capacity().withAnyCrew() : last.capacity());
   }
 
-  /** Two changes together that put right what neither does alone. */
+  /** Two changes together that correct what neither does alone. */
   private List<AdviceCandidate> pairs(List<Tried> changes, List<Tried> loadings) {
     List<Tried> few =
         Stream.concat(changes.stream().limit(MOST_PAIRED), loadings.stream().limit(MOST_TODAY))
@@ -180,7 +180,7 @@ public final class AdviceSearch {
         .toList();
   }
 
-  /** The best of the ways to do both that the quick look sees put it right. */
+  /** The best combinations that the quick look sees correct it. */
   private List<Tried> pair(Tried one, Tried other) {
     return tried(Changes.then(one.change(), one.after().model(), other.change(), today.date()))
         .stream()

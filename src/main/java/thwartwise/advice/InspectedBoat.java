@@ -15,7 +15,7 @@ import thwartwise.crew.Refusal;
 import thwartwise.crew.Seating;
 import thwartwise.remedy.Change;
 
-/** A boat under inspection: what the search for advice asks of it, and of it after a change. */
+/** A boat under inspection, as the search for advice needs it before and after a change. */
 public interface InspectedBoat {
   BoatModel model();
 
@@ -32,15 +32,15 @@ public interface InspectedBoat {
   /** The figures of the recommendation, without what it takes to tell why. */
   Capacity capacity();
 
-  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
+  /** False proves that there are fewer adults than given, or as many and a lighter crew. */
   boolean mayReach(Capacity goal);
 
   List<Finding> findings();
 
-  /** What limits crew, of the boat as it is loaded. */
+  /** The findings that limit the crew, for the boat as it is loaded. */
   List<Finding> limitingAsLoaded();
 
-  /** What limits crew, of people seated so, with the allowance taken off. */
+  /** The findings that limit the crew, for people in these seats, after the allowance. */
   List<CheckReading> limitingReadings(Seating seating, List<Double> masses);
 
   /**
@@ -51,21 +51,21 @@ public interface InspectedBoat {
   InspectedBoat after(Change change);
 
   /**
-   * Every finding of this boat with the people of another inspection of it aboard, so that the two
-   * can be laid side by side: as loaded, and the crews that other one recommends. Only how each
-   * comes out is reported, not how far it is from its limit.
+   * Every finding of this boat with the people of another inspection aboard, for a comparison of
+   * the two: as loaded, and with the crews that the other one recommends. Only outcomes are
+   * reported, not margins.
    */
   List<Finding> comparable(InspectedBoat other);
 
-  /** Whether the recommended crews of this boat must not do it, or it was not worked out. */
+  /** Whether the recommended crews of this boat must not do it, or it was not assessed. */
   boolean forbidsAtLimit(CheckQuestion act);
 
-  /** The acts that some crew recommended for this boat must not do. */
+  /** The acts that some recommended crew of this boat must not do. */
   Set<Subject> forbiddenAtLimit();
 
   /**
-   * The acts that the largest crew of this boat must not do, and the crews of another inspection of
-   * it may.
+   * The acts that the largest crew of this boat must not do, and the crews of another inspection
+   * may.
    */
   List<Subject> forbiddenActs(InspectedBoat other);
 }

@@ -1,2 +1,2 @@
-/** What could be done about a boat: real changes, tried on it and ranked by what they buy. */
+/** Possible changes to a boat: real changes, tried on it and ranked by their gain. */
 package thwartwise.advice;

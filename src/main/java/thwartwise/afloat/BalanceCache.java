@@ -12,16 +12,16 @@ import thwartwise.boat.Side;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * Rests already found, curves and swings with them, for loads that come again. Safe among threads,
- * and bounded.
+ * A cache of equilibria, righting curves and swings, for loads that occur again. Thread-safe and
+ * bounded.
  */
 public final class BalanceCache {
   private static final int MOST = 60_000;
 
-  /** Each has a point for every degree. */
+  /** Each curve has a point for every degree. */
   private static final int MOST_CURVES = 1_000;
 
-  /** Each holds the solids that were cut for it. */
+  /** Each surface holds the solids that were cut for it. */
   private static final int MOST_SURFACES = 1_000;
 
   private final Map<FloatingCase, Equilibria> fromUpright = new ConcurrentHashMap<>();
@@ -62,10 +62,10 @@ public final class BalanceCache {
   }
 
   /**
-   * A search that may begin where the same one ended for the boat as measured.
+   * A search that may begin where the same one ended for the measured boat.
    *
-   * @param asked equal only for what is the same search but for the measurements
-   * @param from looks, from where it ended then, if it was made then
+   * @param asked equal only for the same search with other measurements
+   * @param from searches from where it ended then, if it was made then
    */
   public <T> T search(Object asked, Class<T> type, Function<Optional<T>, T> from) {
     Optional<T> start = measured.map(m -> m.searches.get(asked)).map(type::cast);
@@ -75,14 +75,14 @@ public final class BalanceCache {
   }
 
   /**
-   * Where a boat comes to rest, begun at a balance of nearly the same load where there is one. What
-   * was found before of the same load, or of its mirror image, is not looked for again.
+   * The equilibria of a boat, searched from a balance of nearly the same load where there is one.
+   * What was found before for the same load, or for its mirror image, is not searched again.
    *
    * @param afloat equal only for what floats alike and is over alike
-   * @param floating the same to be worked with, made where it is needed
-   * @param over how a boat lies that has gone over for good
-   * @param whole whether every pose is told, or no more than {@link Equilibrium#until} tells
-   * @param beganNear set where it was found from such a balance
+   * @param floating the body to compute with, made only if needed
+   * @param over when a boat has gone over for good
+   * @param whole whether every pose is needed, or no more than {@link Equilibrium#until} gives
+   * @param beganNear set if the result was found from such a balance
    */
   public Equilibria rest(
       FloatingCase afloat,
@@ -110,7 +110,7 @@ public final class BalanceCache {
         .map(found -> kept(fromNear, afloat, found));
   }
 
-  /** The same of the boat let go upright. */
+  /** The equilibria of the same boat released upright. */
   public Equilibria letGoUpright(
       FloatingCase afloat,
       Supplier<FloatingBody> floating,
@@ -153,7 +153,7 @@ public final class BalanceCache {
   }
 
   /**
-   * What loose water can fill, cut once for all who ask of the same boat so loaded.
+   * What loose water can fill, cut once for the same boat with the same load.
    *
    * @param loaded equal only where the boat and the people in it are the same
    */
@@ -164,20 +164,20 @@ public final class BalanceCache {
   /**
    * A boat heeled to one side from where it floats.
    *
-   * @param edges by how much they are taken lower, m
+   * @param edges by how much they are lowered, m
    * @param from the heel it begins at, rad
-   * @param nearly whether no more is told than {@link DynamicHeel#nearly} tells
+   * @param nearly whether no more is needed than {@link DynamicHeel#nearly} gives
    */
   private record HeelCase(
       FloatingCase afloat, Side side, double edges, double from, boolean nearly) {}
 
-  /** Where it rests under forces that the case names. */
+  /** The equilibria under forces that the case names. */
   public Equilibria underForces(FloatingCase afloat, Supplier<Equilibria> rest) {
     return underForces.of(afloat, rest);
   }
 
   /**
-   * @param edges by how much they are taken lower, m
+   * @param edges by how much they are lowered, m
    */
   public Optional<RightingCurve> curve(
       FloatingCase afloat, Side side, double edges, Supplier<Optional<RightingCurve>> curve) {
@@ -185,7 +185,7 @@ public final class BalanceCache {
   }
 
   /**
-   * @param edges by how much they are taken lower, m
+   * @param edges by how much they are lowered, m
    * @param from heel toward the side at the moment of the move, rad
    * @param nearly whether it is found by {@link DynamicHeel#nearly}
    */
@@ -199,19 +199,19 @@ public final class BalanceCache {
     return swings.of(new HeelCase(afloat, side, edges, from, nearly), swing);
   }
 
-  /** What others remember of boats of the same hull, one of each type. */
+  /** Values that other classes cache for boats of the same hull, one of each type. */
   public <T> T other(Class<T> type, Supplier<T> empty) {
     return type.cast(others.computeIfAbsent(type, t -> empty.get()));
   }
 
-  /** What it takes to turn a swamped boat back. */
+  /** The effort to turn a swamped boat back. */
   public CapsizedBoat capsized(FloatingCase swamped, Supplier<CapsizedBoat> turned) {
     return capsized.of(swamped, turned);
   }
 
   /**
-   * Answers by what decides them, as many as there is room for. Safe among threads: two that ask at
-   * once may both work it out, and neither waits for the other.
+   * Answers by what decides them, up to a number. Thread-safe: two threads at once may both compute
+   * an answer, and neither waits for the other.
    */
   private static final class BoundedCache<K, V> {
     private final int most;

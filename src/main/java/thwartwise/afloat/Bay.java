@@ -12,24 +12,24 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
 
 /**
- * A part of the boat's inside that loose water cannot leave: the whole of it, or what lies between
+ * A part of the boat's inside that loose water cannot leave: the whole of it, or the part between
  * two thwart boxes that reach from side to side and from the floor up and have no limber hole.
  *
- * @param name what a person would call it
- * @param box its limits; up to the lower of the dams about it
+ * @param name for a person
+ * @param box its limits; up to the lower of its dams
  */
 public record Bay(String name, Box box) {
 
   /** A dam that stands this much above the bottom, m, still holds water back. */
   private static final double GAP = 0.02;
 
-  /** A corner that holds less than this, m³, is none. */
+  /** A smaller volume than this is no bay, m³. */
   private static final double LEAST = 0.01;
 
-  /** The inside as one. */
+  /** The whole inside. */
   public static final Bay WHOLE = new Bay("the whole boat", new Box(Span.ALL, Span.ALL, Span.ALL));
 
-  /** Every bay of the boat by itself; none where nothing dams it. */
+  /** Every bay of the boat; none where nothing dams it. */
   public static List<Bay> each(BoatModel model) {
     List<Space> dams =
         model.spaces().stream()

@@ -1,10 +1,11 @@
 package thwartwise.afloat;
 
 /**
- * Two arguments between which a function changes from not negative to negative, drawn together by
- * the secant through both ends, and by halving wherever that does not halve them in two goes.
+ * Two arguments between which a function changes from not negative to negative. They are moved
+ * together by the secant through both ends, and by halving wherever that does not halve them in two
+ * steps.
  *
- * <p>The secant alone creeps up from one side; so the next argument is set a little beyond it,
+ * <p>The secant alone approaches from one side; so the next argument is set a little beyond it,
  * toward the end that moved less lately.
  */
 final class Bracket {
@@ -38,7 +39,7 @@ final class Bracket {
   /**
    * An argument to try between both ends.
    *
-   * @param tolerance the width that is looked for
+   * @param tolerance the final width of the bracket
    */
   double next(double tolerance) {
     double middle = low + (high - low) / 2;
@@ -53,7 +54,7 @@ final class Bracket {
   }
 
   /**
-   * Takes in the function at an argument between both ends.
+   * Takes the function's value at an argument between both ends.
    *
    * @param value not a number counts as negative
    * @return whether it replaces the lower end

@@ -6,8 +6,8 @@ import thwartwise.geometry.Immersion;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * A swamped boat that lies upside down: what it takes to turn it back about its length, trim and
- * sinkage free, by the easier side.
+ * A swamped boat upside down, and the effort to turn it back about its length, trim and sinkage
+ * free, by the easier side.
  *
  * @param effort greatest moment on the way, N·m; 0 when it rolls back by itself; empty when it
  *     sinks
@@ -32,7 +32,7 @@ public record CapsizedBoat(OptionalDouble effort, boolean staysUp, boolean asses
         OptionalDouble.of(easier), Equilibrium.from(swamped).allUpright(), true);
   }
 
-  /** From 180 degrees of heel down to zero by one side. */
+  /** The effort from 180 degrees of heel down to zero by one side. */
   private static OptionalDouble effort(FloatingBody swamped, double side) {
     Immersion immersion = new Immersion();
     double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();

@@ -34,7 +34,7 @@ public record Couple(double ahead, double toPort, Vector3 arm) {
     return new Couple(0, newtons, Vector3.of(0, arm.y(), arm.z()));
   }
 
-  /** How far the force attacks above its reaction, m. */
+  /** The height of the force above its reaction, m. */
   public double lever(WaterPlane plane) {
     return plane.up().dot(arm);
   }
@@ -70,7 +70,7 @@ public record Couple(double ahead, double toPort, Vector3 arm) {
         slopeHeel * s / (c * c) + heelTrim / c);
   }
 
-  /** Square to athwart in the boat's own midship plane: (0, sin φ, cos φ). */
+  /** Perpendicular to athwart in the boat's own midship plane: (0, sin φ, cos φ). */
   private static Vector3 inBeam(WaterPlane plane) {
     Vector3 athwart = plane.athwart();
     return Vector3.of(0, -athwart.z(), athwart.y());

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import thwartwise.geometry.Box;
 
-/** Boxes set down one after another, each cut free of those before it: none counts twice. */
+/** Boxes added one after another, each cut free of those before it, so that none counts twice. */
 final class DisjointBoxes {
   private final List<Box> taken = new ArrayList<>();
 
-  /** What no box before it has taken. */
+  /** The part that no box before it takes up. */
   List<Box> place(Box box) {
     List<Box> free = List.of(box);
     for (Box other : taken) {

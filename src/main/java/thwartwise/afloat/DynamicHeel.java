@@ -7,15 +7,15 @@ import thwartwise.boat.Side;
 import thwartwise.hull.FloodPoint;
 
 /**
- * How far a boat swings over when its load moves all at once: to where the work of the moved weight
- * equals the work of righting, that is where the potential energy is back to what it was at the
- * moment of the move. Trim and sinkage follow; nothing is lost to the water's drag.
+ * The swing of a boat whose load moves all at once: to where the work of the moved weight equals
+ * the righting work, that is where the potential energy is back to its value at the moment of the
+ * move. Trim and sinkage follow; drag takes no energy.
  *
  * @param heel toward the side where it turns back, rad; empty when it floods first or never does
  * @param flooding heel at which the first edge reaches the water, rad; empty when none does up to a
  *     right angle
- * @param floodingAt what floods; blank when nothing does
- * @param spare work of righting left when it floods, N·m; negative when it floods before it turns
+ * @param floodingAt the edge that floods; blank when nothing does
+ * @param spare righting work left when it floods, N·m; negative when it floods before it turns
  *     back; empty when nothing floods
  */
 public record DynamicHeel(
@@ -36,8 +36,8 @@ public record DynamicHeel(
   }
 
   /**
-   * The same where it only counts whether it turns back before it floods: either angle is then told
-   * to a step of two degrees, and none that comes later.
+   * The same where only the question whether it turns back before it floods matters: either angle
+   * is given to a step of two degrees, and none that comes later.
    */
   public static Optional<DynamicHeel> nearly(
       FloatingBody after, double from, Side side, List<FloodPoint> edges) {
@@ -106,7 +106,7 @@ public record DynamicHeel(
         OptionalDouble.of(weight * (at.energy - start.energy)));
   }
 
-  /** Where between two heels the energy is back. */
+  /** The heel between two others at which the energy is back. */
   private static OptionalDouble turning(
       HeelWalk walk,
       double energy,

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Every pose a boat comes to when it is let go upright and nudged, or why there is none.
+ * Every pose that a boat reaches when it is released upright and nudged, or why there is none.
  *
- * @param reached stable and unstable balances in which the settling came to rest, each once
+ * @param reached stable and unstable equilibria that the search reached, each once
  * @param ending how the search ended
  */
 public record Equilibria(List<Pose> reached, Ending ending) {
 
-  /** How a search for a place to rest ended. */
+  /** How a search for an equilibrium ended. */
   public enum Ending {
     RESTS,
     SINKS,
@@ -28,7 +28,9 @@ public record Equilibria(List<Pose> reached, Ending ending) {
     return new Equilibria(List.of(), ending);
   }
 
-  /** All that several searches came to; one that ended without a rest speaks for all of them. */
+  /**
+   * The poses of several searches; one that ended without an equilibrium decides for all of them.
+   */
   public static Equilibria of(List<Equilibria> searches) {
     return searches.stream()
         .filter(e -> e.ending != Ending.RESTS)
@@ -39,7 +41,7 @@ public record Equilibria(List<Pose> reached, Ending ending) {
                     searches.stream().flatMap(e -> e.reached.stream()).toList(), Ending.RESTS));
   }
 
-  /** Of the same boat with everything on the other side. */
+  /** The poses of the same boat with everything on the other side. */
   Equilibria mirrored() {
     return new Equilibria(reached.stream().map(Pose::mirrored).toList(), ending);
   }
@@ -53,7 +55,7 @@ public record Equilibria(List<Pose> reached, Ending ending) {
     return !reached.isEmpty();
   }
 
-  /** The pose that counts: the one furthest from upright. */
+  /** The pose that counts: the one farthest from upright. */
   public Optional<Pose> worst() {
     return reached.stream().max(Comparator.comparingDouble(Pose::tilt));
   }

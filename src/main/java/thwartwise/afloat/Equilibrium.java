@@ -12,20 +12,20 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * Finds where a boat comes to rest.
+ * The search for the poses at which a boat comes to rest.
  *
  * <p>The unknowns are the upward unit vector and the water's height. From upright the potential
  * energy is followed downhill in turns of at most two degrees (Newton with the exact stiffness
  * inside a trust region), then again from a nudge of one degree to port, starboard, bow and stern.
- * Small turns follow the valley the boat would roll down and do not leap into another one.
+ * Small turns follow the valley the boat would roll down and do not jump into another one.
  */
 public final class Equilibrium {
   private static final double NUDGE = Math.toRadians(1);
   private static final double LONGEST_TURN = Math.toRadians(2);
 
   /**
-   * A last turn, rad, so short that where it leads is known without looking: off by its square,
-   * times how fast the stiffness changes, which is some tens of times in a radian.
+   * A last turn, rad, so short that its result need not be computed: its error is its square times
+   * the rate of change of the stiffness, some tens in a radian.
    */
   private static final double LAST_TURN = 3e-5;
 
@@ -33,27 +33,31 @@ public final class Equilibrium {
   private static final double MOMENT_TOLERANCE = 1e-11;
   private static final int MOST_TURNS = 600;
 
-  /** Poses nearer than this are one. */
+  /** Poses nearer than this are the same. */
   private static final double SAME = Math.toRadians(0.05);
 
   /** A longitudinal metacentric height, m, that no nudge of a degree overcomes. */
   private static final double STIFF = 2;
 
-  /** Where Newton's turn lands so near a balance it was nudged from, it leads back there. */
+  /** If Newton's turn lands this near the balance from which it was nudged, it leads back there. */
   private static final double NEAR = NUDGE / 4;
 
-  /** A stiffness well above zero, m of metacentric height: not gone with a little more load. */
+  /**
+   * A stiffness well above zero, m of metacentric height: a little more load does not remove it.
+   */
   private static final double SOFT = 0.05;
 
-  /** How much deeper or less deep a boat may lie that is loaded nearly the same, m. */
+  /** The greatest difference in draft of a boat loaded nearly the same, m. */
   private static final double DEEPER = 0.02;
 
-  /** From the balance of nearly the same load one turn or two mostly do. */
+  /**
+   * The number of turns from the balance of nearly the same load; one or two usually are enough.
+   */
   private static final int FEW_TURNS = 4;
 
   private static final double[][] NUDGES = {{NUDGE, 0}, {-NUDGE, 0}, {0, NUDGE}, {0, -NUDGE}};
 
-  // A boat balanced on a knife's edge stays there when it is nudged fore and aft: soonest told.
+  // A boat balanced on a knife's edge stays there when it is nudged fore and aft.
   private static final double[][] SOONEST = {{0, NUDGE}, {0, -NUDGE}, {NUDGE, 0}, {-NUDGE, 0}};
 
   static final Vector3 UPRIGHT = Vector3.of(0, 0, 1);
@@ -64,7 +68,7 @@ public final class Equilibrium {
   private final boolean hurried;
   private final Immersion immersion = new Immersion();
 
-  /** The least stiffness met so far, m of metacentric height. */
+  /** The least stiffness so far, m of metacentric height. */
   private double softest = Double.POSITIVE_INFINITY;
 
   private Equilibrium(
@@ -88,22 +92,25 @@ public final class Equilibrium {
     return from(floating, UPRIGHT);
   }
 
-  /** Every pose reached from another way up and from a nudge to each side of where that leads. */
+  /**
+   * Every pose reached from another direction of up and from a nudge to each side of where that
+   * leads.
+   */
   public static Equilibria from(FloatingBody floating, Vector3 up) {
     return from(floating, up, (before, after) -> {});
   }
 
-  /** The same where the height of the water there is known nearly. */
+  /** The same where the height of the water there is nearly known. */
   static Equilibria from(FloatingBody floating, WaterPlane plane) {
     return from(floating, plane.up(), plane.height(), (before, after) -> {});
   }
 
   /**
-   * The same for a question that an unsteady pose answers, and a boat that goes over: nothing is
-   * looked for after the first such pose, and a boat that is over on its way down is not followed
-   * to where it comes to lie; the pose it passed stands for it.
+   * The same for a question that an unstable pose answers, and so does a boat that goes over.
+   * Nothing is searched after the first such pose, and a boat that goes over on its way down is not
+   * followed to its rest; the pose it passed stands for it.
    *
-   * @param over how a boat lies that has gone over for good
+   * @param over when a boat has gone over for good
    */
   public static Equilibria until(FloatingBody floating, Predicate<WaterPlane> over) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
@@ -113,10 +120,11 @@ public final class Equilibrium {
   }
 
   /**
-   * The same, begun at a balance already known of a boat loaded nearly the same, where there is one
-   * and it leads to a rest in the same bowl.
+   * The same, begun at a cached balance of a boat loaded nearly the same, if there is one and it
+   * leads to an equilibrium in the same bowl.
    *
-   * @param boat which boat it is: equal only where all that lifts it is the same but for its people
+   * @param boat a key of the boat: equal only where all that lifts it is the same apart from its
+   *     people
    */
   static Equilibria until(
       FloatingBody floating, Predicate<WaterPlane> over, Object boat, NearBalances known) {
@@ -126,7 +134,9 @@ public final class Equilibrium {
         : keeping(floating, over, false, boat, known);
   }
 
-  /** From upright, every pose or until one decides, with what is found kept to begin at. */
+  /**
+   * Every pose from upright, or until one decides; the balances found are kept as starting points.
+   */
   static Equilibria keeping(
       FloatingBody floating,
       Predicate<WaterPlane> over,
@@ -148,7 +158,7 @@ public final class Equilibrium {
     return found;
   }
 
-  /** The rest that a balance already known leads to, where that is as good as one from upright. */
+  /** The equilibrium reached from a cached balance, if it is as good as one from upright. */
   static Optional<Pose> nextTo(
       NearBalances known, FloatingBody floating, Predicate<WaterPlane> over, Object boat) {
     return floating.liftVolume() > floating.neededVolume()
@@ -161,14 +171,14 @@ public final class Equilibrium {
     return search(UPRIGHT, Double.NaN, SOONEST, pose -> !pose.stable() || over.test(pose.plane()));
   }
 
-  /** Whether what was found is one rest and the way there from upright lay in one bowl. */
+  /** Whether there is one equilibrium and the way there from upright was in one bowl. */
   private boolean wentDownOneBowl(Equilibria found, Predicate<WaterPlane> hasGoneOver) {
     return found.reached().size() == 1
         && softest > SOFT
         && !hasGoneOver.test(found.reached().get(0).plane());
   }
 
-  /** From the nearest of some balances. */
+  /** The equilibrium from the nearest of some balances. */
   private Optional<Pose> nearest(Stream<NearBalances.Balance> known) {
     return known
         .map(balance -> HydrostaticState.nextTo(balance, floating, immersion))
@@ -184,11 +194,11 @@ public final class Equilibrium {
   }
 
   /**
-   * The rest a few of Newton's turns lead to; none where it lies farther off than one turn on the
-   * way from upright may be long, or much deeper or less deep, where little stiffness is left, or
-   * where a nudge leads elsewhere.
+   * The equilibrium reached by a few Newton turns; none where it is farther away than one turn on
+   * the way from upright may be long, or much deeper or less deep, where little stiffness is left,
+   * or where a nudge leads elsewhere.
    *
-   * @param start the boat at the balance known of another load
+   * @param start the boat at the balance of another load
    */
   private Optional<Pose> near(HydrostaticState start) {
     HydrostaticState here = start;
@@ -215,9 +225,9 @@ public final class Equilibrium {
   }
 
   /**
-   * The same, watched.
+   * The same, observed.
    *
-   * @param stepped told of every step taken, from where and to where
+   * @param stepped receives every step taken, from where and to where
    */
   static Equilibria from(
       FloatingBody floating, Vector3 up, BiConsumer<HydrostaticState, HydrostaticState> stepped) {
@@ -235,7 +245,7 @@ public final class Equilibrium {
     return new Equilibrium(floating, stepped).search(up, height, NUDGES, pose -> false);
   }
 
-  /** Where the boat comes to rest when it is let go at a direction. */
+  /** The equilibrium of the boat released at a direction. */
   static Optional<Pose> letGo(FloatingBody floating, Vector3 up, double height) {
     return new Equilibrium(floating, (before, after) -> {})
         .settle(up, height)
@@ -249,7 +259,7 @@ public final class Equilibrium {
         .allMatch(nudge -> afterNudge(here, nudge[0], nudge[1]).filter(e -> e == here).isPresent());
   }
 
-  /** Where a nudge in heel leads back onto the way that the boat came down from upright. */
+  /** Whether a nudge in heel leads back onto the way that the boat came down from upright. */
   private static boolean isTowardUpright(HydrostaticState balance, double heel) {
     return heel * balance.plane.heel() < 0 && Math.abs(balance.plane.heel()) > NUDGE;
   }
@@ -278,7 +288,7 @@ public final class Equilibrium {
     return new Equilibria(reached, Equilibria.Ending.RESTS);
   }
 
-  /** Lets the boat go a little to one side of a balance. */
+  /** Releases the boat a little to one side of a balance. */
   private Optional<HydrostaticState> afterNudge(
       HydrostaticState balance, double heel, double trim) {
     if (heel == 0 && isStiffInTrim(balance)) {
@@ -289,7 +299,7 @@ public final class Equilibrium {
         .flatMap(nudged -> settle(nudged, Optional.of(balance)));
   }
 
-  // To be overcome by one degree, metres of metacentric height would have to vanish at both ends
+  // For one degree to overcome it, metres of metacentric height would have to vanish at both ends
   // within the first few millimetres of the way. A boat is never so stiff in heel.
   private static boolean isStiffInTrim(HydrostaticState balance) {
     return balance.pose().stable()
@@ -315,14 +325,14 @@ public final class Equilibrium {
     }
   }
 
-  /** Follows the energy downhill from a direction to where nothing turns the boat any more. */
+  /** Follows the energy downhill from a direction until nothing turns the boat any more. */
   private Optional<HydrostaticState> settle(Vector3 up, double height) {
     return HydrostaticState.nearly(floating, up, height, immersion)
         .flatMap(start -> settle(start, Optional.empty()));
   }
 
   /**
-   * The same, until it is plain that the way leads back to a balance already known.
+   * The same, until the way clearly leads back to a known balance.
    *
    * @param known the balance
    */
@@ -366,7 +376,7 @@ public final class Equilibrium {
     return Optional.empty();
   }
 
-  /** Whether one last turn, too short to be worth looking where it leads, ends in a balance. */
+  /** Whether one last turn, too short to compute its result, ends in a balance. */
   private static boolean isNearlyThere(HydrostaticState here) {
     return here.isSettled(LAST_TURN)
         && here.pose().stable()

@@ -9,10 +9,10 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * Where a boat rests under horizontal forces. Each has its equal and opposite reaction at the
- * height of the centre of what of the hull is seen under water from that side; the reaction is
- * fixed during a solve and found again at the worst pose after it, from which the next one starts,
- * until it no longer moves.
+ * The equilibrium of a boat under horizontal forces. Each has its equal and opposite reaction at
+ * the height of the centre of the part of the hull seen under water from that side; the reaction is
+ * fixed during a solve and found again at the worst pose after it, from which the next solve
+ * starts, until it no longer moves.
  *
  * @param rest the poses reached
  * @param couples the forces with their last reactions
@@ -24,7 +24,7 @@ public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
   /** On a boat that stands on end or lies flat the plumb line leaves the plane of the force. */
   private static final double FLAT = 0.04;
 
-  /** Afloat without the pull and without a balance with it. */
+  /** Afloat without the pull, and without a balance with it. */
   private static final Equilibria OVERPOWERED = Equilibria.none(Equilibria.Ending.OVERPOWERED);
 
   public EquilibriumUnderForces {
@@ -39,7 +39,7 @@ public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
   }
 
   /**
-   * The same where it is known already how it rests with nothing pulling.
+   * The same where the equilibrium without any pull is known already.
    *
    * @param unforced every pose
    */
@@ -93,17 +93,17 @@ public record EquilibriumUnderForces(Equilibria rest, List<Couple> couples) {
     return couples;
   }
 
-  // A profile has a height but no place across the line of sight: force and reaction are taken to
-  // stand plumb over each other at the pose, as they do on a boat that may swing.
+  // A profile has a height but no place across the line of sight: force and reaction are assumed
+  // plumb over each other at the pose, as they are on a boat that may swing.
   private static Vector3 plumb(Vector3 upInPlane, double lever) {
     return upInPlane.times(lever / Math.max(FLAT, upInPlane.dot(upInPlane)));
   }
 
   /**
-   * A horizontal force on the boat, fixed against its heading: a line, the wind, the push of a
-   * motor. What of it points up or down is a weight at the same point and belongs to the loading.
+   * A horizontal force on the boat, fixed relative to its heading: a line, the wind, the push of a
+   * motor. Its vertical part is a weight at the same point and belongs to the loading.
    *
-   * @param at where it attacks, in the boat's axes, m
+   * @param at its point of application, in the boat's axes, m
    * @param ahead N toward the bow
    * @param toPort N
    */

@@ -8,13 +8,13 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.HullForm;
 
 /**
- * What an equilibrium is found for: a mass with its centre, what lifts it, the water it floats in,
- * the water that lies loose in it, and what pulls it.
+ * The body whose equilibrium is sought: a mass with its centre, what lifts it, the water it floats
+ * in, the loose water in it, and the forces on it.
  *
- * @param mass of all that stays in its place, kg
+ * @param mass of everything that stays in its place, kg
  * @param centre of gravity of that mass
  * @param density of the water, kg/m³
- * @param pools water inside that finds its own level; its weight comes on top of the mass
+ * @param pools water inside that finds its own level; its weight is added to the mass
  * @param couples horizontal forces with their reactions
  */
 public record FloatingBody(
@@ -31,12 +31,12 @@ public record FloatingBody(
     couples = List.copyOf(couples);
   }
 
-  /** Without loose water and without forces. */
+  /** A body without loose water and without forces. */
   public FloatingBody(double mass, Vector3 centre, List<Lift> lifts, double density) {
     this(mass, centre, lifts, density, List.of(), List.of());
   }
 
-  /** The boat dry inside: what lifts it is its outside up to a lid at the rail, and a skeg. */
+  /** The boat dry inside: its lift is its outside up to a lid at the rail, and a skeg. */
   public static FloatingBody dry(Loading loading) {
     HullForm form = loading.model().form();
     return new FloatingBody(
@@ -57,12 +57,12 @@ public record FloatingBody(
     return new FloatingBody(mass, centre, lifts, density, pools, others);
   }
 
-  /** Volume of water as heavy as all that stays in its place, m³. */
+  /** The volume of water with the mass of everything that stays in its place, m³. */
   double fixedVolume() {
     return mass / density;
   }
 
-  /** Volume of water as heavy as all of this, loose water included, m³. */
+  /** The volume of water with the total mass, loose water included, m³. */
   public double neededVolume() {
     double volume = fixedVolume();
     for (Pool pool : pools) {
@@ -71,12 +71,12 @@ public record FloatingBody(
     return volume;
   }
 
-  /** Mass of all of this, loose water included, kg. */
+  /** The total mass, loose water included, kg. */
   public double totalMass() {
     return density * neededVolume();
   }
 
-  /** All that lifts, fully under, m³. */
+  /** The volume of everything that lifts, fully under water, m³. */
   public double liftVolume() {
     return Lift.volume(lifts);
   }

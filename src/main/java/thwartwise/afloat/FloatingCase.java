@@ -12,14 +12,14 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /**
- * All that decides where a boat comes to rest, to be compared: two that are equal float alike.
- * Loose water and forces are named apart ({@link #with}).
+ * A key of everything that decides where a boat comes to rest: cases with equal keys float alike.
+ * Loose water and forces are added by {@link #with}.
  *
- * @param boat equal only where all that lifts it is the same but for its people
+ * @param boat equal only where all that lifts it is the same apart from its people
  * @param alike whether that is the same on both sides
- * @param people what lifts of them; none where the boat is dry
- * @param mass in units of a ten millionth of a kilogram, and the centre in those of a nanometre:
- *     sums in another order differ by less
+ * @param people the bodies that lift; none where the boat is dry
+ * @param mass in units of a ten millionth of a kilogram, and the centre in those of a nanometre,
+ *     because sums in another order differ by less
  */
 public record FloatingCase(
     Object boat, boolean alike, List<Box> people, long mass, long x, long y, long z) {
@@ -34,13 +34,14 @@ public record FloatingCase(
           .thenComparingDouble(b -> b.y().to())
           .thenComparingDouble(b -> b.z().to());
 
-  /** Whoever is named first, the same people float alike. */
+  /** The same people float alike, whoever is named first. */
   public FloatingCase {
     people = people.stream().sorted(FROM_AFT).toList();
   }
 
-  // Mass and centre tell cases apart well enough; the people's boxes would cost more to go through
-  // than an answer that is remembered is worth.
+  // Mass and centre distinguish cases well enough; hashing the people's boxes would cost more than
+  // a
+  // cached answer is worth.
   @Override
   public int hashCode() {
     return Objects.hash(boat, mass, x, y, z);
@@ -68,7 +69,7 @@ public record FloatingCase(
         Math.round(centre.z() / LENGTH));
   }
 
-  /** The same where that decides as well; nothing is known of its mirror image then. */
+  /** The same with more that decides; nothing is known of its mirror image then. */
   public FloatingCase with(List<?> more) {
     return more.isEmpty()
         ? this
@@ -90,7 +91,7 @@ public record FloatingCase(
         : Optional.empty();
   }
 
-  /** A zero that was turned about is told from one that was not: here it must not be. */
+  /** Removes the sign of a mirrored zero, because hashing distinguishes it. */
   private static Box plain(Box box) {
     Span y = box.y();
     return new Box(box.x(), new Span(y.from() + 0.0, y.to() + 0.0), box.z());

@@ -5,14 +5,14 @@ import thwartwise.geometry.WaterPlane;
 import thwartwise.hull.FloodPoint;
 
 /**
- * The lowest edge above the water, measured square to the surface.
+ * The lowest edge above the water, measured perpendicular to the surface.
  *
  * @param height m; negative when it is under
- * @param at what a person would look for
+ * @param at the name of the edge
  */
 public record Freeboard(double height, String at) {
 
-  /** The least over all edges; a boat that cannot flood has endless freeboard. */
+  /** The least over all edges; a boat that cannot flood has infinite freeboard. */
   public static Freeboard least(List<FloodPoint> edges, WaterPlane plane) {
     double least = Double.POSITIVE_INFINITY;
     String at = "";

@@ -8,8 +8,8 @@ import thwartwise.geometry.Immersion;
 import thwartwise.hull.FloodPoint;
 
 /**
- * Heels a boat to one side degree by degree with trim and sinkage free, each step starting from
- * where the last one came to rest, until the first edge reaches the water.
+ * The heeling of a boat to one side degree by degree with trim and sinkage free, each step starting
+ * from the result of the last, until the first edge reaches the water.
  */
 final class HeelWalk {
   private static final int LAST_DEGREE = 90;
@@ -47,12 +47,12 @@ final class HeelWalk {
     return Optional.of(curve(points, Optional.empty(), "", false));
   }
 
-  /** At rest in trim at a heel, found from level. */
+  /** The balance in trim at a heel, found from level. */
   Optional<HydrostaticState> start(double heel) {
     return TrimBalance.at(floating, side.sign() * heel, 0, Double.NaN, immersion);
   }
 
-  /** At rest in trim at another heel, found from how it lay before. */
+  /** The balance in trim at another heel, found from the one before. */
   Optional<HydrostaticState> balanced(double heel, HydrostaticState before) {
     return TrimBalance.near(before, side.sign() * heel, immersion);
   }
@@ -75,7 +75,7 @@ final class HeelWalk {
     return Freeboard.least(edges, at.plane).at();
   }
 
-  /** Between a heel that is dry and one that is not, where the first edge reaches the water. */
+  /** The heel, between a dry one and one that is not, at which the first edge reaches the water. */
   Flood between(double dryHeel, HydrostaticState dryAt, double wetHeel, HydrostaticState wetAt) {
     Bracket bracket = new Bracket(dryHeel, freeboard(dryAt), wetHeel, freeboard(wetAt));
     HydrostaticState from = dryAt;

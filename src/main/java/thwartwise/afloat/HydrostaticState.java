@@ -115,7 +115,7 @@ final class HydrostaticState {
   }
 
   /**
-   * The boat held in the balance of another load of it: what was under water then, less what lifted
+   * The boat held in the balance of another load: what was under water then, without what lifted
    * only then, and with what lifts only now.
    */
   static HydrostaticState nextTo(
@@ -143,7 +143,7 @@ final class HydrostaticState {
   }
 
   /**
-   * The same toward a direction that the turn leads to in first order.
+   * The same in a direction to which the turn leads in first order.
    *
    * @param up the direction
    */
@@ -165,7 +165,7 @@ final class HydrostaticState {
     return isSettled(0);
   }
 
-  /** Whether no surface has farther to rise or fall than this, m. */
+  /** Whether no surface still has to move by more than this, m. */
   boolean isSettled(double rise) {
     boolean all = Math.abs(sea.rise()) <= rise;
     for (Surface pool : pools) {
@@ -179,7 +179,7 @@ final class HydrostaticState {
     return plane.withHeight(sea.height());
   }
 
-  /** Where the water will stand after a small turn, to first order. */
+  /** The height of the water after a small turn, to first order. */
   double heightAfter(double heel, double trim) {
     return sea.heightAfter(heel, trim);
   }

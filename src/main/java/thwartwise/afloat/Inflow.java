@@ -21,7 +21,7 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
   /**
    * @param hole middle of it
    * @param opening its area times the coefficient of discharge, m²
-   * @param wanted how much water is looked for, m³
+   * @param wanted the volume of water, m³
    */
   public static Inflow of(LooseWater water, Vector3 hole, double opening, double wanted) {
     double first = rate(water, hole, opening, 0).orElse(0);
@@ -43,7 +43,7 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
     return new Inflow(first, seconds, OptionalDouble.empty());
   }
 
-  /** None when the boat has sunk or turned over by then: that is no filling up to the sea. */
+  /** Empty when the boat has sunk or turned over by then. */
   private static OptionalDouble rate(
       LooseWater water, Vector3 hole, double opening, double volume) {
     return Equilibrium.from(water.in(Bay.WHOLE, volume))

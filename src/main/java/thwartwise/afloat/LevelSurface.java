@@ -9,19 +9,19 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * How high a level surface stands in or about some solids when a given volume lies under it: the
- * sea about a hull, and the water inside one. Newton on the height, the surface's area being the
+ * The height of a level surface in or around some solids when a given volume is under it: the sea
+ * around a hull, and the water inside one. Newton on the height, with the surface's area as the
  * slope, kept between bounds; halving wherever Newton's steps do not at least halve from one to the
- * next, because on a waterplane that jumps they can go to and fro for ever.
+ * next, because on a waterplane that jumps they can alternate for ever.
  */
 final class LevelSurface {
-  /** As near as the sums can tell, of the volume. */
+  /** The numerical resolution, as a share of the volume. */
   static final double FINE = 1e-13;
 
-  /** Near enough to see which way a boat turns, once what is left is allowed for: m of height. */
+  /** Fine enough to see which way a boat turns, once the remainder is allowed for: m of height. */
   static final double ROUGH = 0.002;
 
-  /** No height at all is left over. */
+  /** No remainder. */
   static final double EXACT = 0;
 
   private static final double HEIGHT_TOLERANCE = 1e-15;
@@ -35,7 +35,7 @@ final class LevelSurface {
   /**
    * The part under the surface; none when all the solids together are not larger than the volume.
    *
-   * @param guess a height to start from; not a number or one outside the solids is not used
+   * @param guess a height to start from; not used if it is no number or outside the solids
    */
   static Optional<ImmersedPart> find(
       List<Lift> solids, double volume, Vector3 up, double guess, Immersion immersion) {
@@ -43,7 +43,7 @@ final class LevelSurface {
   }
 
   /**
-   * The same, only nearly so high.
+   * The same, only nearly at that height.
    *
    * @param rise how far the surface may still have to rise or fall by its own area, m
    */
@@ -89,7 +89,7 @@ final class LevelSurface {
     return Optional.empty();
   }
 
-  // Upright is where every search begins: worth a guess out of tables. It only has to be near.
+  // Every search begins upright, so a guess from tables is worth it. It only has to be near.
   private static double start(List<Lift> solids, double volume, Vector3 up, Span reach) {
     double low = reach.from();
     double high = reach.to();
@@ -105,13 +105,12 @@ final class LevelSurface {
   }
 
   /**
-   * A level surface with a wanted volume under it, or nearly so: the sea about a boat, or the water
-   * inside one. What is still missing is allowed for to first order in the moments, as Newton's
-   * equations give it when the height is eliminated from them.
+   * A level surface with a wanted volume under it, or nearly so: the sea around a boat, or the
+   * water inside one. The missing volume enters the moments to first order, as Newton's equations
+   * give it when the height is eliminated from them.
    *
-   * @param part what lies under the surface as it stands
-   * @param rise how far it still has to rise by its own area, m; zero where no more can be found
-   *     out
+   * @param part the part under the surface
+   * @param rise how far it still has to rise by its own area, m; zero where no more can be computed
    */
   record Surface(ImmersedPart part, double rise) {
 
@@ -123,7 +122,7 @@ final class LevelSurface {
       return part.plane().height() + rise;
     }
 
-    /** Where it will stand after a small turn: it pivots on the middle of its area. */
+    /** The height after a small turn: the surface pivots on the middle of its area. */
     double heightAfter(double heel, double trim) {
       return height() + (heel * part.areaV() - trim * part.areaU()) / part.area();
     }

@@ -8,13 +8,13 @@ import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
-/** A solid that gives buoyancy, counted by a factor; a negative one takes an overlap away. */
+/** A solid that gives buoyancy, multiplied by a factor; a negative factor subtracts an overlap. */
 public record Lift(Solid solid, double factor) {
   double volume() {
     return factor * solid.volume();
   }
 
-  /** All of them together, fully under, m³. */
+  /** The volume of all of them together, fully under water, m³. */
   static double volume(List<Lift> lifts) {
     double sum = 0;
     for (Lift lift : lifts) {
@@ -23,7 +23,7 @@ public record Lift(Solid solid, double factor) {
     return sum;
   }
 
-  /** About how much of them lies under a height while they stand upright, m³. */
+  /** The approximate volume under a height while they stand upright, m³. */
   static double roughVolumeUnder(List<Lift> lifts, double height) {
     double sum = 0;
     for (Lift lift : lifts) {
@@ -40,7 +40,7 @@ public record Lift(Solid solid, double factor) {
     return immersion.part();
   }
 
-  /** From where nothing is wet to where all is, along a direction. */
+  /** The range along a direction from where nothing is wet to where all is. */
   static Span extent(List<Lift> lifts, Vector3 up) {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;

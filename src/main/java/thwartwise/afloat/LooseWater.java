@@ -17,9 +17,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.hull.FloodPoint;
 
 /**
- * A boat with water loose inside: what the water can fill is the inside of the hull less the
- * chambers that count, fastened kit and the people's legs. Chambers that are not proven are taken
- * to let it in.
+ * A boat with loose water inside. The water can fill the inside of the hull except the chambers
+ * that count, fastened kit and the people's legs. Chambers that are not proven are assumed to let
+ * it in.
  */
 public final class LooseWater {
   private static final double NEGLIGIBLE = 1e-7;
@@ -57,21 +57,21 @@ public final class LooseWater {
     standing.addAll(boxes);
   }
 
-  /** The boat with so much water, m³, in one part of it. */
+  /** The boat with a volume of it, m³, in one part of it. */
   public FloatingBody in(Bay bay, double volume) {
     FloatingBody dry = FloatingBody.dry(loading);
     return volume > 0 ? dry.with(new Pool(hold(bay), volume)) : dry;
   }
 
-  /** How much that part takes up to its lid, m³. */
+  /** The capacity of that part up to its lid, m³. */
   public double capacity(Bay bay) {
     return Lift.volume(hold(bay));
   }
 
   /**
-   * How much of it the boat stands; looked for once, whoever asks.
+   * The volume that the boat stands, computed once.
    *
-   * @param enough of what is as much or more no more is reported than that, m³
+   * @param enough a volume at or above this is reported as this, m³
    */
   public WaterLimits limits(Bay bay, List<FloodPoint> edges, double enough) {
     return limits.computeIfAbsent(
@@ -79,7 +79,7 @@ public final class LooseWater {
   }
 
   /**
-   * How far the water inside stands above a point, m; empty when there is none or it does not fit.
+   * The height of the water inside above a point, m; empty when there is none or it does not fit.
    */
   public OptionalDouble depthOver(Vector3 point, Vector3 up, Bay bay, double volume) {
     if (!(volume > 0)) {
@@ -91,7 +91,7 @@ public final class LooseWater {
         .orElse(OptionalDouble.empty());
   }
 
-  /** What bounds the water; cut once and asked for at every filling. */
+  /** The bounds of the water, cut once for every filling. */
   public List<Lift> hold(Bay bay) {
     return holds.computeIfAbsent(bay, this::cut);
   }
@@ -121,7 +121,7 @@ public final class LooseWater {
     }
   }
 
-  /** What can be filled, up to the sea's level, m³. */
+  /** The volume that can be filled up to the level of the sea, m³. */
   public static double filledVolume(LooseWater water, Bay bay, Pose pose) {
     return Lift.immersed(water.hold(bay), pose.plane(), new Immersion()).volume();
   }

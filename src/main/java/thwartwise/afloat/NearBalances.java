@@ -9,13 +9,12 @@ import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
 
 /**
- * Balances for searches that begin at one of them instead of upright. Safe among threads, and
- * bounded.
+ * Balances from which searches begin instead of from upright. Thread-safe and bounded.
  *
- * <p>Only such balances are begun at as were reached from upright down a single bowl: the stiffness
- * was well above zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the
- * same lies in nearly the same bowl, and a bowl has one bottom. So what is kept here changes how
- * soon a rest is found and never which one. Loose water and forces take no part.
+ * <p>Only balances reached from upright down a single bowl are used: the stiffness was well above
+ * zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the same is in
+ * nearly the same bowl, and a bowl has one bottom. So they change how soon an equilibrium is found
+ * and never which one. Loose water and forces take no part.
  */
 final class NearBalances {
   private static final int MOST = 20_000;
@@ -38,7 +37,7 @@ final class NearBalances {
   }
 
   /**
-   * A balance and what was afloat in it.
+   * A balance and the body afloat in it.
    *
    * @param part what was under water
    */
@@ -60,9 +59,10 @@ final class NearBalances {
   }
 
   /**
-   * Of a boat that is lifted by the same, and of one loaded nearly the same.
+   * The balances of a boat lifted by the same and loaded nearly the same.
    *
-   * @param boat which boat it is: equal only where all that lifts it is the same but for its people
+   * @param boat a key of the boat: equal only where all that lifts it is the same apart from its
+   *     people
    */
   Stream<Balance> near(Object boat, FloatingBody floating) {
     if (!isPlain(floating)) {

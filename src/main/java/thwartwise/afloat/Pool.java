@@ -9,11 +9,11 @@ import thwartwise.geometry.Vector3;
 import thwartwise.geometry.WaterPlane;
 
 /**
- * Water that lies loose in the boat: so much of it, in what holds it. Its surface is level like the
- * sea's and is found again at every pose, so no small-angle allowance for free surface is needed.
+ * Loose water in the boat: a volume, in its hold. Its surface is level like the sea's and is found
+ * again at every pose, so no small-angle allowance for free surface is needed.
  *
- * @param hold what bounds it: the inside of the hull, less what stands in it
- * @param volume m³; none of it has no surface either, less than none lies nowhere
+ * @param hold its bounds: the inside of the hull, less what stands in it
+ * @param volume m³; zero has no surface either, less than zero is nowhere
  */
 public record Pool(List<Lift> hold, double volume) {
   private static final double NUMERIC = 1e-9;
@@ -22,7 +22,7 @@ public record Pool(List<Lift> hold, double volume) {
     hold = List.copyOf(hold);
   }
 
-  /** How much the hold takes up to its lid, m³. */
+  /** The capacity of the hold up to its lid, m³. */
   public double capacity() {
     return Lift.volume(hold);
   }
@@ -32,14 +32,14 @@ public record Pool(List<Lift> hold, double volume) {
     return Lift.extent(hold, Vector3.of(0, side, 0)).to();
   }
 
-  /** Whether what holds it is one space, alike on both sides of a boat that is so itself. */
+  /** Whether its hold is one space, symmetric in a symmetric boat. */
   public boolean isAboutTheMiddle() {
     return hold.size() == 1
         && Math.abs(farthest(1) - farthest(-1)) < NUMERIC
         && Math.abs(hold.get(0).solid().moment().y()) < NUMERIC;
   }
 
-  /** The water as it lies when this way is up; none when it does not fit under the lid. */
+  /** The water at rest when this direction is up; none when it does not fit under the lid. */
   Optional<ImmersedPart> lies(Vector3 up, Immersion immersion) {
     return lies(up, Double.NaN, immersion, LevelSurface.EXACT).map(Surface::part);
   }
@@ -59,7 +59,7 @@ public record Pool(List<Lift> hold, double volume) {
     return LevelSurface.surface(hold, volume, up, guess, immersion, rise);
   }
 
-  // A film of no depth on a flat floor would still have that floor's whole second moment.
+  // A film without depth on a flat floor would still have that floor's whole second moment.
   private ImmersedPart nothing(Vector3 up, Immersion immersion) {
     double bottom = hold.isEmpty() ? 0 : Lift.extent(hold, up).from();
     return immersion.at(new WaterPlane(up, bottom)).part();

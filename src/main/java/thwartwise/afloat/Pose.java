@@ -52,7 +52,7 @@ public record Pose(
     return plane.above(point);
   }
 
-  /** Height up the z axis through x = y = 0 where the water cuts it. */
+  /** The height on the z axis through x = y = 0 at which the water cuts it. */
   public OptionalDouble waterAtOrigin() {
     double up = plane.up().z();
     return up < FLAT ? OptionalDouble.empty() : OptionalDouble.of(plane.height() / up);
@@ -62,7 +62,7 @@ public record Pose(
     return orientation() == PoseOrientation.UPRIGHT;
   }
 
-  /** How the boat lies, in one word. */
+  /** The orientation of the boat, in one word. */
   public String word() {
     return orientation().word();
   }
@@ -79,7 +79,7 @@ public record Pose(
     return up.x() > 0 ? PoseOrientation.BOW_UP : PoseOrientation.STERN_UP;
   }
 
-  /** How the boat lies: by the axis of the boat that points most nearly up or down. */
+  /** The orientation of the boat, by its axis that points most nearly up or down. */
   public enum PoseOrientation {
     UPRIGHT("upright"),
     ON_ITS_SIDE("on its side"),
@@ -93,7 +93,7 @@ public record Pose(
       this.word = word;
     }
 
-    /** As it stands in a file and in a sentence. */
+    /** The word in a file and in a sentence. */
     public String word() {
       return word;
     }

@@ -17,12 +17,12 @@ public record RestoringStiffness(double heel, double trim, double product) {
     return middle() + spread();
   }
 
-  /** Stiffness in heel while trim settles by itself. */
+  /** Stiffness in heel with trim free. */
   public double heelTrimFree() {
     return trim > 0 ? heel - product * product / trim : heel;
   }
 
-  /** Stiffness in trim while heel settles by itself. */
+  /** Stiffness in trim with heel free. */
   double trimHeelFree() {
     return heel > 0 ? trim - product * product / heel : trim;
   }
@@ -32,7 +32,7 @@ public record RestoringStiffness(double heel, double trim, double product) {
     return new RestoringStiffness(heel, trim, -product);
   }
 
-  /** With another stiffness added, counted by a factor. */
+  /** A copy with another stiffness added, times a factor. */
   RestoringStiffness plus(RestoringStiffness other, double factor) {
     return new RestoringStiffness(
         heel + factor * other.heel, trim + factor * other.trim, product + factor * other.product);

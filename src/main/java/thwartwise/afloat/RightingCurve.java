@@ -63,8 +63,8 @@ public record RightingCurve(
   }
 
   /**
-   * Work to heel the boat from where it rests to where the curve ends, N·m: the difference of two
-   * energies, so no rule of quadrature stands between.
+   * The work to heel the boat from rest to where the curve ends, N·m: the difference of two
+   * energies, so no quadrature is needed.
    */
   public double energy() {
     double least = points.stream().mapToDouble(Point::energy).min().orElseThrow();
@@ -89,7 +89,7 @@ public record RightingCurve(
   }
 
   /**
-   * Why a curve ends where it does: at a right angle where neither is so.
+   * Why a curve ends: at a right angle if neither is the case.
    *
    * @param floodingAt what reaches the water; blank where nothing does
    * @param trimLost whether no trim balances the boat any further

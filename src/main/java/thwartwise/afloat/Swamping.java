@@ -43,8 +43,8 @@ public final class Swamping {
   }
 
   /**
-   * @param volumeFactor what counted volumes are multiplied by (the allowance for tape and jug);
-   *     the shell and the bodies follow from masses and are not touched
+   * @param volumeFactor factor on counted volumes (the allowance for tape and jug); the shell and
+   *     the bodies follow from masses and are not changed
    */
   public static Swamping of(Loading loading, double volumeFactor) {
     Swamping swamping = new Swamping(loading, volumeFactor);
@@ -53,14 +53,14 @@ public final class Swamping {
     return swamping;
   }
 
-  /** The people as boxes, wherever they overlap. */
+  /** The people as boxes, with their overlaps. */
   static Stream<Box> boxes(Loading loading) {
     return loading.people().stream()
         .map(body -> body.withMass(body.mass() * loading.massFactor()))
         .flatMap(body -> loading.model().boxes(body).stream());
   }
 
-  /** The swamped boat as a floating body, without the chambers that have filled as well. */
+  /** The swamped boat as a floating body, without the chambers that have filled too. */
   public FloatingBody floating(Collection<Space> lost) {
     Predicate<Space> counts = s -> s.counting().share() > 0 && !lost.contains(s);
     List<Lift> lifts = new ArrayList<>(bodies);

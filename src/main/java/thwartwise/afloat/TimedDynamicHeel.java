@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * How far a boat swings over when its load moves in a given time: roll integrated in small steps,
- * the righting arm going over evenly from that before the move to that after it. Nothing is lost to
- * the water's drag. Heel counts toward the side of the curves.
+ * The swing of a boat whose load moves in a given time: roll integrated in small steps, with the
+ * righting arm changing evenly from that before the move to that after it. Drag takes no energy.
+ * Heel counts toward the side of the curves.
  *
  * @param heel where it first turns back after the move, or further on the way, rad; empty when it
  *     floods first
@@ -19,7 +19,7 @@ public record TimedDynamicHeel(OptionalDouble heel, OptionalDouble flooding) {
 
   /**
    * @param from heel at the start, rad
-   * @param seconds that the move takes
+   * @param seconds duration of the move
    * @param radius of gyration in roll, m
    */
   public static TimedDynamicHeel of(
@@ -49,7 +49,9 @@ public record TimedDynamicHeel(OptionalDouble heel, OptionalDouble flooding) {
     return new TimedDynamicHeel(OptionalDouble.of(most), flooding);
   }
 
-  /** Righting arms along the heels of a curve, a straight line between two and beyond the ends. */
+  /**
+   * Righting arms along the heels of a curve, with straight lines between two and beyond the ends.
+   */
   private static final class Arms {
     private final double[] heels;
     private final double[] arms;

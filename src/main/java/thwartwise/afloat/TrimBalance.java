@@ -4,7 +4,7 @@ import java.util.Optional;
 import thwartwise.geometry.Immersion;
 import thwartwise.geometry.WaterPlane;
 
-/** Holds a heel and lets trim and sinkage settle: Newton on the trim moment, never uphill. */
+/** The balance in trim and sinkage at a held heel: Newton on the trim moment, never uphill. */
 final class TrimBalance {
   private static final double LONGEST_TURN = Math.toRadians(2);
   private static final double TOLERANCE = 1e-11;
@@ -23,7 +23,9 @@ final class TrimBalance {
         .flatMap(start -> from(start, heel, trim, immersion));
   }
 
-  /** At another heel, started from where trim and water would be after so small a turn. */
+  /**
+   * The balance at another heel, started from where trim and water would be after so small a turn.
+   */
   static Optional<HydrostaticState> near(
       HydrostaticState before, double heel, Immersion immersion) {
     double trim = before.plane.trim();

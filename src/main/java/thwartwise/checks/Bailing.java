@@ -85,10 +85,10 @@ public record Bailing(RuleSet rules) implements Check {
   }
 
   /**
-   * How fast the bailer aboard moves water, by strokes a minute and how full each is.
+   * The rate of the bailer aboard, by strokes a minute and how full each is.
    *
    * @param each what it holds, m³
-   * @param named whether somebody said so
+   * @param named whether somebody stated it
    */
   record BailerRate(double each, boolean named, double strokes, double fill) {
     static BailerRate of(RuleSet rules, Boat boat) {
@@ -100,7 +100,7 @@ public record Bailing(RuleSet rules) implements Check {
           rules.value("bailer-fill"));
     }
 
-    /** s to move so many m³. */
+    /** The time to move a volume, s. */
     double time(double volume) {
       return 60 * volume / (each * fill * strokes);
     }

@@ -65,7 +65,7 @@ public final class CautiousChecks {
   }
 
   /**
-   * A check of the swamped boat that takes no reading for people who sat in it in a trial in
+   * A check of the swamped boat that takes no reading for people who took part in a trial in
    * knee-deep water. With the kit as listed and nothing else aboard, the observation overrides the
    * calculation.
    */

@@ -85,7 +85,7 @@ public record ChamberHoled(RuleSet rules) implements Check {
         Disturbance.holed(LoadCaseStep.of(Act.HALF_FULL, space.name()), boat.people(), water));
   }
 
-  /** Water that fills a chamber cannot run: it is a weight. */
+  /** Water that fills a chamber cannot run, so it is a weight. */
   private static LoadedBoat full(LoadedBoat boat, Space space) {
     double mass = boat.model().waterDensity() * space.solid().volume();
     Loading.Weight water = new Loading.Weight(mass, space.solid().centroid());

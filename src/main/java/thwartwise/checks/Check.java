@@ -4,7 +4,7 @@ import java.util.List;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * One question put to the boat. A check takes its readings from any loaded boat; how they become a
+ * One question to the boat. A check takes its readings from any loaded boat; the way they become a
  * finding is the same for all (see {@link Findings}).
  */
 public interface Check {

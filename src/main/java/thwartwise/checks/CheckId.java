@@ -57,11 +57,11 @@ public enum CheckId {
   LITRES_POURED,
   /** Whether a measurement is plausible; the thing is what was measured. */
   PLAUSIBILITY,
-  /** A point of a checklist that is not as it should be: what must be so, and of which thing. */
+  /** A fault at a point of a checklist: the requirement, and its thing. */
   LOOKED_AT,
   /** Whether the battery's terminals are covered. */
   BATTERY_COVERED,
-  /** Whether the battery stays where it is when the boat goes over. */
+  /** Whether the battery stays in place when the boat goes over. */
   BATTERY_HELD,
   /** Whether there is a fuse on either side of the panel's controller. */
   PANEL_FUSED,
@@ -80,7 +80,7 @@ public enum CheckId {
     this.subject = subject;
   }
 
-  /** Whether it has a figure; the other checks only say whether something is as it should be. */
+  /** Whether it has a figure; the other checks only say whether a requirement is met. */
   public boolean hasFigure() {
     return switch (this) {
       case LOOKED_AT, BATTERY_COVERED, BATTERY_HELD, PANEL_FUSED, CIRCUIT_GUARDED -> false;
@@ -88,7 +88,7 @@ public enum CheckId {
     };
   }
 
-  /** The check that stands for all checks about one event, such as swamping. */
+  /** The check that stands for all checks of one event, such as swamping. */
   CheckId subject() {
     return subject;
   }

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * One figure that is asked of the boat.
  *
- * @param things the names of what it is about, as somebody typed them: a chamber, a hatch, a cleat;
- *     empty where it is about the boat
+ * @param things the names of its things, as somebody typed them: a chamber, a hatch, a cleat; empty
+ *     where it is about the boat
  */
 public record CheckQuestion(CheckId check, Measure measure, List<String> things)
     implements Comparable<CheckQuestion> {
@@ -24,7 +24,7 @@ public record CheckQuestion(CheckId check, Measure measure, List<String> things)
     return new CheckQuestion(check, measure, List.of(things));
   }
 
-  /** What it is about, whichever of its figures it is. */
+  /** Its subject, whichever of its figures it is. */
   public Subject subject() {
     return check.subject() == check
         ? new Subject(check, things)
@@ -51,7 +51,7 @@ public record CheckQuestion(CheckId check, Measure measure, List<String> things)
   }
 
   /**
-   * What several figures are about.
+   * The subject of several figures.
    *
    * @param check the first of those that share it
    */

@@ -41,7 +41,7 @@ public record CheckReading(
     return new CheckReading(other, margin, assessed, source, loadCase, note);
   }
 
-  /** The same with another note made of this one. */
+  /** The same with another note, made from this one. */
   CheckReading noted(UnaryOperator<Note> change) {
     return new CheckReading(question, margin, assessed, source, loadCase, change.apply(note));
   }

@@ -16,7 +16,7 @@ import thwartwise.rules.RuleSet;
 
 /** With the bung left ashore, how fast does each drain let water in, and for how long? */
 public record DrainOpen(RuleSet rules) implements Check {
-  /** Shown where nothing runs in, s. */
+  /** Shown where no water comes in, s. */
   private static final double A_DAY = 24 * 3600;
 
   @Override

@@ -22,7 +22,7 @@ public record Finding(
     LoadCase loadCase,
     Note note) {
 
-  /** A finding without a figure for something that is not as it must be; it falls short. */
+  /** A finding without a figure for a requirement that is not met; it falls short. */
   public static Finding failed(CheckQuestion question, String source, Note note) {
     return new Finding(
         question,
@@ -45,7 +45,7 @@ public record Finding(
     return outcome == Outcome.FALLS_SHORT && margin.room() == Double.NEGATIVE_INFINITY;
   }
 
-  /** The same finding, come out otherwise. */
+  /** The same finding with another outcome. */
   public Finding withOutcome(Outcome other) {
     return new Finding(question, role, other, margin, source, loadCase, note);
   }

@@ -12,8 +12,8 @@ import thwartwise.rules.Limit;
 import thwartwise.rules.RuleSet;
 
 /**
- * Readings shared by every check that moves people: a pose exists, heel is within the offset-load
- * limit, and some freeboard is left; the worst of all the ways the move can be made.
+ * Readings of every check that moves people: a pose exists, heel is within the offset-load limit,
+ * and some freeboard is left; the worst of all the ways the move can be made.
  */
 final class HeelReadings {
   private final RuleSet rules;
@@ -24,13 +24,13 @@ final class HeelReadings {
     this(rules, 1);
   }
 
-  /** For a boat whose one end meets a current. */
+  /** The readings of a boat one of whose ends meets a current. */
   HeelReadings(RuleSet rules, StreamHead head) {
     this(rules, 1, head);
   }
 
   /**
-   * @param share of the offset-load limit that the heel may come to
+   * @param share of the offset-load limit that the heel may reach
    */
   HeelReadings(RuleSet rules, double share) {
     this(rules, share, StreamHead.NONE);

@@ -1,6 +1,6 @@
 package thwartwise.checks;
 
-/** Which of the figures of a check it is. */
+/** The figures of the checks. */
 public enum Measure {
   OFF_THE_MIDDLE,
   HALF_TO_ONE_SIDE,

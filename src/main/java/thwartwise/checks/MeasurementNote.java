@@ -8,9 +8,9 @@ import thwartwise.hull.ReadingDirection;
 import thwartwise.hull.TapeSlip;
 
 /**
- * What is odd about a measurement, and so what to measure again. SI: m, kg, m². Points and lines of
- * the hull are counted from 0 at the keel. Records store the names of these types, of their
- * components and constants, so they are never renamed.
+ * What is odd about a measurement, which says what to measure again. SI: m, kg, m². Points and
+ * lines of the hull are counted from 0 at the keel. Records store the names of these types, of
+ * their components and constants, so they are never renamed.
  */
 public sealed interface MeasurementNote {
 
@@ -30,10 +30,10 @@ public sealed interface MeasurementNote {
   /** A half-breadth less than that of stations aft and forward of it. */
   record Waist(int point, int points) implements MeasurementNote {}
 
-  /** A place that lies in another part of the boat than its name says. */
+  /** A place in another part of the boat than its name says. */
   record NamedForEnd(NamedEnd end) implements MeasurementNote {}
 
-  /** A place that lies on another side than its name says, or on none. */
+  /** A place on another side than its name says, or on none. */
   record NamedForSide(String place, boolean hasNoSide, NamedSide side) implements MeasurementNote {}
 
   /** Where a panel is twisted most, and the first of the two lines it lies between. */
@@ -45,13 +45,13 @@ public sealed interface MeasurementNote {
   record CrossedOutline(double fromM, double toM) implements MeasurementNote {}
 
   /**
-   * What the skin of the hull comes to.
+   * The mass of the hull's skin.
    *
    * @param halfWeighed whether twice the mass would be usual
    */
   record SkinMass(double areaM2, double skinKg, boolean halfWeighed) implements MeasurementNote {}
 
-  /** A leak test that is yet to come; the date as in ISO 8601. */
+  /** A leak test in the future; the date as in ISO 8601. */
   record LeakTestToCome(String date) implements MeasurementNote {}
 
   /** A reading out of line with those of the other stations, and what was probably read. */

@@ -18,7 +18,7 @@ public sealed interface Note {
   /** Nothing but the figure. */
   record None() implements Note {}
 
-  /** In words: what somebody wrote at a look, and what an older record has. */
+  /** Words: what somebody wrote at a look, and what an older record has. */
   record Stated(String words) implements Note {}
 
   /** A fact without a figure. */
@@ -116,7 +116,7 @@ public sealed interface Note {
   /** What is odd about a measurement. */
   record OfMeasurement(MeasurementNote note) implements Note {}
 
-  /** A doubtful measurement that was kept with a reason. */
+  /** A doubtful measurement that was confirmed with a reason. */
   record Confirmed(String reason) implements Note {}
 
   /** The gravest fault of wire and fuse of a circuit. */
@@ -135,7 +135,7 @@ public sealed interface Note {
     return new Plain(fact);
   }
 
-  /** How a boat lies once it has come to rest, or why it does not. */
+  /** The pose of a boat that has come to rest, or why it has none. */
   static Note of(Equilibria rest) {
     if (!rest.exist()) {
       return new NoRest(rest.ending());

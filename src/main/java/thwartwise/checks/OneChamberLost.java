@@ -5,7 +5,7 @@ import thwartwise.boat.Space;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
-/** Swamped with any one chamber filled, is the lift to spare still there? */
+/** Swamped with any one chamber filled, is there still lift to spare? */
 public record OneChamberLost(RuleSet rules) implements Check {
   @Override
   public Role role() {
@@ -22,7 +22,7 @@ public record OneChamberLost(RuleSet rules) implements Check {
     return true;
   }
 
-  /** For the chamber whose loss costs most; without a chamber that counts there is no reading. */
+  /** The reading for the chamber whose loss costs most; none without a chamber that counts. */
   @Override
   public List<CheckReading> readings(LoadedBoat boat) {
     return boat.counted().stream().map(s -> reading(boat, s)).min(CheckReading.WORST_FIRST).stream()

@@ -1,8 +1,8 @@
 package thwartwise.checks;
 
 /**
- * How a finding came out. {@code BORDERLINE} meets the limit as measured but not once the allowance
- * for the tape and the scales is taken off, or in fewer than 95 of 100 boats measured like this; or
+ * The outcome of a finding. {@code BORDERLINE} meets the limit as measured but not after the
+ * allowance for the tape and the scales, or in fewer than 95 of 100 boats measured like this; or
  * falls short by less than its spread.
  */
 public enum Outcome {

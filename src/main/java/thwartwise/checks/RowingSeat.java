@@ -11,7 +11,7 @@ import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
 
 /**
- * A seat and the rowlocks one uses from it: the rower faces aft, so they stand aft of the seat.
+ * A seat and the rowlocks used from it: the rower faces aft, so they are aft of the seat.
  *
  * @param aft from the middle of the rower back to the rowlocks, m; negative where they are forward
  * @param best distance, m
@@ -20,9 +20,8 @@ import thwartwise.rules.RuleSet;
 public record RowingSeat(Place place, double aft, double best, double off) {
 
   /**
-   * The seat from which a pair is rowed: the one that was stated for the oars, where no other pair
-   * stands better for that, or else the one across the boat that it stands best for; none where
-   * nobody sits so.
+   * The seat from which a pair is rowed: the stated one, where no other pair is better placed for
+   * it, or else the seat across the boat for which it is best placed; none where nobody sits so.
    */
   public static Optional<RowingSeat> of(Boat boat, Rowlocks pair, RuleSet rules) {
     return stated(boat)

@@ -9,7 +9,10 @@ import thwartwise.rules.RuleSet;
 public final class SwampedCrew {
   private SwampedCrew() {}
 
-  /** As the boat file says; without that, people hold on to a boat with the form of a canoe. */
+  /**
+   * Whether they hold on: as the boat file says; without that, people hold on to a boat with the
+   * form of a canoe.
+   */
   public static boolean holdsOn(BoatModel model, RuleSet rules) {
     return model
         .boat()

@@ -89,7 +89,7 @@ public record SwampedLevel(RuleSet rules) implements Check {
         Note.of(poses));
   }
 
-  /** Empty where the boat is not upright: it then has no higher and lower end. */
+  /** The ends; empty where the boat is not upright, because it then has no higher and lower end. */
   private static OptionalDouble ends(OptionalDouble height, Equilibria poses) {
     return poses.allUpright() ? height : OptionalDouble.empty();
   }

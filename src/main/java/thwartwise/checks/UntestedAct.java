@@ -1,6 +1,6 @@
 package thwartwise.checks;
 
-/** Acts that are forbidden because they are not worked out. */
+/** Acts that are forbidden because they are not assessed. */
 public enum UntestedAct {
   JUMPING_IN,
   CHANGING_PLACES,

@@ -34,7 +34,7 @@ import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 import thwartwise.rules.WaterAdjustedLimits;
 
-/** What the rule sets at hand come to for one boat: limits in force, caps, second opinions. */
+/** The effect of the available rule sets on one boat: limits in force, caps, second opinions. */
 public final class AppliedRules {
   private final BoatModel model;
   private final BalanceCache balances;
@@ -46,7 +46,7 @@ public final class AppliedRules {
   private final Supplier<List<Limits>> laxerLimits = Lazy.of(this::allLaxerLimits);
   private final Supplier<List<MilderBoat>> milder = Lazy.of(this::milderBoats);
 
-  /** The boat with fewer of the answers of whoever looked at it. */
+  /** The boat with fewer of the faults that were found. */
   private record MilderBoat(AppliedRules applied, Limits limits) {
     Recommendation bound(int people) {
       return applied.bound(limits, people);
@@ -67,7 +67,7 @@ public final class AppliedRules {
   }
 
   /**
-   * @param balances rests found of this boat and of others of the same hull
+   * @param balances equilibria found for this boat and for others of the same hull
    */
   public AppliedRules(BoatModel model, RuleBook book, BalanceCache balances) {
     this.model = model;
@@ -88,26 +88,26 @@ public final class AppliedRules {
     return inForce;
   }
 
-  /** What the boat alone decides, whoever is aboard. */
+  /** The figures that depend on the boat alone, whoever is aboard. */
   public List<CapacityFigure> caps() {
     return caps;
   }
 
-  /** Everything the sets give, with what needs the crew that is recommended. */
+  /** All figures of the sets, with those that need the recommended crew. */
   public List<CapacityFigure> figures(List<Body> crew) {
     List<CapacityFigure> all = new ArrayList<>(caps);
     all.addAll(book.figures(model, crew, LoadTestRules.all()));
     return all;
   }
 
-  /** Whether what was measured looks like a boat. */
+  /** The plausibility of the measurements. */
   public List<PlausibilityFinding> plausibility() {
     return plausibility;
   }
 
   /**
-   * Why nothing is recommended, each a sentence; none when boat and waters are covered and nothing
-   * that was measured looks wrong.
+   * The reasons for recommending nothing; none when boat and waters are covered and no measurement
+   * looks wrong.
    */
   public List<Refusal> loadRefusals() {
     return Stream.concat(implausible().stream(), notCovered().stream()).toList();
@@ -140,7 +140,7 @@ public final class AppliedRules {
     return Stream.concat(failedTrial().stream(), failedProof().stream()).toList();
   }
 
-  /** A boat that did not float as it was measured is another one than was worked out. */
+  /** A boat that did not float as it was measured is not the boat that was computed. */
   private Optional<Refusal> failedProof() {
     return KeptProof.holding(model.boat().proofs())
         .map(
@@ -149,7 +149,7 @@ public final class AppliedRules {
                     proof.day().toString(), proof.readings().by(), proof.outcome().suspect()));
   }
 
-  /** A trial in knee-deep water that was seen to go badly holds, whatever is worked out. */
+  /** A failed trial in knee-deep water holds, whatever the computation says. */
   private Optional<Refusal> failedTrial() {
     return model
         .boat()
@@ -165,16 +165,16 @@ public final class AppliedRules {
                     seen.headsClear()));
   }
 
-  /** Whether some measurement looks so wrong that it is another boat's figures that come out. */
+  /** Whether a measurement looks so wrong that the figures would be those of another boat. */
   public boolean isImplausible() {
     return !implausible().isEmpty();
   }
 
   /**
-   * The answer, and where limits were tightened never above the answer without that: a stricter
-   * limit that rules out a bad seat could otherwise let heavier people into the seats that are
-   * left. Neither is it above the answer of the boat with less found bad of it: air that is lost on
-   * one side could otherwise level the swamped boat.
+   * The recommendation. Where limits were tightened, it is never above the one without that,
+   * because a stricter limit that rules out a bad seat could otherwise allow heavier people in the
+   * remaining seats. Nor is it above that of the boat with fewer faults, because air lost on one
+   * side could otherwise level the swamped boat.
    */
   public Recommendation recommendation(Limits limits) {
     if (isImplausible()) {
@@ -183,14 +183,14 @@ public final class AppliedRules {
     return lowest(limits.recommendation(notCovered()));
   }
 
-  /** As much of it as {@link Limits#bound} tells. */
+  /** The parts of the recommendation that {@link Limits#bound} gives. */
   private Recommendation bound(Limits limits, int people) {
     return isImplausible()
         ? Recommendation.withheld(inForce.value("design-person"), loadRefusals())
         : lowest(limits.bound(notCovered(), people));
   }
 
-  // What is withheld stays so, whatever the others come to.
+  // A withheld recommendation stays withheld, whatever the others are.
   private Recommendation lowest(Recommendation found) {
     Recommendation answer = found;
     for (Limits other : answer.withheld() ? List.<Limits>of() : laxerLimits.get()) {
@@ -202,7 +202,7 @@ public final class AppliedRules {
     return answer;
   }
 
-  /** The figures of the recommendation alone; nothing where nothing is recommended. */
+  /** The figures of the recommendation alone; zero where nothing is recommended. */
   public Capacity capacity(Limits limits) {
     if (!loadRefusals().isEmpty()) {
       return Capacity.NOTHING;
@@ -225,7 +225,7 @@ public final class AppliedRules {
         && milder.get().stream().allMatch(m -> m.applied.carries(m.limits, other));
   }
 
-  /** False proves that there are fewer adults than told, or as many and a lighter crew. */
+  /** False proves that there are fewer adults than given, or as many and a lighter crew. */
   public boolean mayReach(Limits limits, Capacity told) {
     return loadRefusals().isEmpty()
         && limits.mayReach(told)
@@ -266,7 +266,10 @@ public final class AppliedRules {
     return laxer;
   }
 
-  /** Our own set, every set that tightened a limit of it, and those whose formulas were worked. */
+  /**
+   * Our own set, every set that tightened one of its limits, and those whose formulas were
+   * computed.
+   */
   public String ruleSet() {
     return book.base().cited()
         + cited("; made stricter by ", book.tightening(model))
@@ -279,7 +282,7 @@ public final class AppliedRules {
         : sets.stream().map(RuleSet::cited).collect(Collectors.joining("; ", before, ""));
   }
 
-  /** A motor that is stronger than a rule that takes part gives must not run at full power. */
+  /** Forbids full power with a motor that is stronger than a participating rule gives. */
   public List<Finding> findings() {
     return caps.stream()
         .filter(f -> f.caps() == CapKind.POWER && f.takesPart() && f.fallsShort())

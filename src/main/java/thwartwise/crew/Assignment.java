@@ -9,9 +9,9 @@ import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions.Packing;
 
 /**
- * Who sits where.
+ * A seating of named people.
  *
- * @param places for each member the number of a place, in the order of the boat file
+ * @param places for each person the number of a place, in the order of the boat file
  */
 public record Assignment(List<Integer> places) {
 
@@ -20,8 +20,8 @@ public record Assignment(List<Integer> places) {
   }
 
   /**
-   * Every way these can sit where there is room. Two who may weigh the same can swap places without
-   * a difference, so of such ways only the first is named.
+   * Every seating of these people where there is room. Two people with the same range of masses can
+   * swap places without a difference, so only the first of such seatings is listed.
    */
   static List<Assignment> of(List<NamedPerson> members, List<Place> places) {
     List<Assignment> found = new ArrayList<>();
@@ -45,7 +45,7 @@ public record Assignment(List<Integer> places) {
     }
   }
 
-  /** The place of the last one before who may weigh the same. */
+  /** The place of the last person before who may weigh the same. */
   private static int first(List<NamedPerson> members, List<Integer> sofar) {
     for (int i = sofar.size() - 1; i >= 0; i--) {
       if (members.get(i).isLike(members.get(sofar.size()))) {
@@ -55,7 +55,7 @@ public record Assignment(List<Integer> places) {
     return 0;
   }
 
-  /** The same without one of them, everybody else where they are. */
+  /** The same seating without one person; the others stay where they are. */
   Assignment without(int member) {
     List<Integer> left = new ArrayList<>(places);
     left.remove(member);
@@ -63,8 +63,8 @@ public record Assignment(List<Integer> places) {
   }
 
   /**
-   * The people themselves. At one place they sit in order of weight, the heavy ones at its
-   * starboard or aft end everywhere, or at the other: nobody tells them which way round.
+   * The bodies. At one place people sit in order of mass, the heavy ones at its starboard or aft
+   * end everywhere, or at the other end, because nobody tells them which way round.
    */
   List<Body> bodies(BoatModel model, List<Double> masses, boolean heavyLast, Packing packing) {
     List<Place> all = model.boat().places();

@@ -19,8 +19,8 @@ import thwartwise.hull.HullForm;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * Named people put to the checks in every way they can sit, over every mixture of what they may
- * weigh. Exact: an order of asking and a bound only save questions.
+ * The checks of named people in every seating and every mixture of their possible masses. The
+ * search is exact: the order of questions and a bound only save work.
  */
 public final class AssignmentSearch {
   private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
@@ -39,17 +39,17 @@ public final class AssignmentSearch {
     this.orders = one ? List.of(false) : List.of(false, true);
   }
 
-  /** A seating and the least margin in it, as a share of the limit. */
+  /** A seating and its least margin, as a share of the limit. */
   record Rated(Assignment assignment, int number, double margin) {
 
-    /** The greater margin; of two alike the one named first. */
+    /** The greater margin; of two equal ones the first. */
     static Rated better(Rated a, Rated b) {
       boolean second = b.margin > a.margin || b.margin == a.margin && b.number < a.number;
       return second ? b : a;
     }
   }
 
-  /** Every mixture in one seating, however they share the length of their places. */
+  /** Every mixture in one seating, with every packing of their places. */
   List<LoadedBoat> loadedBoats(List<NamedPerson> members, Assignment assignment) {
     boolean apart = assignment.places().stream().distinct().count() == members.size();
     List<Packing> packings = Packing.of(assignment.places().stream().map(places::get).toList());
@@ -80,7 +80,7 @@ public final class AssignmentSearch {
         : Seating.seated(assessment.model(), places.get(0), masses, Packing.SPREAD, 0);
   }
 
-  /** Some seating in which they meet everything; which one is of no account. */
+  /** Some seating in which they meet everything. */
   Optional<Assignment> any(List<NamedPerson> members) {
     Optional<Assignment> before = found.get(NamedPerson.ranges(members));
     if (before != null) {
@@ -94,7 +94,7 @@ public final class AssignmentSearch {
     return one;
   }
 
-  /** A handful at a time, so that those likeliest to do are tried before others are begun. */
+  /** Tries a few at a time, so that the likeliest are tried before others are begun. */
   private Optional<Assignment> firstIn(List<Assignment> ways, List<NamedPerson> members) {
     for (int i = 0; i < ways.size(); i += HANDFUL) {
       Optional<Assignment> one =
@@ -108,7 +108,7 @@ public final class AssignmentSearch {
     return Optional.empty();
   }
 
-  /** The seats found for a crew without the last of them, and a seat more. */
+  /** The seats found for the crew without its last person, with one more seat. */
   private List<Assignment> grown(List<NamedPerson> members) {
     int last = members.size() - 1;
     Optional<Assignment> less =
@@ -132,8 +132,8 @@ public final class AssignmentSearch {
   }
 
   /**
-   * The seating with the greatest least margin. One that is already worse than the best so far is
-   * not looked at further; one that is as good is, so that the first of them is named every time.
+   * The seating with the greatest least margin. A seating already worse than the best so far is
+   * abandoned; an equal one is not, so that the first of them is named every time.
    */
   Optional<Rated> best(List<NamedPerson> members) {
     List<Assignment> all = middlingFirst(members);
@@ -145,7 +145,10 @@ public final class AssignmentSearch {
         .reduce(Rated::better);
   }
 
-  /** Those first whose weight lies nearest the middle of the boat: they are the likeliest to do. */
+  /**
+   * Orders seatings by the distance of the weight from the middle of the boat, because the nearest
+   * are the likeliest to be allowed.
+   */
   private List<Assignment> middlingFirst(List<NamedPerson> members) {
     HullForm form = assessment.model().form();
     double middle = form.outside().extent(AHEAD).middle();
@@ -176,7 +179,7 @@ public final class AssignmentSearch {
     return new Rated(assignment, number, least);
   }
 
-  /** What stops them in the seating that breaks least; where it is the lift, in any. */
+  /** What stops them in the seating that fails the fewest checks; if it is the lift, in any. */
   Optional<FailedChecks> breaks(List<NamedPerson> members) {
     if (!mayBeLifted(members)) {
       return Assignment.of(members, places).stream()
@@ -199,9 +202,9 @@ public final class AssignmentSearch {
   }
 
   /**
-   * The masses some members are tried with: everyone as heavy as may be, then every mixture of
-   * heaviest and lightest, then everyone a third and two thirds of the way between. Each list has
-   * one mass a member; whoever was weighed has only one.
+   * The masses to try for some people: everyone at the greatest, then every mixture of greatest and
+   * least, then everyone a third and two thirds of the way between. Each list has one mass for each
+   * person; a person who was weighed has only one.
    */
   private static final class MassMixtures {
     private MassMixtures() {}

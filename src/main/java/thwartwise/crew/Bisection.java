@@ -2,7 +2,7 @@ package thwartwise.crew;
 
 import java.util.function.DoublePredicate;
 
-/** Finds where something that is met ceases to be, in steps of an even size. */
+/** A search for the point at which something that is met ceases to be, in even steps. */
 public final class Bisection {
   private Bisection() {}
 

@@ -1,7 +1,7 @@
 package thwartwise.crew;
 
 /**
- * How many and how much, and nothing else: what one boat is compared with another by.
+ * The figures by which boats are compared, and nothing else.
  *
  * @param people adults of the design mass
  * @param crew greatest mass of people, whole kg, rounded down; with the kit never above the load
@@ -11,7 +11,7 @@ package thwartwise.crew;
 public record Capacity(int people, double crew, double load, double room) {
   static final Capacity NOTHING = new Capacity(0, 0, 0, 0);
 
-  /** Not above another answer for the same boat. */
+  /** The lesser of this and another answer for the same boat, figure by figure. */
   Capacity notAbove(Capacity other) {
     return new Capacity(
         Math.min(people, other.people),
@@ -20,7 +20,7 @@ public record Capacity(int people, double crew, double load, double room) {
         Math.min(room, other.room));
   }
 
-  /** As many people however little they weigh. */
+  /** As many people, whatever their mass. */
   public Capacity withAnyCrew() {
     return new Capacity(people, 1, load, room);
   }

@@ -13,9 +13,9 @@ import thwartwise.geometry.Vector3;
 import thwartwise.rules.RuleSet;
 
 /**
- * The greatest mass of people, and whether anything beside them could come to more, without the
- * table that tells how heavy each number of people may be. One number of people decides; each of
- * the others is looked into no farther than it takes to prove that it carries less.
+ * The search for the greatest mass of people, and for whether extra weight could make the total
+ * larger, without the table of masses for each number of people. One number of people decides;
+ * every other number is searched only far enough to prove that it carries less.
  */
 public final class CapacitySearch {
   private static final double NUMERIC = 1e-6;
@@ -48,22 +48,23 @@ public final class CapacitySearch {
   }
 
   /**
-   * The least that each of so many may be held to, where so many adults are carried, kg. Somebody
-   * alone is no small child, whatever seat is left. Up to one person more than adults are carried,
-   * children may fill the seats. Of more than that nobody is told who is lighter than somebody who
-   * may go alone: it would read as permission for a crowd of children.
+   * The least mass to which each of a number of people may be limited, where a number of adults are
+   * carried, kg. A person alone is no small child, whatever seat is left. With up to one person
+   * more than the adults carried, children may fill the seats. For more people the limit is never
+   * below the mass of somebody who may go alone, because a reader could take it as permission for a
+   * crowd of children.
    */
   double least(int people, int adults) {
     boolean children = people > 1 && people <= adults + 1;
     return rules.value(children ? "lightest-person" : "lone-person");
   }
 
-  /** How many people may be told of. */
+  /** The greatest number of people to report. */
   int most() {
     return Math.min(search.room(), caps.heads());
   }
 
-  /** Of any number of people, kg. */
+  /** The greatest mass of people over all numbers, kg. */
   double greatestMass(int adults) {
     double greatest = 0;
     for (int people : likeliestFirst(adults)) {
@@ -75,7 +76,7 @@ public final class CapacitySearch {
     return greatest;
   }
 
-  /** Whether people come to so much, whatever their number. */
+  /** Whether people come to this mass, whatever their number. */
   boolean comesTo(double mass, int adults) {
     return mass <= caps.room()
         && likeliestFirst(adults).stream().anyMatch(n -> comesTo(n, atLeast(n, mass), adults));
@@ -88,7 +89,10 @@ public final class CapacitySearch {
         && search.carryEach(people, all);
   }
 
-  /** The number of adults, for what adults carry is mostly the most; then more people and fewer. */
+  /**
+   * The numbers to try: that of the adults first, because it usually carries the most; then more
+   * people and fewer.
+   */
   private List<Integer> likeliestFirst(int adults) {
     List<Integer> numbers = new ArrayList<>();
     IntStream.rangeClosed(Math.max(1, adults), most()).forEach(numbers::add);
@@ -96,12 +100,12 @@ public final class CapacitySearch {
     return numbers;
   }
 
-  /** The first mass of each, to 0.1 kg, with which so many come to more. */
+  /** The least mass of each, to 0.1 kg, with which this number of people exceeds a total. */
   private static double next(int people, double mass) {
     return (Math.floor(10 * mass / people + NUMERIC) + 1) / 10;
   }
 
-  /** The same with which they come to as much. */
+  /** The least mass of each with which this number of people reaches a total. */
   private static double atLeast(int people, double mass) {
     return Math.ceil(10 * mass / people - NUMERIC) / 10;
   }
@@ -153,7 +157,7 @@ public final class CapacitySearch {
     return people <= adults ? design : Math.min(Math.floor(search.massLimit(people)), design);
   }
 
-  /** The least besides people of so much that comes to more, whole kg. */
+  /** The least extra weight with which people of a mass exceed it, whole kg. */
   private static int more(double mass, double people) {
     return (int) Math.floor(mass - people) + 1;
   }

@@ -6,15 +6,15 @@ import java.util.Optional;
 import thwartwise.crew.Recommendation.QuestionMargin;
 
 /**
- * May these people go, who stays ashore, and who sits where. A recommendation, not a capacity
- * plate.
+ * The answer for named people: whether they may go, who stays ashore, and who sits where. A
+ * recommendation, not a capacity plate.
  *
  * @param seats who goes and where they sit; empty when nobody may
  * @param ashore who stays, in the order they were named
- * @param breaks empty when all may go; otherwise every check the whole crew breaks in the seating
- *     that breaks least
+ * @param breaks empty when all may go; otherwise every check that the whole crew fails in the
+ *     seating that fails the fewest
  * @param margins each check's margin with these people in these seats, after the allowance
- * @param notAlone places where one of these people by himself must not sit
+ * @param notAlone places where one of these people alone must not sit
  * @param moves who must move first when somebody gets out
  */
 public record CrewAnswer(
@@ -34,7 +34,7 @@ public record CrewAnswer(
     moves = List.copyOf(moves);
   }
 
-  /** Everybody stays, for reasons of the boat's own. */
+  /** The answer when everybody stays for reasons of the boat itself. */
   static CrewAnswer refused(List<NamedPerson> members, List<Refusal> reasons) {
     return new CrewAnswer(List.of(), members, reasons, List.of(), List.of(), List.of());
   }
@@ -43,19 +43,19 @@ public record CrewAnswer(
     return !seats.isEmpty() && ashore.isEmpty();
   }
 
-  /** The margin that is least of its limit. */
+  /** The margin that is the least share of its limit. */
   public Optional<QuestionMargin> governing() {
     return margins.stream().min(Comparator.comparingDouble(m -> m.margin().share()));
   }
 
-  /** Somebody at a place. */
+  /** A person at a place. */
   public record Seat(NamedPerson member, String place) {}
 
-  /** Where somebody must not sit when the others are gone. */
+  /** A place where a person must not sit after the others got out. */
   public record NotAlone(NamedPerson member, String place) {}
 
   /**
-   * When somebody gets out, the others cannot stay as they sit.
+   * When somebody gets out, the others cannot stay in their seats.
    *
    * @param seats where they sit then
    */

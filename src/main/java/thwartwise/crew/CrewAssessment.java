@@ -30,11 +30,12 @@ import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
 /**
- * Says of one boat whether a seating, with nobody heavier than some mass, meets every check that
- * limits crew: as measured and with the allowance taken off, for every mixture of masses.
+ * The assessment of seatings of one boat: whether a seating, with nobody heavier than a given mass,
+ * meets every check that limits the crew, as measured and after the allowance, for every mixture of
+ * masses.
  */
 public final class CrewAssessment {
-  /** What sums in another order may differ by, kg. */
+  /** The difference that sums in another order may have, kg. */
   private static final double NUMERIC = 1e-6;
 
   private final BoatModel model;
@@ -51,7 +52,7 @@ public final class CrewAssessment {
   private final BalanceCache balances;
   private final boolean edgesStayOut;
 
-  /** Asked first next time; a matter of speed alone. */
+  /** The check to ask first next time; only for speed. */
   private volatile Check lastRefusedBy;
 
   private final Map<SeatingQuestion, Boolean> known = new ConcurrentHashMap<>();
@@ -65,15 +66,15 @@ public final class CrewAssessment {
   }
 
   /**
-   * @param balances rests found of this boat and of others of the same hull
+   * @param balances equilibria found for this boat and for others of the same hull
    */
   public CrewAssessment(BoatModel model, RuleSet rules, BalanceCache balances) {
     this(model, rules, balances, Map.of());
   }
 
   /**
-   * @param widenings of seatings that are not sure enough under one allowance: how many are taken
-   *     off instead
+   * @param widenings seatings that are not sure enough under one allowance, with the number of
+   *     allowances to apply instead
    */
   public CrewAssessment(
       BoatModel model, RuleSet rules, BalanceCache balances, Map<Seating, Double> widenings) {
@@ -101,12 +102,12 @@ public final class CrewAssessment {
     return model;
   }
 
-  /** By seating, how many allowances are taken off where one is not enough. */
+  /** The number of allowances by seating, where one is not enough. */
   public Map<Seating, Double> widenings() {
     return widenings;
   }
 
-  /** What is taken off a loaded boat: one allowance, or more where its seating needs them. */
+  /** The allowance for a loaded boat: one, or more where its seating needs them. */
   public Allowance allowance(LoadedBoat loadedBoat) {
     if (widenings.isEmpty()) {
       return allowance;
@@ -124,7 +125,7 @@ public final class CrewAssessment {
     return (int) loadedBoat.people().stream().filter(b -> place.name().equals(b.place())).count();
   }
 
-  /** What is known of this boat and of others of the same hull. */
+  /** The cached equilibria of this boat and of others of the same hull. */
   public BalanceCache balances() {
     return balances;
   }
@@ -149,35 +150,35 @@ public final class CrewAssessment {
     return meets(new SeatingQuestion(seating, heaviest, volumes));
   }
 
-  /** Checks that limit crew, put to one loading as measured or with the allowance taken off. */
+  /** The checks that limit the crew, asked of one loading as measured or after the allowance. */
   record Asked(LoadedBoat loadedBoat, List<Check> checks) {
     Asked with(Loading.Weight extra) {
       return new Asked(loadedBoat.with(extra), checks);
     }
   }
 
-  /** As it is asked of a loading whether it meets, under one allowance, by some of the checks. */
+  /** The question whether a loading meets some of the checks under one allowance. */
   Asked asked(LoadedBoat loadedBoat, Allowance taken, List<Check> checks) {
     Allowance off = taken.equals(Allowance.NONE) ? taken : allowance(loadedBoat);
     return new Asked(hurried(loadedBoat).under(off), checks);
   }
 
-  /** As measured, and with what tape and scales may be wrong by taken off. */
+  /** The questions as measured and after the allowance. */
   List<Allowance> allowances() {
     return List.of(allowance, Allowance.NONE);
   }
 
-  /** The checks that limit crew, quick ones first. */
+  /** The checks that limit the crew, quick ones first. */
   List<Check> soonest() {
     return soonest;
   }
 
-  /** The checks in two parts, about the boat afloat and swamped; quick ones first. */
+  /** The checks in two groups, of the boat afloat and swamped; quick ones first. */
   List<List<Check>> parts() {
     return List.of(Stream.concat(volumes.stream(), wet.stream()).toList(), dry);
   }
 
-  /** How far a loading is from what limits crew. */
+  /** The headroom of a loading to the limits of the crew. */
   Headroom headroom(Asked asked) {
     Headroom least = Headroom.UNLIMITED;
     for (Check check : refusingFirst(asked.checks)) {
@@ -192,7 +193,7 @@ public final class CrewAssessment {
     return least;
   }
 
-  /** Every mixture that grows with the heaviest, as shares of the way from the lightest. */
+  /** Every mixture that grows with the heaviest person, as shares of the way from the lightest. */
   List<List<Double>> growing(Seating seating) {
     return CrewMasses.growing(seating, oneOrder);
   }
@@ -212,7 +213,7 @@ public final class CrewAssessment {
         .toList();
   }
 
-  // Not computed within the map: other threads would wait for it.
+  // This is not computed within the map, because other threads would wait for it.
   private boolean meets(SeatingQuestion asked) {
     Boolean before = known.get(asked);
     if (before != null) {
@@ -224,8 +225,8 @@ public final class CrewAssessment {
     return answer;
   }
 
-  // The mixture that was refused last time is asked first, then everybody heavy: a seating that
-  // fails mostly does so at once. Which one is asked first changes no answer.
+  // The mixture that was refused last time is tried first, then everybody heavy, because a seating
+  // that fails usually fails at once. The order does not change any answer.
   private boolean allMeet(
       Seating seating, List<LoadedBoat> loadedBoats, Predicate<LoadedBoat> meets) {
     int first = Math.min(lastStop.getOrDefault(seating, 0), loadedBoats.size() - 1);
@@ -241,12 +242,12 @@ public final class CrewAssessment {
     return stop.isEmpty();
   }
 
-  /** Whether one loaded boat, as it stands, meets every check that limits crew. */
+  /** Whether one loaded boat, as it stands, meets every check that limits the crew. */
   public boolean meets(LoadedBoat loadedBoat) {
     return refusingFirst(soonest).stream().allMatch(check -> meets(loadedBoat, List.of(check)));
   }
 
-  // Which one is asked first changes no answer: every one of them must be met.
+  // The order does not change any answer, because every check must be met.
   private List<Check> refusingFirst(List<Check> checks) {
     Check first = lastRefusedBy;
     if (checks.size() == 1 || !checks.contains(first)) {
@@ -256,9 +257,9 @@ public final class CrewAssessment {
   }
 
   /**
-   * Whether so many people could be held up at all, wherever they sit and whichever one chamber is
-   * lost: no body lifts more than its own volume, and all that lifts besides is the same without
-   * them. False proves that the lift to spare is not met; true proves nothing.
+   * Whether this number of people could be held up at all, in any seating and with any one chamber
+   * lost: no body lifts more than its own volume, and everything else lifts the same without them.
+   * False proves that the lift is too small; true proves nothing.
    */
   public boolean mayBeLifted(List<Body> people) {
     return model.observedTrial().filter(seen -> seen.covers(people)).isPresent()
@@ -275,7 +276,7 @@ public final class CrewAssessment {
     return bodies + spareEmpty.computeIfAbsent(taken, this::spareEmpty);
   }
 
-  /** With whichever chamber lost costs most. */
+  /** The spare lift with the chamber lost that costs most. */
   private double spareEmpty(Allowance taken) {
     LoadedBoat empty = LoadedBoat.of(model, List.of()).under(taken);
     return Stream.concat(Stream.of(List.<Space>of()), model.spaces().stream().map(List::of))
@@ -292,7 +293,7 @@ public final class CrewAssessment {
    * The least margin of any reading as a share of its limit, as measured and after the allowance;
    * negative when something is not met.
    *
-   * @param enough looked no further once it is below this
+   * @param enough the search stops once it is below this
    */
   public double leastMargin(LoadedBoat loadedBoat, double enough) {
     double least = Double.POSITIVE_INFINITY;
@@ -345,17 +346,17 @@ public final class CrewAssessment {
     return met;
   }
 
-  // A hurried loaded boat stops where an edge is under; no rule in its senses would be met by that.
+  // A hurried loaded boat stops where an edge is under water, which no sensible rule would allow.
   public LoadedBoat hurried(LoadedBoat loadedBoat) {
     return edgesStayOut ? loadedBoat.hurried(balances) : loadedBoat;
   }
 
-  /** The loaded boat in full, sharing what rests are known of this boat. */
+  /** The loaded boat in full, with the cached equilibria of this boat. */
   public LoadedBoat remembering(LoadedBoat loadedBoat) {
     return loadedBoat.remembering(balances);
   }
 
-  // For figures that are shown: every rest is found from upright, and no rest twice.
+  // For figures that are shown: every equilibrium is found from upright, and none twice.
   private LoadedBoat inFull(LoadedBoat loadedBoat) {
     return loadedBoat.remembering(balances).fromUpright();
   }
@@ -365,8 +366,8 @@ public final class CrewAssessment {
   }
 
   /**
-   * How many readings are not met by some mixture, as measured or after the allowance; counted no
-   * further than so many.
+   * The number of readings that some mixture does not meet, as measured or after the allowance,
+   * counted up to a bound.
    */
   int breached(Seating seating, double heaviest, int enough) {
     return breached(loadedBoats(seating, heaviest), enough);
@@ -392,7 +393,7 @@ public final class CrewAssessment {
   }
 
   /**
-   * The worst reading of every check that limits crew and is not met, over all mixtures: as
+   * The worst reading of every check that limits the crew and is not met, over all mixtures: as
    * measured if that is not met, otherwise after the allowance.
    */
   public List<Refusal.ByCheck> notMet(Seating seating, double heaviest) {
@@ -403,7 +404,7 @@ public final class CrewAssessment {
     return notMet(measured, limiting);
   }
 
-  /** The same of those checks alone that ask for lift and no rest. */
+  /** The same for those checks alone that need the lift and no equilibrium. */
   List<Refusal.ByCheck> notLifted(List<LoadedBoat> measured) {
     return notMet(measured, volumes);
   }
@@ -431,7 +432,7 @@ public final class CrewAssessment {
                     r.question(), Refusal.ByCheck.of(r, afterAllowance), Refusal.ByCheck::worse));
   }
 
-  /** How near the limits a loaded boat comes under the allowance: the least margin, as a share. */
+  /** The least margin of a loaded boat under the allowance, as a share. */
   public double nearness(LoadedBoat loadedBoat) {
     return limiting.stream()
         .flatMap(c -> c.readings(inFull(loadedBoat).under(allowance(loadedBoat))).stream())

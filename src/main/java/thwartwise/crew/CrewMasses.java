@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The masses a seating is tried with: everyone as heavy as allowed, then every mixture of the
- * heaviest and the lightest person, then everyone alike at two masses between. The worst of a state
- * that only heels, trims and sinks with the masses stands at such a corner; the masses between
- * guard against a bend.
+ * The masses with which a seating is tried: everyone at the greatest, then every mixture of the
+ * greatest and the least, then everyone equal at two masses between. The worst case of a state that
+ * only heels, trims and sinks with the masses is at such a corner; the masses between guard against
+ * a curve.
  */
 public final class CrewMasses {
   private static final double LIGHT = 0;
@@ -17,8 +17,8 @@ public final class CrewMasses {
   private CrewMasses() {}
 
   /**
-   * @param oneOrder whether it makes no difference at which end of a place the heavy ones sit,
-   *     because the boat is the same on both sides and no place has a length
+   * @param oneOrder whether the end of a place where the heavy people sit makes no difference,
+   *     because the boat is symmetric and no place has a length
    */
   static List<List<Double>> of(
       Seating seating, double lightest, double heaviest, boolean oneOrder) {
@@ -32,7 +32,7 @@ public final class CrewMasses {
   }
 
   /**
-   * Everyone heavy and then every mixture that has a heavy one in it, as shares of the way from the
+   * Everyone heavy and then every mixture with a heavy person in it, as shares of the way from the
    * lightest to the heaviest.
    */
   static List<List<Double>> growing(Seating seating, boolean oneOrder) {
@@ -44,15 +44,15 @@ public final class CrewMasses {
     return all;
   }
 
-  /** What they weigh, kg. */
+  /** The masses, kg. */
   static List<Double> masses(List<Double> shares, double lightest, double heaviest) {
     return shares.stream()
         .map(s -> s == HEAVY ? heaviest : lightest + s * (heaviest - lightest))
         .toList();
   }
 
-  // People at one place are alike to each other, so only their numbers count. The heavy ones sit
-  // together at its starboard or aft end, the same end everywhere, and then at the other: which is
+  // People at one place are interchangeable, so only their numbers count. The heavy ones sit
+  // together at its starboard or aft end, the same end everywhere, and then at the other; which is
   // worse depends on the kit.
   private static void mix(
       Seating seating, boolean heavyLast, List<Double> sofar, int place, List<List<Double>> all) {

@@ -12,13 +12,13 @@ import thwartwise.boat.Place;
 import thwartwise.rules.RuleSet;
 
 /**
- * How many people, and how heavy, for each number of them by itself. Each seating has a mass up to
- * which everybody in it may weigh, all masses below it included; so many people may weigh what the
- * best of their seatings carries, and not more than one person fewer. The seatings that carry less
- * are left out for that number alone, each with its own mass.
+ * The search for how many people may go and how heavy they may be, for each number separately. Each
+ * seating has a greatest mass for everybody in it, with all smaller masses allowed; a number of
+ * people may weigh what the best of their seatings carries, and not more than one person fewer.
+ * Seatings that carry less are excluded for that number alone, each from its own mass up.
  */
 public final class CrewSearch {
-  /** Masses are told apart to this, so that many people's are good to a kilogram, kg. */
+  /** The resolution of masses, so that the sum of many people's is good to a kilogram, kg. */
   static final double FINE = 0.1;
 
   private final CrewAssessment assessment;
@@ -42,7 +42,7 @@ public final class CrewSearch {
     this.likely = assessment.balances().other(LikelySeatings.class, LikelySeatings::new);
   }
 
-  /** Every seating of nobody up to so many people that is allowed at a mass. */
+  /** Every seating of up to this number of people that is allowed at a mass. */
   List<Seating> seatings(int people, double mass) {
     List<Seating> seatings = new ArrayList<>();
     for (int n = 0; n <= people; n++) {
@@ -51,7 +51,7 @@ public final class CrewSearch {
     return seatings;
   }
 
-  /** As many people as there are places for and as can be tried in every way they can sit. */
+  /** The number of people for whom there are places and whose seatings can all be tried. */
   int room() {
     return ways.tried();
   }
@@ -73,7 +73,7 @@ public final class CrewSearch {
     return most(s -> assessment.heldUp(s, design));
   }
 
-  /** Adults of the design mass, for whom fewer of them find seats too. */
+  /** The number of adults of the design mass, so that fewer of them find seats too. */
   public int people() {
     return adults.get();
   }
@@ -101,7 +101,7 @@ public final class CrewSearch {
     return people;
   }
 
-  /** Seatings of so many people that meet everything when nobody is heavier than this. */
+  /** Seatings of this number of people that meet everything when nobody is heavier than this. */
   public List<Seating> allowed(int people, double mass) {
     return Seating.of(people, places).parallelStream().filter(s -> carries(s, mass)).toList();
   }
@@ -114,7 +114,7 @@ public final class CrewSearch {
     return Seating.of(0, places).get(0);
   }
 
-  /** Seatings of 1 to so many people that fail at this mass. */
+  /** Seatings of 1 up to this number of people that fail at this mass. */
   List<List<String>> excluded(int people, double mass) {
     List<List<String>> excluded = new ArrayList<>();
     for (int n = 1; n <= people; n++) {
@@ -123,15 +123,16 @@ public final class CrewSearch {
     return excluded;
   }
 
-  /** Seatings of so many people that carry less than this mass. */
+  /** Seatings of this number of people that carry less than this mass. */
   List<Seating> below(int people, double mass) {
     return Seating.of(people, places).parallelStream().filter(s -> !carries(s, mass)).toList();
   }
 
   /**
-   * The greatest mass each of so many people may have in some seating, down to 0.1 kg; never more
-   * than fewer may have, because somebody gets out first. Nought when even the lightest may not, or
-   * when there is no room for so many. What fewer may have is found only where it is less.
+   * The greatest mass that each of this number of people may have in some seating, down to 0.1 kg;
+   * never more than fewer people may have, because somebody gets out first. Zero when even the
+   * lightest may not go, or when there is no room for so many. The limit of fewer people is
+   * computed only where it is less.
    */
   public double massLimit(int people) {
     if (people == 0) {
@@ -160,7 +161,7 @@ public final class CrewSearch {
     return least;
   }
 
-  /** Whether so many people, and any fewer of them, may each be so heavy. */
+  /** Whether this number of people, and any fewer of them, may each be so heavy. */
   boolean carryEach(int people, double mass) {
     return mass <= heaviest
         && people <= room()
@@ -169,7 +170,9 @@ public final class CrewSearch {
             .allMatch(fewer -> anyCarries(people + 1 - fewer, Math.max(lightest, mass)));
   }
 
-  /** Of the best seating. Another one is walked up only where it carries more than that. */
+  /**
+   * The limit of the best seating. Another seating is searched upward only where it carries more.
+   */
   private double best(int people) {
     double most = 0;
     for (Seating seating : likeliestFirst(people)) {
@@ -183,15 +186,17 @@ public final class CrewSearch {
     return most;
   }
 
-  /** Every seating of so many people, the one that carries most, as far as is known, first. */
+  /**
+   * Every seating of this number of people, the one that carries most, as far as is known, first.
+   */
   List<Seating> likeliestFirst(int people) {
     return likely.first(Seating.of(people, places));
   }
 
   /**
-   * The whole mass up to which everybody in a seating may weigh, every mixture and every mass below
-   * it included; zero when even the lightest may not. Nobody's is endless where the boat empty
-   * meets everything.
+   * The whole mass up to which everybody in a seating may weigh, with every mixture and every
+   * smaller mass; zero when even the lightest may not. That of nobody is infinite where the empty
+   * boat meets everything.
    */
   public double massLimit(Seating seating) {
     if (seating.people() == 0) {
@@ -200,12 +205,15 @@ public final class CrewSearch {
     return walk(seating).carried(heaviest);
   }
 
-  /** Whether everybody in a seating may weigh so much, every mass below it included. */
+  /** Whether everybody in a seating may weigh so much, every smaller mass included. */
   boolean carries(Seating seating, double mass) {
     return seating.people() == 0 ? emptyBoatMeets() : walk(seating).carries(mass);
   }
 
-  /** A quick look: false proves that so many people of that mass, or of the lightest, are not. */
+  /**
+   * A quick look: false proves that this number of people of that mass, or of the lightest, may not
+   * go.
+   */
   boolean mayCarry(int people, double mass) {
     double each = Math.max(lightest, mass);
     return each <= heaviest

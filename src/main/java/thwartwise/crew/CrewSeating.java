@@ -14,10 +14,10 @@ import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
 
 /**
- * Finds seats for named people. A crew may go only when it and every smaller crew left of it, down
- * to the empty boat, find a seating that meets every check that limits crew, as measured and after
- * the allowance, for every mixture of what they may weigh. Where those who stay aboard would have
- * to move when somebody gets out, that is said.
+ * The search for seats of named people. A crew may go only when it and every smaller crew left of
+ * it, down to the empty boat, find a seating that meets every check that limits the crew, as
+ * measured and after the allowance, for every mixture of their possible masses. The answer says
+ * where those who stay aboard would have to move when somebody gets out.
  *
  * <p>When not all may go, the largest crew goes; of several as large the one whose people were
  * named first. The seats are those with the greatest least margin, as a share of the limit; of
@@ -43,7 +43,7 @@ public final class CrewSeating {
     this.places = assessment.model().boat().places();
   }
 
-  /** Under our own set alone, whatever the boat's load limit is: only where they sit. */
+  /** The seats under our own set alone, whatever the boat's load limit is. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
     return of(model, new AppliedRules(model, RuleBook.of(rules)), members, false);
   }
@@ -188,7 +188,7 @@ public final class CrewSeating {
     return places.stream().mapToInt(Place::people).sum();
   }
 
-  /** Every choice of so many, those named first coming first. */
+  /** Every choice of this number of people, those named first coming first. */
   private static List<List<NamedPerson>> choices(List<NamedPerson> members, int size) {
     List<List<NamedPerson>> all = new ArrayList<>();
     choose(members, size, 0, new ArrayList<>(), all);
@@ -212,7 +212,7 @@ public final class CrewSeating {
     }
   }
 
-  // What needs no seating tried comes first, then the smaller crews: they have fewer seatings.
+  // What needs no seating is tried first, then the smaller crews, which have fewer seatings.
   private boolean mayGo(List<NamedPerson> crew) {
     Boolean before = known.get(NamedPerson.ranges(crew));
     if (before != null) {
@@ -229,7 +229,7 @@ public final class CrewSeating {
     return may;
   }
 
-  /** For the published formulas that apply. */
+  /** Whether the published formulas that apply allow them. */
   private boolean isWithinRules(List<NamedPerson> crew) {
     return crew.size() <= caps.heads() && mass(crew) <= caps.room();
   }
@@ -244,7 +244,7 @@ public final class CrewSeating {
     return List.copyOf(left);
   }
 
-  /** Why the whole crew stays: its own breaches, or those of the smallest crew left that fails. */
+  /** Why the whole crew stays: its own failures, or those of the smallest crew left that fails. */
   private List<Refusal> stops(List<NamedPerson> members) {
     if (members.size() > room()) {
       return List.of(new Refusal.MoreThanPlaces(room()));

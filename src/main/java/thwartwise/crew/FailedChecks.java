@@ -5,7 +5,7 @@ import java.util.Optional;
 import thwartwise.checks.CheckQuestion;
 
 /**
- * What a crew breaks: the readings that are not met in the seating that breaks least.
+ * The checks that a crew fails: the readings that are not met in the seating that fails the fewest.
  *
  * @param breaches each check's worst reading that is not met
  */
@@ -16,7 +16,7 @@ public record FailedChecks(List<Refusal.ByCheck> breaches) {
     Optional<Seating> least = Optional.empty();
     int fewest = Integer.MAX_VALUE;
     for (Seating seating : Seating.of(people, assessment.model().boat().places())) {
-      // One that breaks as many comes after the first that does; none breaks fewer than one.
+      // One that fails as many comes after the first that does; none fails fewer than one.
       int breached = fewest > 1 ? assessment.breached(seating, mass, fewest) : 0;
       if (breached > 0 && breached < fewest) {
         fewest = breached;

@@ -14,8 +14,8 @@ import thwartwise.rules.CapacityFigure.FigureStatus;
 import thwartwise.rules.FormulaNote;
 
 /**
- * The caps that published rules lay on people and load; of those that take part the lowest rules. A
- * rule's own count of people caps heads only: it was rounded, so it is never turned back into
+ * The caps of published rules on people and load; the lowest of those that take part counts. A
+ * rule's own count of people caps the number only: it was rounded, so it is never converted back to
  * kilograms.
  *
  * @param kit mass of the kit listed, kg, which a cap on the whole load must also hold
@@ -26,7 +26,7 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
     figures = figures.stream().filter(CapacityFigure::takesPart).toList();
   }
 
-  /** The same with one more cap on the whole load, kg. */
+  /** A copy with one more cap on the whole load, kg. */
   FormulaCaps and(String name, double load) {
     List<CapacityFigure> more = new ArrayList<>(figures);
     more.add(
@@ -43,17 +43,17 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
     return new FormulaCaps(more, kit);
   }
 
-  /** Mass of people the rules leave, kg. */
+  /** The mass of people that the rules leave, kg. */
   double room() {
     return Math.max(0, Math.min(least(CapKind.PEOPLE, CapacityFigure::value), load() - kit));
   }
 
-  /** Mass of everything not built in, kg. */
+  /** The mass of everything not built in, kg. */
   double load() {
     return least(CapKind.LOAD, CapacityFigure::value);
   }
 
-  /** The most people of any mass. */
+  /** The greatest number of people of any mass. */
   int heads() {
     return figures.stream()
         .filter(f -> f.persons().isPresent())
@@ -62,7 +62,7 @@ public record FormulaCaps(List<CapacityFigure> figures, double kit) {
         .orElse(Integer.MAX_VALUE);
   }
 
-  /** Adults of the design mass that all of them leave room for. */
+  /** The number of adults of the design mass for whom all rules leave room. */
   int people(double design) {
     return (int) Math.min(heads(), Math.floor(room() / design));
   }

@@ -2,7 +2,7 @@ package thwartwise.crew;
 
 import java.util.function.Supplier;
 
-/** An answer that takes its time, worked out when it is first asked for and then remembered. */
+/** A costly answer, computed when it is first needed and then cached. */
 public final class Lazy<T> implements Supplier<T> {
   private final Supplier<T> work;
   private T answer;

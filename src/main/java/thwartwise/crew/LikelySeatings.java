@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Which seating of so many people carried most when that was asked last, of a boat or of another
- * one with the same hull. It is asked first next time; a matter of speed alone.
+ * The seating of each number of people that carried most last time, for this boat or another one
+ * with the same hull. It is tried first next time; only for speed.
  */
 final class LikelySeatings {
   private final Map<Integer, Seating> best = new ConcurrentHashMap<>();

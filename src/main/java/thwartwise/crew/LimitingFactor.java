@@ -14,9 +14,9 @@ public sealed interface LimitingFactor {
   /** Every place is taken. */
   record NoPlaceLeft() implements LimitingFactor {}
 
-  /** So many people could sit in more ways than are tried. */
+  /** There are more seatings of so many people than are tried. */
   record TooManyWays(double ways, int people) implements LimitingFactor {}
 
-  /** As an older record says it. */
+  /** Words, in an older record. */
   record Stated(String words) implements LimitingFactor {}
 }

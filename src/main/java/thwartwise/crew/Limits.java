@@ -15,7 +15,7 @@ import thwartwise.rules.CapacityFigure;
 import thwartwise.rules.RuleSet;
 
 /**
- * Puts the recommendation together: our own search, the published formulas that apply, and the
+ * The making of the recommendation: our own search, the published formulas that apply, and the
  * lowest of them.
  */
 public final class Limits {
@@ -41,10 +41,10 @@ public final class Limits {
     this.design = rules.value("design-person");
   }
 
-  /** The crew that the other figures are drawn for: the recommended one, or one light person. */
+  /** The crew for the other figures: the recommended one, or one light person. */
   public record Crew(int people, double each, List<Seating> seatings) {}
 
-  /** Adults of the design mass, published formulas included. */
+  /** The number of adults of the design mass, published formulas included. */
   public int people() {
     return Math.min(search.people(), caps.people(design));
   }
@@ -59,7 +59,7 @@ public final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
-  /** The first seating of so many adults that is allowed. */
+  /** The first allowed seating of this number of adults. */
   public Optional<Seating> firstSeating(int people) {
     return search.firstAllowed(people, design);
   }
@@ -77,10 +77,10 @@ public final class Limits {
   }
 
   /**
-   * As much of it as {@link Recommendation#notAbove} takes: not how near it comes to each limit,
-   * not what lighter people may have, and what the next person breaks only where it is below.
+   * Only what {@link Recommendation#notAbove} needs: without the margins and the limits of lighter
+   * people, and with the next person's failures only where it is below.
    *
-   * @param people so many as another answer recommends
+   * @param people the number that another answer recommends
    */
   Recommendation bound(List<Refusal> outside, int people) {
     return recommendation(outside, people, false);
@@ -168,12 +168,12 @@ public final class Limits {
     return Math.floor(Math.min(caps.load(), model.boat().kitMass() + besidesKit));
   }
 
-  /** People, and what may be aboard besides while none of them is heavier than an adult, kg. */
+  /** People, and extra weight while none of them is heavier than an adult, kg. */
   private double load(Row row) {
     return Math.max(row.mass(), row.people() * Math.min(row.each(), design) + besides(row).mass());
   }
 
-  /** Whole kg. */
+  /** The extra weight, whole kg. */
   private double extra(Crew crew) {
     double room = Math.max(0, load() - model.boat().kitMass());
     return Math.floor(Math.min(extra(rows.get().get(crew.people() - 1)), room));
@@ -198,7 +198,7 @@ public final class Limits {
         .toList();
   }
 
-  /** Never fewer than today: what was seen of the boat in a trial stays seen. */
+  /** Never fewer than today, because an observed trial stays valid. */
   private int ifClaimedChambersProve() {
     boolean anyClaimed =
         model.spaces().stream().anyMatch(s -> s.counting().ifProven() > s.counting().share());
@@ -217,9 +217,9 @@ public final class Limits {
   }
 
   /**
-   * So many people by themselves.
+   * One number of people.
    *
-   * @param each what each may weigh, published caps included, kg
+   * @param each the greatest mass of each, published caps included, kg
    */
   private record Row(int people, double each) {
     double mass() {
@@ -228,9 +228,9 @@ public final class Limits {
   }
 
   /**
-   * For each number of people how heavy each may be. More people than adults are recommended are
-   * told of one more at most, and of others only where each may be as heavy as somebody who may go
-   * alone: a reader could take the rest as permission for a crowd of small children.
+   * For each number of people the greatest mass of each. A number above the recommended adults is
+   * reported for one more at most, and others only where each may be as heavy as somebody who may
+   * go alone, because a reader could take the rest as permission for a crowd of children.
    */
   private List<Row> allRows() {
     List<Row> all = new ArrayList<>();
@@ -246,7 +246,7 @@ public final class Limits {
   }
 
   /**
-   * By the number of people, from nobody, what may be aboard besides them or fewer of them, nobody
+   * By the number of people, from nobody, the extra weight with them or fewer of them, nobody
    * heavier than an adult.
    */
   private List<ExtraWeight> allBesides() {
@@ -283,7 +283,7 @@ public final class Limits {
         .toList();
   }
 
-  /** None where nothing may be besides, or where there is but one way to sit. */
+  /** Empty where there is no extra weight, or only one seating. */
   private List<String> like(Row row) {
     boolean one = Seating.of(row.people(), model.boat().places()).size() == 1;
     return one || extra(row) < 1 ? List.of() : besides(row).like().orElseThrow().places(model);
@@ -304,7 +304,9 @@ public final class Limits {
     return search.ways().leftOut().orElseGet(LimitingFactor.NoPlaceLeft::new);
   }
 
-  /** What one more breaks; where so many could sit, what fewer of that mass do. */
+  /**
+   * The checks that one more person fails; if so many could go, those that fewer of that mass fail.
+   */
   private Optional<FailedChecks> next(int people, double mass) {
     return FailedChecks.of(assessment, people + 1, mass)
         .or(() -> FailedChecks.of(assessment, people, mass));

@@ -37,7 +37,9 @@ public final class LoadSearch {
   private final List<Vector3> spots;
   private final LikelyRefusals likely;
 
-  /** For these seatings, nobody heavier than {@code each}. */
+  /**
+   * @param each greatest mass of each person in these seatings
+   */
   LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each) {
     this(assessment, seatings, each, spots(assessment.model()));
   }
@@ -64,7 +66,7 @@ public final class LoadSearch {
   /** How far a loading with so much more aboard is from its limits, whole kg. */
   private record Point(int mass, Headroom headroom) {}
 
-  /** Whole kg. */
+  /** The extra weight, whole kg. */
   int extra() {
     return extra(0, MOST);
   }
@@ -99,8 +101,8 @@ public final class LoadSearch {
     return new Start(crew, asked, assessment.headroom(asked), taken);
   }
 
-  // Every spot is asked about the same weights, whichever comes first: the answer does not depend
-  // on the order.
+  // Every spot is tried with the same weights in any order, so the answer does not depend on the
+  // order.
   private int least(int check, Start start, int end) {
     int differing = checks.get(check).byVolumesAlone() ? 1 : spots.size();
     List<Integer> carried =
@@ -131,9 +133,9 @@ public final class LoadSearch {
   }
 
   /**
-   * Of the spots those that no other one is worse than: one farther from the middle on the same
-   * side and no lower, with such a one at the other end too. What a boat carries at both ends it
-   * carries between them, where it trims less.
+   * The spots to which no other one is worse: one farther from the middle on the same side and no
+   * lower, with such a one at the other end too. What a boat carries at both ends it carries
+   * between them, where it trims less.
    */
   static List<Vector3> spots(BoatModel model) {
     List<Vector3> all = LoadingSurfaces.of(model);
@@ -190,23 +192,25 @@ public final class LoadSearch {
   }
 
   /**
-   * Where something can be set down low on the middle line of a boat: at a spot along it the
-   * highest of floor, seat and box. Higher is never easier to carry: raising a weight only takes
-   * from what turns the boat back. A chamber is a thing to set weights on, whether its air counts
-   * or not, so that one that counts for nothing takes no spot away; one as high as a deck is none,
-   * and the floor under it stays, because a space that does not count may be opened and filled.
+   * The surfaces on which something can be set down low on the middle line of a boat: at each spot
+   * along it the highest of floor, seat and box. Higher is never easier to carry: raising a weight
+   * only reduces the righting moment. A chamber is a surface, whether its air counts or not, so
+   * that one that does not count takes no spot away; one as high as a deck is none, and the floor
+   * under it stays, because a space that does not count may be opened and filled.
    */
   private static final class LoadingSurfaces {
     private static final Vector3 AHEAD = Vector3.of(1, 0, 0);
     private static final Vector3 UP = Vector3.of(0, 0, 1);
 
-    /** From the ends of the boat to its middle, as shares of the length. */
+    /** The spots from the ends of the boat to its middle, as shares of the length. */
     private static final List<Double> SHARES = List.of(0.08, 0.29, 0.5, 0.71, 0.92);
 
-    /** Above the floor; what is higher than any seat is a deck (judgement), m. */
+    /**
+     * The greatest height above the floor; anything higher than a seat is a deck (judgement), m.
+     */
     private static final double LOW = 0.45;
 
-    /** Half of what is looked at of the hull about a spot, m. */
+    /** Half the length of the hull considered at a spot, m. */
     private static final double HALF = 0.01;
 
     private final BoatModel model;
@@ -246,7 +250,7 @@ public final class LoadSearch {
       return Vector3.of(x, 0, height);
     }
 
-    /** From the lowest to the highest point of a solid there; none where it is not. */
+    /** The heights of the lowest and the highest point of a solid there; empty where it is not. */
     private static Stream<Span> heights(Solid solid, Box about) {
       Solid part = solid.within(about);
       return part.volume() > 0 ? Stream.of(part.extent(UP)) : Stream.empty();

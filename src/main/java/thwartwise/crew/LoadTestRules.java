@@ -20,15 +20,15 @@ import thwartwise.rules.Parameters;
 import thwartwise.rules.RatedBoat;
 
 /**
- * Rules whose number comes from trying: so many people, one more and one more, until the trial
- * fails or no place is left. As measured, without our allowance, for they are others' rules.
+ * Rules whose number comes from a test: more and more people until the test fails or no place is
+ * left. As measured, without our allowance, because they are others' rules.
  */
 public final class LoadTestRules {
   private static final List<Boolean> BOTH = List.of(true, false);
 
   private LoadTestRules() {}
 
-  /** By the name of the formula. */
+  /** The tests by the name of the formula. */
   static Map<String, FormulaMethod> all() {
     return Map.of(
         Formulas.OFFSET_LOAD, LoadTestRules::offsetLoad,
@@ -36,8 +36,8 @@ public final class LoadTestRules {
   }
 
   /**
-   * Everyone as far to either side as they get, within the heel and still dry: in every seating,
-   * and in the best one of each number, since one poor seat says little of a boat whose crew sits
+   * Everyone as far to either side as possible, within the heel and dry: in every seating, and in
+   * the best one of each number, because one poor seat says little about a boat whose crew sits
    * well.
    */
   private static List<FormulaResult> offsetLoad(RatedBoat boat, Parameters values) {
@@ -62,7 +62,7 @@ public final class LoadTestRules {
             .withNote(new FormulaNote.SwampedWeight(each, least, isFull(people, boat))));
   }
 
-  /** Whether the places ended the trial and not the boat. */
+  /** Whether the places ended the test and not the boat. */
   private static boolean isFull(int people, RatedBoat boat) {
     return people == boat.room();
   }
@@ -72,7 +72,7 @@ public final class LoadTestRules {
     return Math.toRadians(base + Math.pow(24 - length, 3) / 600);
   }
 
-  /** To port; to starboard too where that is another boat. */
+  /** To port; to starboard too where the boat is not symmetric. */
   private static List<Boolean> sides(BoatModel model) {
     return model.isSymmetric() ? List.of(true) : BOTH;
   }

@@ -4,12 +4,12 @@ import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 
 /**
- * Some checks of one mixture of people in one seating, asked from the lightest mass upward: how
- * heavy the heavy ones may be, every mass below included. Walked only as far as somebody asks, and
- * the same way whoever asks.
+ * The walk of some checks upward in mass, for one mixture of people in one seating: the greatest
+ * mass of the heavy people, with every smaller mass allowed. It is walked only as far as needed,
+ * and in the same steps for every caller.
  *
  * <p>Between two masses that meet nothing is missed where the headroom at both ends, together,
- * spans the stretch; one of ten kilograms a person is taken as short enough, and none is longer
+ * spans the range; a range of ten kilograms a person counts as short enough, and none is longer
  * than fifty.
  */
 public final class MassWalk {
@@ -18,7 +18,7 @@ public final class MassWalk {
 
   private static final double LONG = 50;
 
-  /** Stretches are multiples of this, so that many walks meet the same bodies, kg a person. */
+  /** The ranges are multiples of this, so that many walks meet the same bodies, kg a person. */
   private static final double EVEN = 5;
 
   private final DoubleFunction<Headroom> asked;
@@ -29,7 +29,7 @@ public final class MassWalk {
   private final double heavyOnes;
   private boolean ended;
 
-  /** Asked about already, and too far off to go there at once. */
+  /** Masses computed already that are too far ahead to step to at once. */
   private Point ahead;
 
   private double carried;
@@ -38,10 +38,10 @@ public final class MassWalk {
   private record Point(double mass, Headroom headroom) {}
 
   /**
-   * @param asked at a mass of the heavy ones, kg
+   * @param asked the checks at a mass of the heavy people, kg
    * @param atLightest the same at the lightest mass, which other mixtures share
-   * @param landmark a mass that is asked about by itself, where no stretch leads over it, kg
-   * @param heavyOnes how many there are
+   * @param landmark a mass that is always computed, where no step leads over it, kg
+   * @param heavyOnes the number of heavy people
    */
   MassWalk(
       DoubleFunction<Headroom> asked,
@@ -58,13 +58,13 @@ public final class MassWalk {
     this.heavyOnes = heavyOnes;
   }
 
-  /** Whether this very mass meets, whatever those below do. */
+  /** Whether this exact mass meets, whatever smaller ones do. */
   boolean meets(double mass) {
     return asked.apply(mass).isMet();
   }
 
   /**
-   * The whole mass up to which all meet, kg, or as much as was asked about and perhaps more; zero
+   * The whole mass up to which all meet, kg, or as much as was asked for and perhaps more; zero
    * when the lightest does not.
    */
   synchronized double carried(double enough) {
@@ -79,17 +79,17 @@ public final class MassWalk {
     return carried;
   }
 
-  /** What more than a whole mass, known to be carried, is, in steps finer than a kilogram. */
+  /** The amount beyond a whole mass known to be carried, in steps finer than a kilogram. */
   double carriedBeyond(double whole, double step) {
     return carried(whole + 1) > whole ? whole + 1 : lastMet(whole, whole + 1, step);
   }
 
-  /** Between a mass that meets and one that does not. */
+  /** The last mass that meets, between one that meets and one that does not. */
   double lastMet(double meets, double fails, double step) {
     return Bisection.last(meets, fails, step, this::meets);
   }
 
-  /** Whether the lightest mass, the landmark and this one meet; all others are left to others. */
+  /** Whether the lightest mass, the landmark and this one meet; no other mass is tried. */
   boolean meetsAtEnds(double mass) {
     return mass == 0
         || atLightest.get().isMet()

@@ -8,16 +8,16 @@ import thwartwise.measure.UnitText;
 import thwartwise.rules.RuleSet;
 
 /**
- * Somebody who wants to come along: a name and what they may weigh, dressed and with a life jacket
- * on, from the lightest they may be to the heaviest.
+ * A person who wants to come along: a name and the possible masses, dressed and with a life jacket
+ * on, from the least to the greatest.
  *
  * @param lightest kg
  * @param heaviest kg
- * @param how where the figures come from, in words
+ * @param how source of the figures, in words
  */
 public record NamedPerson(String name, double lightest, double heaviest, UnitText how) {
 
-  /** Clothes and life jacket, kg (judgement), as an adult's figure has it. */
+  /** Clothes and life jacket, kg (judgement), as in an adult's figure. */
   public static final double CLOTHES = 5;
 
   public NamedPerson {
@@ -26,13 +26,13 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
     }
   }
 
-  /** An adult nobody weighed: anything from the lightest person up to the one planned with. */
+  /** An adult nobody weighed: any mass from the lightest person up to the one planned with. */
   public static NamedPerson adult(String name, PlannedMasses planned) {
     return new NamedPerson(
         name, planned.lightest(), planned.adult(), said("an adult", planned.adult()));
   }
 
-  /** Weighed without clothes and life jacket, which come on top. */
+  /** Weighed without clothes and life jacket, which are added. */
   public static NamedPerson weighed(String name, double mass) {
     double dressed = mass + CLOTHES;
     return new NamedPerson(
@@ -47,7 +47,10 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
     return new NamedPerson(name, mass, mass, said("weighed dressed, life jacket on", mass));
   }
 
-  /** A youth nobody weighed, by sex and whole years; see {@link WeightForAge} for why so heavy. */
+  /**
+   * A youth nobody weighed, by sex and whole years; {@link WeightForAge} gives the reason for so
+   * heavy a figure.
+   */
   public static NamedPerson youth(String name, Sex sex, int age) {
     double heaviest = WeightForAge.heaviest(sex, age) + CLOTHES;
     return new NamedPerson(
@@ -69,27 +72,27 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
             + "}");
   }
 
-  /** What somebody may weigh, whoever it is. */
+  /** The possible masses of a person. */
   record Range(double lightest, double heaviest) {}
 
   Range range() {
     return new Range(lightest, heaviest);
   }
 
-  /** What decides whether they find seats: not their names. */
+  /** The ranges of people, which decide whether they find seats; their names do not. */
   static List<Range> ranges(List<NamedPerson> members) {
     return members.stream().map(NamedPerson::range).toList();
   }
 
-  /** Whether another one may weigh just the same. */
+  /** Whether another person has the same range. */
   boolean isLike(NamedPerson other) {
     return range().equals(other.range());
   }
 
   /**
-   * What people are planned with where nobody was weighed, dressed, kg.
+   * The masses for planning where nobody was weighed, dressed, kg.
    *
-   * @param lightest the lightest person an unnamed adult may turn out to be
+   * @param lightest the least mass of an unnamed adult
    * @param adult what an unnamed adult counts
    * @param heaviest nobody heavier is seated
    */
@@ -103,7 +106,7 @@ public record NamedPerson(String name, double lightest, double heaviest, UnitTex
     }
   }
 
-  /** As the growth tables are split. */
+  /** The sexes of the growth tables. */
   public enum Sex {
     BOY("boy"),
     GIRL("girl");

@@ -14,13 +14,13 @@ import thwartwise.checks.Margin;
  * @param people adults of the design mass; the smaller of what stays up and what is held up
  * @param crew greatest mass of people, rounded down to whole kg
  * @param load greatest mass of people and everything not built in, rounded down to whole kg
- * @param extra of that load, what may be aboard besides people and the kit listed, whole kg
+ * @param extra part of that load besides people and the kit listed, whole kg
  * @param adult what an unnamed adult counts, dressed, kg
  * @param governedBy what stops the next person
- * @param nextPersonBreaks every check the next person would break
+ * @param nextPersonBreaks every check that the next person fails
  * @param excludedSeatings seatings that fail by themselves: the place of each person
- * @param crewLimits for each number of people up to one more than recommended, how heavy each may
- *     be
+ * @param crewLimits for each number of people up to one more than recommended, the greatest mass of
+ *     each
  * @param withheld true when nothing is recommended
  * @param reasons why it is withheld or lower than hoped
  * @param margins of the recommended crew, the worst in any seating it is allowed, nearest to its
@@ -46,7 +46,7 @@ public record Recommendation(
     List<QuestionMargin> margins,
     boolean heldOnTo) {
 
-  /** An adult who is too heavy by so little is told of, kg. */
+  /** An adult who is too heavy by this little is mentioned, kg. */
   private static final double NEARLY = 3;
 
   public Recommendation {
@@ -57,7 +57,7 @@ public record Recommendation(
     reasons = List.copyOf(reasons);
   }
 
-  /** Nothing is recommended and nothing was looked for. */
+  /** Nothing is recommended and nothing was searched. */
   static Recommendation withheld(double adult, List<Refusal> reasons) {
     return new Recommendation(
         0,
@@ -78,14 +78,14 @@ public record Recommendation(
         false);
   }
 
-  /** Whether it was looked for what the boat carries, if only to be withheld. */
+  /** Whether the boat's capacity was searched, if only to be withheld. */
   public boolean wasSearched() {
     return !withheld || governedBy.isPresent() || !nextPersonBreaks.isEmpty();
   }
 
   /**
    * One adult more than recommended, where each of so many may be only a little lighter than an
-   * adult: a step in the number of adults that is none in kilograms.
+   * adult: a step in the number of adults that is hardly one in kilograms.
    */
   public Optional<CrewLimit> nearlyOneMore() {
     return crewLimits.stream()
@@ -94,7 +94,10 @@ public record Recommendation(
         .findFirst();
   }
 
-  /** The same with nothing in it above another answer for the same boat; nothing if that is. */
+  /**
+   * A copy that is nowhere above another answer for the same boat; nothing is recommended if the
+   * other recommends nothing.
+   */
   Recommendation notAbove(Recommendation other) {
     if (withheld || other.withheld) {
       return withheld ? this : other;
@@ -119,13 +122,13 @@ public record Recommendation(
   }
 
   /**
-   * So many people, none of them heavier than this.
+   * The limits of one number of people, none of them heavier than this.
    *
    * @param massLimit whole kg
-   * @param extraMass whole kg that may be aboard besides them and the kit listed while nobody is
-   *     heavier than an adult; NaN in a record kept before it was told for each number of people
-   * @param extraSeating how they sit with that besides: the place of each person; empty where it
-   *     makes no difference, and in a record kept before it did
+   * @param extraMass extra weight besides them and the kit listed while nobody is heavier than an
+   *     adult, whole kg; NaN in a record from before it was given for each number of people
+   * @param extraSeating how they sit with that: the place of each person; empty where it makes no
+   *     difference, and in a record from before it did
    * @param excludedSeatings seatings of so many that fail at that mass
    * @param lighter of those, the ones that lighter people may have
    */
@@ -142,12 +145,12 @@ public record Recommendation(
       lighter = List.copyOf(lighter);
     }
 
-    /** One that was kept before each number of people had a figure of its own. */
+    /** The limits in a record from before each number of people had a figure of its own. */
     public CrewLimit(int people, double eachUpTo, List<List<String>> excludedSeatings) {
       this(people, eachUpTo, Double.NaN, List.of(), excludedSeatings, List.of());
     }
 
-    /** What each may weigh in a seating, whole kg; empty where nobody may sit like that. */
+    /** The greatest mass of each in a seating, whole kg; empty where nobody may sit like that. */
     public OptionalDouble upTo(List<String> places) {
       return excludedSeatings.contains(places)
           ? lighter.stream()
@@ -186,10 +189,10 @@ public record Recommendation(
     }
   }
 
-  /** How far inside its limit one figure comes out, after the allowance. */
+  /** The margin of one figure after the allowance. */
   public record QuestionMargin(CheckQuestion question, Margin margin) {
 
-    /** Empty where there is no value. */
+    /** The margin of a reading; empty without a value. */
     static Optional<QuestionMargin> of(CheckReading reading) {
       return reading.value().isEmpty()
           ? Optional.empty()

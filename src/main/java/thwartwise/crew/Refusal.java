@@ -11,8 +11,8 @@ import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.ExcludedUse;
 
 /**
- * Why a crew may not go, or nobody. Masses in kg. Records keep the names of these types and of
- * their parts for good.
+ * Why a crew, or nobody, may go. Masses in kg. Records store the names of these types and of their
+ * components for good.
  */
 public sealed interface Refusal {
 
@@ -27,7 +27,7 @@ public sealed interface Refusal {
       return new ByCheck(reading.question(), reading.margin(), reading.note(), afterAllowance);
     }
 
-    /** As measured before after the allowance, then the lesser margin. */
+    /** As measured comes before after the allowance, then the lesser margin. */
     ByCheck worse(ByCheck other) {
       if (afterAllowance != other.afterAllowance) {
         return afterAllowance ? other : this;
@@ -36,26 +36,26 @@ public sealed interface Refusal {
     }
   }
 
-  /** A published formula, or the room there is. */
+  /** A published formula, or the available room. */
   record ByLimit(LimitingFactor factor) implements Refusal {}
 
   /** The empty boat does not meet a check. */
   record EmptyBoat(ByCheck check) implements Refusal {}
 
-  /** When others get out, those who are left do not meet a check; nobody is the empty boat. */
+  /** When others get out, the remaining people do not meet a check; nobody is the empty boat. */
   record ThoseLeft(List<String> names, ByCheck check) implements Refusal {
     public ThoseLeft {
       names = List.copyOf(names);
     }
   }
 
-  /** One lighter person only. */
+  /** Only one lighter person may go. */
   record OnlyLighter(double adultKg, double upToKg) implements Refusal {}
 
-  /** Nobody from an adult down. */
+  /** Nobody may go from an adult down. */
   record NotOnePerson(double adultKg, double lightestKg) implements Refusal {}
 
-  /** No place was given. */
+  /** The boat has no places. */
   record NoPlaces() implements Refusal {}
 
   /** More people than there are places for. */
@@ -70,11 +70,11 @@ public sealed interface Refusal {
   /**
    * A measurement that looks wrong.
    *
-   * @param confirmedOtherwise whether another measurement of the same thing was kept with a reason
+   * @param confirmedOtherwise whether another value of the same thing was confirmed with a reason
    */
   record Implausible(PlausibilityId doubt, boolean confirmedOtherwise) implements Refusal {}
 
-  /** A trial in knee-deep water that was seen to go badly; the date as in ISO 8601. */
+  /** A failed trial in knee-deep water; the date as in ISO 8601. */
   record FailedTrial(String date, String by, int people, boolean level, boolean headsClear)
       implements Refusal {}
 
@@ -86,12 +86,12 @@ public sealed interface Refusal {
   record FailedProof(String date, String by, Optional<SuspectedMeasurement> suspect)
       implements Refusal {}
 
-  /** A point of a checklist that holds the launch until it is as it should be. */
+  /** A fault at a point of a checklist that holds the launch until it is corrected. */
   record LookedAt(String date, String by, String must) implements Refusal {}
 
-  /** A boat, a load or waters outside what is worked out. */
+  /** A boat, a load or waters that the program does not cover. */
   record OutsideUse(ExcludedUse use) implements Refusal {}
 
-  /** In words, as an older record has it. */
+  /** Words, in an older record. */
   record Stated(String words) implements Refusal {}
 }

@@ -13,7 +13,7 @@ import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Crew;
 
 /**
- * How many people sit at each place of a boat.
+ * The number of people at each place of a boat.
  *
  * @param counts one for each place, in the order of the boat file
  */
@@ -23,7 +23,7 @@ public record Seating(List<Integer> counts) {
     counts = List.copyOf(counts);
   }
 
-  /** Every way so many people can sit where there is room for them. */
+  /** Every seating of a number of people where there is room for them. */
   public static List<Seating> of(int people, List<Place> places) {
     List<Seating> found = new ArrayList<>();
     fill(people, places, new int[places.size()], 0, found);
@@ -60,14 +60,14 @@ public record Seating(List<Integer> counts) {
     return names;
   }
 
-  /** These people, each of one mass. */
+  /** The people, each of one mass. */
   public Crew crew(BoatModel model, double each, Packing packing) {
     return people() == 0
         ? new Crew.Nobody()
         : new Crew.Alike(people(), each, places(model), packing);
   }
 
-  /** Every way the people share the length of their places. */
+  /** Every packing of the people along the length of their places. */
   List<List<Body>> ways(BoatModel model, List<Double> masses) {
     return packings(model.boat().places()).stream()
         .map(packing -> bodies(model, masses, packing))
@@ -75,7 +75,7 @@ public record Seating(List<Integer> counts) {
         .toList();
   }
 
-  /** The choices the places leave that somebody sits at. */
+  /** The packings of the places where somebody sits. */
   public List<Packing> packings(List<Place> places) {
     List<Place> taken =
         IntStream.range(0, counts.size())
@@ -85,7 +85,7 @@ public record Seating(List<Integer> counts) {
     return Packing.of(taken);
   }
 
-  /** The people themselves, evenly spread, with these masses in order of places. */
+  /** The bodies, evenly spread, with these masses in order of places. */
   public List<Body> bodies(BoatModel model, List<Double> masses) {
     return bodies(model, masses, Packing.SPREAD);
   }
@@ -100,7 +100,7 @@ public record Seating(List<Integer> counts) {
     return bodies;
   }
 
-  /** People at one place, from aft to fore and from starboard to port. */
+  /** The people at one place, from aft to fore and from starboard to port. */
   static List<Body> seated(
       BoatModel model, Place place, List<Double> masses, Packing packing, int before) {
     List<Body> bodies = new ArrayList<>();

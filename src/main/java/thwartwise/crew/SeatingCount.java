@@ -6,18 +6,18 @@ import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions.Packing;
 
 /**
- * How many ways there are for people to sit, heavy ones and light ones told apart, counted without
- * naming one. Every way is tried; where they are too many for that, no more people are looked at.
+ * The number of seatings, heavy and light people distinguished, counted without listing them. Every
+ * seating is tried; where there are too many, no more people are considered.
  *
- * @param room as many as there are places for
- * @param tried of them, as many as are looked at in every way
- * @param tooMany the ways of one more; zero when nothing was left out
+ * @param room the number of places
+ * @param tried the number of people whose seatings are all tried
+ * @param tooMany the seatings of one more person; zero when nothing was left out
  */
 public record SeatingCount(int room, int tried, double tooMany) {
-  /** Ways of so many people; several minutes of work (judgement). */
+  /** The greatest number of seatings; several minutes of work (judgement). */
   private static final double MOST = 2000;
 
-  /** Ways of people who are all told apart. */
+  /** The greatest number of seatings of people who are all distinguished. */
   private static final double MOST_NAMED = 50_000;
 
   public static SeatingCount of(BoatModel model) {
@@ -36,7 +36,7 @@ public record SeatingCount(int room, int tried, double tooMany) {
     return new SeatingCount(room, room, 0);
   }
 
-  /** Empty unless there are too many ways for so many named people to sit. */
+  /** Empty unless there are too many seatings of so many named people. */
   static Optional<LimitingFactor> tooMany(BoatModel model, int people) {
     double[] ways = {1};
     for (Place place : model.boat().places()) {
@@ -49,7 +49,7 @@ public record SeatingCount(int room, int tried, double tooMany) {
         : Optional.empty();
   }
 
-  /** Why people who have a place were not looked at; empty when all were. */
+  /** Why people who have a place were not considered; empty when all were. */
   public Optional<LimitingFactor> leftOut() {
     return tooMany > 0
         ? Optional.of(new LimitingFactor.TooManyWays(tooMany, tried + 1))
@@ -60,7 +60,7 @@ public record SeatingCount(int room, int tried, double tooMany) {
     double ways(int here);
   }
 
-  /** So many alike at one place: how many of them are heavy makes the difference. */
+  /** People alike at one place: only the number of heavy ones makes a difference. */
   private static double heavyOnes(int here) {
     return here + 1;
   }
@@ -73,7 +73,7 @@ public record SeatingCount(int room, int tried, double tooMany) {
     return product;
   }
 
-  /** One place more, as two power series are multiplied. */
+  /** Adds one place, as two power series are multiplied. */
   private static double[] with(double[] ways, int takes, Alike alike) {
     double[] more = new double[ways.length + takes];
     for (int n = 0; n < ways.length; n++) {

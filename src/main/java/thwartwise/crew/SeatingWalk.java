@@ -18,8 +18,9 @@ import thwartwise.checks.Check;
 import thwartwise.loadcase.Allowance;
 
 /**
- * How heavy everybody in one seating may be, all masses below it and every mixture with lighter
- * people included. Each mixture is walked up by itself, and none farther than the others let it.
+ * The greatest mass of everybody in one seating, with every smaller mass and every mixture with
+ * lighter people allowed. Each mixture is searched upward separately, and none farther than the
+ * others allow.
  */
 public final class SeatingWalk {
   private final CrewAssessment assessment;
@@ -28,15 +29,15 @@ public final class SeatingWalk {
   private final double heaviest;
   private final double landmark;
 
-  /** Everybody heavy with the allowance taken off, which is what mostly fails; then mixtures. */
+  /** The walks after the allowance: everybody heavy, which usually fails first, then mixtures. */
   private final List<MassWalk> alike = new ArrayList<>();
 
   private final List<MassWalk> mixed = new ArrayList<>();
 
-  /** As measured. */
+  /** The walks as measured. */
   private final List<MassWalk> measured = new ArrayList<>();
 
-  /** A matter of speed alone. */
+  /** Only for speed. */
   private volatile Optional<MassWalk> lastRefused = Optional.empty();
 
   private final Map<Double, Boolean> looked = new ConcurrentHashMap<>();
@@ -64,7 +65,7 @@ public final class SeatingWalk {
     }
   }
 
-  /** Those that put people to different spots. */
+  /** The mixtures that put people to different spots. */
   private List<Packing> packings() {
     List<List<Body>> seen = new ArrayList<>();
     List<Packing> packings = new ArrayList<>();
@@ -118,7 +119,7 @@ public final class SeatingWalk {
         && (carried(Math.ceil(mass)) >= mass || mass > Math.floor(mass) && carried() >= mass);
   }
 
-  /** A quick look: false proves that so much is too much, true proves nothing. */
+  /** A quick look: false proves that the mass is too great, true proves nothing. */
   boolean mayCarry(double mass) {
     Boolean before = looked.get(mass);
     if (before == null) {
@@ -128,7 +129,7 @@ public final class SeatingWalk {
     return before;
   }
 
-  /** The whole mass, kg, or as much as was asked about; zero when the lightest is too heavy. */
+  /** The whole mass, kg, or as much as was asked for; zero when the lightest is too heavy. */
   double carried(double enough) {
     OptionalDouble before = known(enough);
     if (before.isPresent()) {
@@ -151,7 +152,7 @@ public final class SeatingWalk {
         : OptionalDouble.empty();
   }
 
-  /** A closer look than {@link #mayCarry}, no more proof than that. */
+  /** A closer look than {@link #mayCarry}, but no more of a proof. */
   boolean mayCarryAll(double mass) {
     return mayCarryMixed(mass) && withAllowance(mass) >= Math.floor(mass);
   }
@@ -169,7 +170,7 @@ public final class SeatingWalk {
     return before;
   }
 
-  // What refused last time is asked first: mostly it refuses again.
+  // What refused last time is tried first, because it usually refuses again.
   private boolean allMeet(List<MassWalk> walks, double mass) {
     Optional<MassWalk> first = lastRefused.filter(walks::contains);
     if (first.isPresent() && !first.get().meets(mass)) {
@@ -196,8 +197,8 @@ public final class SeatingWalk {
     return least.get();
   }
 
-  // What meets all the way with the allowance taken off is asked as measured at its ends alone:
-  // the boat as measured, with somebody a little heavier in it, has been on that way already.
+  // What meets all the way after the allowance is checked as measured at its ends alone, because
+  // the measured boat with somebody a little heavier in it has been on that way already.
   private double asMeasured(double cautious) {
     return measured.parallelStream()
         .filter(walk -> !walk.meetsAtEnds(cautious))

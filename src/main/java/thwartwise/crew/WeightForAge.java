@@ -4,19 +4,19 @@ import java.util.List;
 import thwartwise.crew.NamedPerson.Sex;
 
 /**
- * What a child of an age weighs, without clothes, by the growth reference CDC 2000 (file wtage.csv,
- * public domain, READ): a mass is passed by a share of children given by the normal score z, with X
- * = M (1 + L S z)^(1/L). Rows stand half a month after the birthday named; kg.
+ * The mass of a child of an age, without clothes, by the growth reference CDC 2000 (file wtage.csv,
+ * public domain, READ): the mass exceeded by a share of children follows from the normal score z,
+ * with X = M (1 + L S z)^(1/L). Rows are for half a month after the birthday named; kg.
  *
  * <p>A youth whom nobody weighed is planned with the 95th percentile and not with the median. Half
  * of all children are heavier than the median, and the reference rests on old surveys: an average
  * boy of eleven weighed 6.1 kg more in 2011-14 than in 1988-94, a girl 3.4 kg (NCHS press release,
  * 3 August 2016, READ). Somebody called ten may turn eleven tomorrow, so the heaviest is read from
  * the row of the next birthday, the lightest (5th percentile) from the row of the last one. There
- * is no row for nineteen; the one for twenty stands in, which is heavier.
+ * is no row for nineteen; the one for twenty is used, which is heavier.
  */
 public final class WeightForAge {
-  /** Normal score of the 95th percentile; the 5th is the same below. */
+  /** The normal score of the 95th percentile; that of the 5th is its negative. */
   private static final double FIVE_PERCENT = 1.6448536;
 
   public static final int YOUNGEST = 6;
@@ -64,7 +64,7 @@ public final class WeightForAge {
 
   private WeightForAge() {}
 
-  /** Whether a youth of so many whole years can be read from the table. */
+  /** Whether the table covers a youth of that age in whole years. */
   public static boolean covers(int age) {
     return age >= YOUNGEST && age <= OLDEST;
   }

@@ -1,5 +1,5 @@
 /**
- * How many people and how much weight, sitting where: the search for the greatest crew and load
- * that meet every check that limits a crew, and who of named people sits where. SI.
+ * How many people and how much weight, and in which seats: the search for the greatest crew and
+ * load that meet every check that limits the crew, and the seats of named people. SI.
  */
 package thwartwise.crew;

@@ -33,7 +33,7 @@ record Bounds(Vector3 centre, Vector3 half) {
     return new Span(middle - reach, middle + reach);
   }
 
-  /** How far it reaches to either side of its centre along a direction. */
+  /** Its extent to either side of its centre along a direction. */
   double reach(Vector3 direction) {
     return Math.abs(direction.x()) * half.x()
         + Math.abs(direction.y()) * half.y()

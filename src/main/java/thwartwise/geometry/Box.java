@@ -27,7 +27,7 @@ public record Box(Span x, Span y, Span z) {
     return x.overlaps(o.x) && y.overlaps(o.y) && z.overlaps(o.z);
   }
 
-  /** What both have in common; only for boxes that overlap. */
+  /** The overlap of both; only for boxes that overlap. */
   public Box common(Box o) {
     return new Box(x.common(o.x), y.common(o.y), z.common(o.z));
   }

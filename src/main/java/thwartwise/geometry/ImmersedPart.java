@@ -30,7 +30,7 @@ public record ImmersedPart(
     return new Immersion().at(plane).add(solid, 1).part();
   }
 
-  /** Together with what else lies under the same plane. */
+  /** The sum with another part under the same plane. */
   public ImmersedPart plus(ImmersedPart o) {
     return new ImmersedPart(
         plane,

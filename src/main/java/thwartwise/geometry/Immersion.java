@@ -26,7 +26,7 @@ public final class Immersion {
   private Vector3 athwart = Vector3.of(0, 1, 0);
   private int crossings;
 
-  /** Of the thread's own: nothing in them outlives the adding of one solid. */
+  /** Rows of the thread; nothing in them outlives the adding of one solid. */
   private final Rows rows = Rows.OF_THREAD.get();
 
   /** Vertices in the water's axes, and the triangles that are crossed. */
@@ -54,7 +54,7 @@ public final class Immersion {
     }
   }
 
-  // On whole triangles, along the boat's axes; on tips, along the water's.
+  // Sums on whole triangles, along the boat's axes, and on tips, along the water's.
   private double whole;
   private double wholeX;
   private double wholeY;
@@ -143,7 +143,7 @@ public final class Immersion {
     }
   }
 
-  // The last nought turns a negative nought into a positive one: in the plane is dry, and the sign
+  // Adding zero last turns a negative zero into a positive one: in the plane is dry, and the sign
   // alone tells wet from dry.
   // One plain row at a time, so that the compiler can take several vertices in one instruction.
   private static void along(Vector3 axis, Facets facets, double less, double[] row) {
@@ -173,7 +173,7 @@ public final class Immersion {
     double sumZ = 0;
     for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
       int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
-      // Added and written whether it counts or not: cheaper than a guess at whether it will.
+      // Written whether it counts or not, because that is cheaper than a mispredicted branch.
       double counts = WHOLE[kind];
       sum += counts * cones[f];
       sumX += counts * cones[f + 1];
@@ -187,7 +187,10 @@ public final class Immersion {
     addWhole(sum, sumX, sumY, sumZ);
   }
 
-  /** Of each crossed triangle the tip that is alone on its side: a wet one, or less a dry one. */
+  /**
+   * Adds, for each crossed triangle, the tip that is alone on its side: a wet one, or less a dry
+   * one.
+   */
   private void crossed(int[] corners, double[] cones) {
     double[] u = rows.u;
     double[] v = rows.v;

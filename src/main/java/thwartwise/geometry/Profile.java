@@ -1,12 +1,12 @@
 package thwartwise.geometry;
 
 /**
- * What of a solid is seen from one side: area, m², and centre of that area.
+ * The view of a solid from one side: area, m², and centre of that area.
  *
- * <p>Adds up the faces turned toward the eye, so a face hidden behind another counts too: exact for
- * shapes without hollows seen from that side, as the outside of a hull is.
+ * <p>It adds the faces turned toward the eye, so a face hidden behind another counts too: exact for
+ * shapes without hollows seen from that side, such as the outside of a hull.
  *
- * @param centre mean of the seen faces, weighed by their seen area
+ * @param centre mean of the seen faces, weighted by their seen area
  */
 public record Profile(double area, Vector3 centre) {
 

@@ -16,7 +16,7 @@ public final class Solid {
   final double[] xyz;
   final int[] corners;
 
-  // Made when they are first asked for: most solids are only on the way from one cut to the next.
+  // Made when they are first needed, because most solids only exist between one cut and the next.
   // Two threads that both do make the same ones.
   private Bounds bounds;
   private Facets facets;
@@ -81,7 +81,9 @@ public final class Solid {
     return facets().volume;
   }
 
-  /** About how much lies under a height while the solid stands upright: for a first guess, m³. */
+  /**
+   * The approximate volume under a height while the solid stands upright, for a first guess, m³.
+   */
   public double roughVolumeUnder(double height) {
     VolumeTable known = table;
     if (known == null) {
@@ -126,7 +128,7 @@ public final class Solid {
     return SolidCut.keepUnder(this, plane.up(), plane.height());
   }
 
-  /** The least box along the axes that holds it; a solid of nothing has one of no size. */
+  /** The least box along the axes that holds it; an empty solid has one of no size. */
   public Box boundingBox() {
     return bounds().block();
   }
@@ -147,7 +149,8 @@ public final class Solid {
    */
   static final class VolumeTable {
     /**
-     * What has fewer triangles or holds less, m³, is taken for a block: small pieces hardly count.
+     * A solid with fewer triangles or less volume, m³, counts as a block, because small pieces
+     * hardly matter.
      */
     private static final int LEAST_TRIANGLES = 100;
 

@@ -43,13 +43,13 @@ public final class SolidBuilder {
         : new Solid(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
   }
 
-  /** Begins again, in the same arrays. */
+  /** Begins again with the same arrays. */
   void clear() {
     vertices = 0;
     used = 0;
   }
 
-  /** Its own array, longer than what is in it; good until the next vertex or triangle. */
+  /** Its own array, longer than its content; valid until the next vertex or triangle. */
   double[] xyz() {
     return xyz;
   }
@@ -58,7 +58,7 @@ public final class SolidBuilder {
     return vertices;
   }
 
-  /** Its own array, longer than what is in it; good until the next vertex or triangle. */
+  /** Its own array, longer than its content; valid until the next vertex or triangle. */
   int[] corners() {
     return corners;
   }

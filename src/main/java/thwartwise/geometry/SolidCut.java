@@ -54,7 +54,7 @@ final class SolidCut {
     used = cornerCount;
   }
 
-  /** What is left; the solid itself where nothing was cut off. */
+  /** The remaining part; the solid itself where nothing was cut off. */
   private Solid result(Solid solid) {
     Solid left = Solid.EMPTY;
     if (xyz == solid.xyz) {

@@ -53,7 +53,7 @@ public record WaterPlane(Vector3 up, double height) {
     return athwart().cross(up);
   }
 
-  /** How far a point stands above the water, square to it; negative under water. */
+  /** The height of a point above the water, perpendicular to it; negative under water. */
   public double above(Vector3 point) {
     return up.dot(point) - height;
   }

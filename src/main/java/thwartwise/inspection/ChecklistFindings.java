@@ -12,7 +12,7 @@ import thwartwise.checks.Note;
 import thwartwise.checks.Role;
 
 /**
- * What somebody found at a point of a checklist and must be put right first. A point that holds the
+ * Findings for faults at points of a checklist that must be corrected first. A point that holds the
  * launch is a refusal, not a finding.
  */
 final class ChecklistFindings {
@@ -33,7 +33,7 @@ final class ChecklistFindings {
         Note.stated(answer.note()));
   }
 
-  /** What must be so, and of what. */
+  /** The requirement, and its thing. */
   private static List<String> things(PointAnswer answer) {
     return List.of(answer.requirement(), answer.itemOrSystem());
   }

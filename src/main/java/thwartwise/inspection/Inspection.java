@@ -114,7 +114,7 @@ public final class Inspection implements InspectedBoat {
     this.noWorse = act -> false;
   }
 
-  /** The same boat with other people aboard; its capacity is already known. */
+  /** The same boat with other people aboard, whose capacity is already known. */
   private Inspection(Inspection other, BoatModel model) {
     this.model = model;
     this.date = other.date;
@@ -153,14 +153,14 @@ public final class Inspection implements InspectedBoat {
     this.atLimit = Lazy.of(this::atLimitFindings);
   }
 
-  /** Under our own limits alone, without other rule sets and without advice. */
+  /** The report under our own limits alone, without other rule sets and without advice. */
   public static Report of(Boat boat, RuleSet rules, LocalDate today) {
     return withoutAdvice(boat, RuleBook.of(rules), today);
   }
 
   /**
-   * Inspects the boat as it stands on the given day, under every rule set that applies to it, and
-   * looks for what could be done about it.
+   * The report on the boat as it stands on the given day, under every rule set that applies to it,
+   * with advice.
    *
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */
@@ -168,22 +168,22 @@ public final class Inspection implements InspectedBoat {
     return of(boat, book, today, Progress.UNHEARD);
   }
 
-  /** With reports of progress. */
+  /** The same with reports of progress. */
   public static Report of(Boat boat, RuleBook book, LocalDate today, Progress progress) {
     return of(boat, book, today, progress, report -> {});
   }
 
-  /** The same, while somebody hears the answer before advice is looked for. */
+  /** The same with a listener that receives the answer before advice is searched. */
   public static Report of(Boat boat, RuleBook book, LocalDate today, InspectionProgress progress) {
     return of(boat, book, today, progress, progress::answered);
   }
 
   /**
-   * The same, judged by how far its measurements may be off: what falls short in more than 5 of 100
-   * boats measured like this is not said to be met. How many people that leaves is found before
-   * anything is answered; acts and information follow.
+   * The same, judged by the spread of the measurements: what falls short in more than 5 of 100
+   * boats measured like this does not count as met. The number of people that leaves is found
+   * before anything is answered; acts and information follow.
    *
-   * @param spreads how far a measurement may be off, by how it was taken
+   * @param spreads how far a measurement may be off, by method
    */
   public static Report judged(
       Boat boat, RuleBook book, RuleSet spreads, LocalDate today, InspectionProgress progress) {
@@ -192,17 +192,17 @@ public final class Inspection implements InspectedBoat {
     return judgement.report().with(AdviceSearch.of(judgement.inspection(), progress));
   }
 
-  /** The same judgement for whoever looks for no advice. */
+  /** The same judgement, without advice. */
   public static JudgedBoat judgedWithoutAdvice(
       Boat boat, RuleBook book, RuleSet spreads, LocalDate today, Progress progress) {
     return judgement(boat, book, spreads, Set.of(), today, progress);
   }
 
   /**
-   * How sure the answer is, by itself. Empty where what was measured cannot be a boat, or is one
-   * that nothing is worked out for.
+   * How sure the answer is, alone. Empty for measurements that no boat can have, and for a boat
+   * that the program does not cover.
    *
-   * @param better kinds of measurement that were taken the better way
+   * @param better kinds of measurement that were taken with more care
    */
   public static Optional<BoatSpread> spreadOf(
       Boat boat,
@@ -245,7 +245,7 @@ public final class Inspection implements InspectedBoat {
     return CrewSeating.of(applied, assessment, members, unsure);
   }
 
-  /** How many allowances must be taken off a seating for nobody so heavy to be allowed in it. */
+  /** The number of allowances with which a seating allows nobody so heavy. */
   double refusing(Seating seating, double each) {
     double times = 1;
     boolean refused = false;
@@ -271,7 +271,7 @@ public final class Inspection implements InspectedBoat {
     return report.with(AdviceSearch.of(inspection, progress));
   }
 
-  /** The same without advice, for whoever looks for none. */
+  /** The same without advice. */
   public static Report withoutAdvice(Boat boat, RuleBook book, LocalDate today) {
     return new Inspection(BoatModel.of(boat, today), book, today).report();
   }
@@ -436,7 +436,7 @@ public final class Inspection implements InspectedBoat {
         .orElseThrow();
   }
 
-  /** For every way in which they share the length of their places. */
+  /** The seatings with every packing of the length of their places. */
   private static Stream<LoadedBoat> loadedBoats(BoatModel model, Seating seating, double each) {
     List<Double> masses = Collections.nCopies(seating.people(), each);
     return seating.packings(model.boat().places()).stream()
@@ -515,7 +515,7 @@ public final class Inspection implements InspectedBoat {
     return worst.size() == asked && worst.values().stream().allMatch(this::isSettled);
   }
 
-  // In a comparison only the outcome counts, and one that was as bad before is not looked at.
+  // In a comparison only the outcome counts, and one that was as bad before is not asked for.
   private boolean isSettled(Finding finding) {
     return hurried
         ? finding.outcome() == Outcome.FALLS_SHORT || noWorse.test(finding.question())

@@ -2,7 +2,7 @@ package thwartwise.inspection;
 
 import thwartwise.advice.Progress;
 
-/** Hears how far an inspection is, and its answer as soon as nothing but advice is wanting. */
+/** Receives the progress of an inspection, and its answer as soon as only advice is missing. */
 public interface InspectionProgress extends Progress {
 
   /**

@@ -5,8 +5,8 @@ import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
 
 /**
- * A boat whose crews are judged by how far its measurements may be off, for whoever looks for no
- * advice. A seating that is not sure enough for a record is not allowed to named people either.
+ * A boat whose crews are judged by the spread of its measurements, without advice. A seating that
+ * is not sure enough for a record is not allowed to named people either.
  */
 public interface JudgedBoat {
 

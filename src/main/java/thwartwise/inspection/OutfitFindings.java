@@ -54,8 +54,9 @@ final class OutfitFindings {
   }
 
   /**
-   * With the motor dead. Only asked of a boat whose kit was listed thing by thing, battery or tank
-   * by itself: of others nobody knows whether oars are in the one weight of all kit.
+   * The ways home with the motor dead. It is only asked of a boat whose kit is listed thing by
+   * thing, battery or tank by itself; for others nobody knows whether oars are in the one weight of
+   * all kit.
    */
   private Optional<Finding> secondWayHome() {
     boolean driven =
@@ -111,7 +112,10 @@ final class OutfitFindings {
                     new Note.RowlocksAft(seat.aft(), rules.value("rowlock-aft"))));
   }
 
-  /** Asked where somebody said from which place; a nearest one is only taken within reach. */
+  /**
+   * Whether the stated place is within reach of the motor; the nearest place is only assumed within
+   * reach.
+   */
   private Optional<Finding> steering() {
     return SteeringSeat.of(boat)
         .filter(SteeringSeat::isStated)
@@ -128,7 +132,7 @@ final class OutfitFindings {
                     seat.isInReach() ? Note.NONE : Note.of(Note.Fact.TILLER_TOO_SHORT)));
   }
 
-  /** Only for a boat with a stated depth of anchoring. */
+  /** The anchor line, for a boat with a stated depth of anchoring. */
   private Optional<Finding> anchorLine() {
     Outfit outfit = boat.outfit();
     boolean holds = outfit.anchorBottom().equals(Optional.of(AnchorBottom.SAND_OR_MUD));
@@ -151,7 +155,7 @@ final class OutfitFindings {
                     new Note.AnchorScope(depth, scope.value())));
   }
 
-  /** Hull and all kit against what may be carried on the road. */
+  /** Hull and all kit compared with what may be carried on the road. */
   private Optional<Finding> road() {
     double mass = boat.hull().mass() + boat.kitMass();
     boolean close =

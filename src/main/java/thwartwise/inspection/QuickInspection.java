@@ -31,7 +31,7 @@ import thwartwise.rules.RuleSet;
  *
  * @param freeboard of the boat with nobody aboard, of its lowest edge, m; below zero when that is
  *     under water
- * @param carried how many adults; empty until a place to sit is known
+ * @param carried number of adults; empty until a place to sit is known
  */
 public record QuickInspection(double freeboard, Optional<Carried> carried) {
   /** The greatest number of people tried. */

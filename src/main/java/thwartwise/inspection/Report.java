@@ -16,7 +16,7 @@ import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.spread.BoatSpread;
 
 /**
- * What one inspection found.
+ * The result of one inspection.
  *
  * @param asLoaded the boat as the file loads it
  * @param atLimit the recommended crew in the worst allowed seating
@@ -25,9 +25,9 @@ import thwartwise.spread.BoatSpread;
  * @param ruleSet name and edition of the limits used
  * @param waters in which waters the figures hold and in which not; empty in records made before it
  *     was asked
- * @param advice what could be done about it; records of older programs have none
+ * @param advice possible changes; records of older programs have none
  * @param spread how sure the answer is; empty where it was not judged by that, as in records of
- *     older programs, and where what was measured cannot be a boat that is covered
+ *     older programs, and for measurements that no covered boat can have
  */
 public record Report(
     String boat,
@@ -79,7 +79,7 @@ public record Report(
         Optional.empty());
   }
 
-  /** What was seen of the boat full of water, where it counts on that day. */
+  /** The observed trial in the flooded boat, if it counts on that day. */
   public Optional<ObservedTrial> observedTrial(Boat of, LocalDate day) {
     boolean chamberCounts = chambers.stream().anyMatch(ChamberFigures::counted);
     return of.observedTrial().filter(seen -> seen.counts(day, chamberCounts));
@@ -119,9 +119,9 @@ public record Report(
    * A chamber as drawn inside the shell.
    *
    * @param volume drawn, m³
-   * @param countedVolume what counts when swamped, m³
+   * @param countedVolume counted when swamped, m³
    * @param counted whether anything counts
-   * @param why it counts or does not
+   * @param why the reason for counting or not counting
    */
   public record ChamberFigures(
       String name,

@@ -13,20 +13,20 @@ import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * How a boat lies at rest, dry, with the kit and the people its file names: for setting two ways of
- * loading it next to each other.
+ * The equilibrium of a boat, dry, with the kit and the people its file names, for comparing two
+ * ways of loading it.
  *
  * @param trim positive bow down, rad
  * @param heel positive starboard down, rad
  * @param freeboard the least, m
- * @param lowest what is that near the water
+ * @param lowest the edge of that freeboard
  * @param draft from the water's surface down to the deepest point of the hull, m
- * @param pose the boat's axes against the water
+ * @param pose the boat's axes relative to the water
  */
 public record RestFigures(
     double trim, double heel, double freeboard, String lowest, double draft, Pose pose) {
 
-  /** Empty where it does not come to rest. */
+  /** Empty without an equilibrium. */
   public static Optional<RestFigures> of(Boat boat, LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
     LoadedBoat loaded = LoadedBoat.of(model, model.aboard(), LoadCase.AS_MEASURED);
@@ -53,7 +53,7 @@ public record RestFigures(
         .orElse(0);
   }
 
-  /** How far a point of the boat lies under the water's surface, m. */
+  /** The depth of a point of the boat under the water's surface, m. */
   double depthOf(Vector3 point) {
     return -pose.above(point);
   }

@@ -8,13 +8,13 @@ import thwartwise.electrics.ElectricMotor;
 import thwartwise.geometry.Vector3;
 
 /**
- * How much water a boat with its motor wants, and what tilting the motor does to it.
+ * The depth of water that a boat with its motor needs, and the effect of tilting the motor.
  *
  * @param down at rest with the motor as under way
- * @param tilted the same with it tilted; empty where nobody measured how far aft it then goes
+ * @param tilted the same with it tilted; empty where nobody measured how far aft it then moves
  * @param reach from the water's surface to the lowest point of the motor, m
  * @param tiltedReach the same, tilted; not over zero when it is out of the water
- * @param moment of the weight that goes aft, N·m
+ * @param moment of the weight that moves aft, N·m
  * @param motorAboveBottom whether it reaches no deeper than the bottom line under way
  */
 public record ShallowWater(
@@ -27,7 +27,7 @@ public record ShallowWater(
 
   private static final double GRAVITY = 9.80665;
 
-  /** Empty where the motor is not among the kit, or where nobody measured how it hangs. */
+  /** Empty where the motor is not among the kit, or where nobody measured its position. */
   public static Optional<ShallowWater> of(Boat boat, LocalDate today) {
     Optional<ElectricMotor> motor = boat.electrics().motor();
     boolean measured =
@@ -45,7 +45,7 @@ public record ShallowWater(
       Boat boat, ElectricMotor motor, Kit kit, RestFigures down, LocalDate today) {
     Optional<RestFigures> tilted =
         motor.tiltShift().flatMap(aft -> RestFigures.of(tilted(boat, kit, aft), today));
-    // Where the shift is not known the boat lies as before: the motor's own depth is still told.
+    // Where the shift is not known the boat floats as before: the motor's own depth is still given.
     RestFigures then = tilted.orElse(down);
     double x = kit.at().x() - motor.tiltShift().orElse(0.0);
     return new ShallowWater(

@@ -44,7 +44,10 @@ record SpreadJudgement(
     UnaryOperator<List<LoadedBoat>> unsure)
     implements JudgedBoat {
 
-  /** Searches in which only seatings looked at are refused; then all of their number. */
+  /**
+   * The number of searches in which only the seatings considered are refused; after them all of
+   * their number are.
+   */
   private static final int BY_SEATING = 5;
 
   /**
@@ -110,7 +113,7 @@ record SpreadJudgement(
     return inspection.seats(members, unsure);
   }
 
-  /** Without advice; what decides nothing is as the screen has it. */
+  /** The report without advice; what decides nothing is as the screen has it. */
   Report judgedByCrew() {
     Report screened = inspection.report();
     return spread
@@ -131,8 +134,8 @@ record SpreadJudgement(
   }
 
   /**
-   * Never kinder than the screen, whose search the crew comes from: what it calls borderline is not
-   * said to be met.
+   * The outcome, never more favourable than that of the screen, whose search found the crew: what
+   * the screen calls borderline does not count as met.
    */
   static Outcome outcome(Finding finding, FigureSpread figure) {
     if (finding.outcome() == Outcome.NOT_ASSESSED) {

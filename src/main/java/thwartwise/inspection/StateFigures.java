@@ -48,7 +48,7 @@ public record StateFigures(
       boolean stable) {}
 
   /**
-   * How the boat lies.
+   * The pose of the boat.
    *
    * @param waterAtOrigin height up the boat's z axis at x = y = 0 where the water cuts it, m; empty
    *     when the boat lies so far over that it means nothing
@@ -104,7 +104,7 @@ public record StateFigures(
   }
 
   /**
-   * The boat open to the sea, with what is left to hold it up.
+   * The boat open to the sea, with its remaining lift.
    *
    * @param pose the worst pose reached; empty when it sinks or none was found
    * @param poses every pose reached

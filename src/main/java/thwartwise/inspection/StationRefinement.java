@@ -43,7 +43,7 @@ final class StationRefinement {
     return worth < LEAST ? Optional.empty() : Optional.of(gain(at, worth));
   }
 
-  /** The longer of two where as much is missing. */
+  /** The longer of two stretches where as much is missing. */
   private int swellsMost() {
     int at = 0;
     double most = Double.NEGATIVE_INFINITY;
@@ -72,7 +72,9 @@ final class StationRefinement {
         isLastOfFew() || isLongStretch());
   }
 
-  /** What chambers hold there beyond straight lines, as far as it is missing from what counts. */
+  /**
+   * The volume of chambers there beyond straight lines, as far as it is missing from what counts.
+   */
   private double straightened(int stretch) {
     Box there = new Box(new Span(x(stretch), x(stretch + 1)), Span.ALL, Span.ALL);
     return model.spaces().stream()
@@ -94,7 +96,10 @@ final class StationRefinement {
         - model.form().straightInside().within(part).volume();
   }
 
-  /** One station more makes enough of them, near enough to each other: less is taken off. */
+  /**
+   * Whether one station more gives enough of them, close enough to each other for the usual
+   * allowance.
+   */
   private double takenOffLess() {
     double less =
         Allowance.withEnoughStations(rules).volumeFactor()
@@ -104,7 +109,7 @@ final class StationRefinement {
     return isLastOfFew() || isLongStretch() ? less * counted : 0;
   }
 
-  /** With more than few stations, what is taken off more comes of one long stretch. */
+  /** Whether, with more than few stations, the larger allowance comes from one long stretch. */
   private boolean isLongStretch() {
     return stations.size() > rules.value("few-stations") && Allowance.isGuessed(rules, model);
   }
@@ -117,7 +122,7 @@ final class StationRefinement {
     return x(stretch + 1) - x(stretch);
   }
 
-  /** A slanting station by the middle of it. */
+  /** The x of a slanting station is that of its middle. */
   private double x(int station) {
     return stations.get(station).port().stream().mapToDouble(Vector3::x).average().orElseThrow();
   }

@@ -10,7 +10,7 @@ import thwartwise.boat.Loading;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
 
-/** What every reading of a proof should come to, were the hull to weigh so much there. */
+/** The predicted value of every reading of a proof, for a hull of this mass and centre. */
 public final class FloatedPrediction {
   private final BoatModel model;
   private final List<FloatedCondition> conditions;
@@ -24,12 +24,12 @@ public final class FloatedPrediction {
     return model;
   }
 
-  /** The same readings of a boat that is not quite the same. */
+  /** The same readings for a slightly different boat. */
   FloatedPrediction of(BoatModel other) {
     return new FloatedPrediction(other, conditions);
   }
 
-  /** The same where something else was aboard. */
+  /** The same with other things aboard. */
   FloatedPrediction with(UnaryOperator<FloatedCondition> change) {
     return new FloatedPrediction(model, conditions.stream().map(change).toList());
   }
@@ -39,7 +39,7 @@ public final class FloatedPrediction {
     return conditions.stream().flatMap(c -> c.readings().stream()).toList();
   }
 
-  /** In the same order; NaN where the boat comes to no rest. */
+  /** The values in the same order; NaN where the boat has no equilibrium. */
   public double[] values(HullWeight hull) {
     return conditions.stream().flatMapToDouble(c -> values(c, hull)).toArray();
   }
@@ -56,7 +56,7 @@ public final class FloatedPrediction {
     return condition.readings().stream().mapToDouble(r -> r.predicted(model, pose));
   }
 
-  /** The hull as it was measured taken out, and the one to be tried put in. */
+  /** Replaces the measured hull by the one to be tried. */
   private LoadedBoat loaded(FloatedCondition condition, HullWeight hull) {
     Vector3 centre = model.form().centre();
     LoadedBoat loaded =

@@ -20,14 +20,14 @@ import thwartwise.spread.PredictionSpread;
 
 /**
  * The mass and centre of gravity of the bare hull that fit the readings best, by least squares: the
- * squares of all misfits, each over its spread, and of the three corrections, each over what it may
- * be off, are least together. The mass is not corrected by more than its own spread.
+ * sum of the squares of all misfits and of the three corrections, each over its spread, is least.
+ * The mass is not corrected by more than its own spread.
  *
  * @param stated as measured before
- * @param fitted as the boat afloat has it
+ * @param fitted the best fit of the boat afloat
  * @param spreads of the fitted values, one standard deviation each
- * @param misfits of the readings after the fit, each over its spread, turned so that none hangs on
- *     another
+ * @param misfits of the readings after the fit, each over its spread, rotated so that they are
+ *     independent
  * @param massHeld whether the readings asked for a greater correction of the mass than is allowed
  */
 public record HullFit(
@@ -38,7 +38,7 @@ public record HullFit(
     boolean massHeld) {
   private static final int MOST = 200;
 
-  /** Of a spread: by this the hull is changed to see what it does to the readings. */
+  /** The change of the hull, as a share of a spread, for finding its effect on the readings. */
   private static final double STEP = 0.1;
 
   private static final double NUMERIC = 1e-9;
@@ -48,7 +48,7 @@ public record HullFit(
   }
 
   /**
-   * Empty where the boat comes to no rest with what was stated, or nothing fits.
+   * Empty where the boat has no equilibrium with the stated values, or nothing fits.
    *
    * @param mayBeOff one standard deviation of mass, place along and height as stated
    */
@@ -59,9 +59,9 @@ public record HullFit(
   }
 
   /**
-   * The same, where more than reading puts the readings off.
+   * The same, where the readings have more errors than that of reading.
    *
-   * @param covariance of the readings, whatever it comes from but mass and centre of the hull
+   * @param covariance of the readings, from everything but mass and centre of the hull
    */
   static Optional<HullFit> of(
       FloatedPrediction prediction, HullWeight mayBeOff, RealMatrix covariance) {
@@ -77,7 +77,7 @@ public record HullFit(
     }
   }
 
-  /** Those of the readings, and of no correction, which is counted in spreads. */
+  /** The weights of the readings, and of zero corrections, which are counted in spreads. */
   private static RealMatrix weights(RealMatrix covariance) {
     int readings = covariance.getRowDimension();
     RealMatrix weights = MatrixUtils.createRealIdentityMatrix(readings + 3);
@@ -86,7 +86,7 @@ public record HullFit(
     return weights;
   }
 
-  /** Corrections of the hull counted in its spreads. */
+  /** Corrections of the hull, in spreads. */
   private record Fit(
       FloatedPrediction prediction, HullWeight stated, HullWeight mayBeOff, RealMatrix weights) {
 
@@ -128,7 +128,7 @@ public record HullFit(
       return held;
     }
 
-    /** The readings, and no correction of mass and centre. */
+    /** The readings, and zero corrections of mass and centre. */
     private double[] target() {
       List<ProofReading> readings = prediction.readings();
       double[] target = new double[readings.size() + 3];

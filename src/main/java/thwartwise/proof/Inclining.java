@@ -1,8 +1,8 @@
 package thwartwise.proof;
 
 /**
- * A weight moved across a boat afloat, and the heel that came of it: tan heel = w d/(W GM)
- * (inclining experiment, references A15), for small heels.
+ * A weight moved across a boat afloat, and the resulting heel: tan heel = w d/(W GM) (inclining
+ * experiment, references A15), for small heels.
  *
  * @param weight that was moved, in any unit of mass
  * @param distance it was moved across, in any unit of length
@@ -10,7 +10,7 @@ package thwartwise.proof;
  */
 public record Inclining(double weight, double distance, double displacement) {
 
-  /** In the unit of the distance, from the tangent of the heel. */
+  /** The metacentric height in the unit of the distance, from the tangent of the heel. */
   public double metacentricHeight(double tangent) {
     return weight * distance / (displacement * tangent);
   }

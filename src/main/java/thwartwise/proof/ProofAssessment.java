@@ -105,7 +105,7 @@ public record ProofAssessment(
         proof, labels, predicted, comparison, measured, mayBeOff, better, Optional.empty(), roll);
   }
 
-  /** What is kept of it. */
+  /** The result to be saved. */
   public ProofOutcome outcome() {
     return new ProofOutcome(
         comparison.agrees(),
@@ -326,7 +326,7 @@ public record ProofAssessment(
           condition.readings());
     }
 
-    /** By central differences. */
+    /** The slopes by central differences. */
     private Source source(
         InputKind kind,
         String item,
@@ -343,7 +343,7 @@ public record ProofAssessment(
       return new Source(kind, item, spread, moves);
     }
 
-    /** Of the mass, its own spread and that of the scales. */
+    /** The spread of the mass: its own and that of the scales. */
     private HullWeight stated(PredictionSpread spread) {
       return new HullWeight(
           Math.hypot(
@@ -359,7 +359,7 @@ public record ProofAssessment(
           .sum();
     }
 
-    /** What else may be off moves the readings together, and is no reason to correct the hull. */
+    /** Other errors move the readings together, and are no reason to correct the hull. */
     private Optional<HullFit> fit(
         FloatedPrediction prediction, HullWeight stated, PredictionSpread spread) {
       try {

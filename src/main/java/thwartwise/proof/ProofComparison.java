@@ -50,11 +50,11 @@ public record ProofComparison(
   /**
    * A measurement that may be wrong.
    *
-   * @param item the name of what was measured; empty where it is the boat's
+   * @param item the name of what was measured; empty for the boat
    * @param reading its number where it is a reading of the proof itself
-   * @param bySpreads how many of its spreads it would have to be off, with its sign
-   * @param by the same, SI; a share of what is reported in shares
-   * @param explains what part of the distance goes then
+   * @param bySpreads its error in spreads, with its sign
+   * @param by the same, SI; a share for what is reported in shares
+   * @param explains the share of the distance that it explains
    */
   public record LikelySlip(
       InputKind kind,
@@ -64,7 +64,7 @@ public record ProofComparison(
       double by,
       double explains) {}
 
-  /** Whether the boat agrees with what was measured of it. */
+  /** Whether the boat agrees with its measurements. */
   public boolean agrees() {
     return distance <= limit && massDistance <= massLimit;
   }

@@ -5,20 +5,20 @@ import thwartwise.boat.BoatModel;
 import thwartwise.boat.Side;
 import thwartwise.hull.Station;
 
-/** One figure read of a boat afloat. */
+/** One reading of a boat afloat. */
 public sealed interface ProofReading {
 
-  /** As it was read. */
+  /** The value as read. */
   double value();
 
-  /** One standard deviation of reading it. */
+  /** The standard deviation of reading it. */
   double spread();
 
-  /** What it would be of a boat in a pose. */
+  /** The predicted value for a boat in a pose. */
   double predicted(BoatModel model, Pose pose);
 
   /**
-   * How far the rail stands above the water at a station, square to it, m.
+   * The height of the rail above the water at a station, perpendicular to it, m.
    *
    * @param station by its number from aft, 0 the first
    */
@@ -42,7 +42,7 @@ public sealed interface ProofReading {
     }
 
     /**
-     * By a pendulum.
+     * The heel by a pendulum.
      *
      * @param length from where it hangs to where it is read, m
      * @param deflection of its end toward starboard, m
@@ -55,7 +55,7 @@ public sealed interface ProofReading {
     }
 
     /**
-     * By the heights of both rails above the water.
+     * The heel by the heights of both rails above the water.
      *
      * @param port height of the port rail, m
      * @param breadth from rail to rail, m

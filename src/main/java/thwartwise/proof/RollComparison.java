@@ -1,8 +1,8 @@
 package thwartwise.proof;
 
 /**
- * The time of a roll held against what the metacentric height lets expect. A cross-check: it is
- * never in the fit and decides nothing.
+ * The period of a roll compared with the one expected from the metacentric height. A cross-check:
+ * it is never in the fit and decides nothing.
  *
  * @param measured one whole swing, s
  * @param least s, two standard deviations below what is expected

@@ -9,7 +9,7 @@ import thwartwise.afloat.Gravity;
  * that scatters by 0.05 either way (references A14). So it is a cross-check and proves nothing.
  */
 public final class RollPeriod {
-  /** What the factor scatters by. */
+  /** The scatter of the factor. */
   public static final double FACTOR_SCATTER = 0.05;
 
   private RollPeriod() {}
@@ -35,7 +35,7 @@ public final class RollPeriod {
     return root * root;
   }
 
-  /** The factor that belongs to a radius of gyration of so many breadths, s/sqrt(m). */
+  /** The factor for a radius of gyration in breadths, s/sqrt(m). */
   public static double factor(double radiusOverBreadth) {
     return 2 * Math.PI * radiusOverBreadth / Math.sqrt(Gravity.STANDARD);
   }

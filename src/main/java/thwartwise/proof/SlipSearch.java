@@ -14,20 +14,20 @@ import thwartwise.spread.InputKind;
 import thwartwise.spread.PredictionSpread;
 
 /**
- * Which one measurement, were it plainly wrong, explains best what was read: what is left
- * unexplained then, and how many plain slips of its kind it takes, squared, are least together.
+ * The search for the one measurement whose plain error explains the readings best: the remaining
+ * discrepancy and the error in plain slips of its kind, both squared, are least together.
  *
  * @param off readings less predictions
  * @param solver of their covariance
- * @param spreads how far a plain slip puts a measurement off, by its name
+ * @param spreads the size of a plain slip of a measurement, by its name
  */
 record SlipSearch(
     List<ProofReading> readings, RealVector off, DecompositionSolver solver, RuleSet spreads) {
 
-  /** Whatever explains less is no explanation (judgement). */
+  /** A smaller share is no explanation (judgement). */
   private static final double MOST_OF_IT = 0.5;
 
-  /** Empty where no single measurement explains half of what was seen. */
+  /** Empty where no single measurement explains half of the discrepancy. */
   Optional<LikelySlip> likeliest(PredictionSpread spread) {
     List<LikelySlip> slips = new ArrayList<>();
     for (PredictionSpread.Source source : spread.sources()) {
@@ -43,7 +43,7 @@ record SlipSearch(
         .filter(slip -> slip.explains() >= MOST_OF_IT);
   }
 
-  /** What one measurement, were it another, explains of the distance. */
+  /** The share of the distance that another value of one measurement explains. */
   double explained(PredictionSpread spread, InputKind kind) {
     return spread.sources().stream()
         .filter(source -> source.kind() == kind)
@@ -68,7 +68,7 @@ record SlipSearch(
     return off.dotProduct(solver.solve(off));
   }
 
-  /** One reading by itself. */
+  /** One reading alone. */
   private PredictionSpread.Source misread(int reading) {
     double spread = readings.get(reading).spread();
     return new PredictionSpread.Source(

@@ -12,18 +12,18 @@ import thwartwise.loadcase.Allowance;
  * How sure the answer for a boat is: in how many of a hundred boats measured like this it holds.
  *
  * @param adult what an adult counts, kg
- * @param searched people, as the search under the allowance found them
- * @param searchedEach what each of those weighs, kg
+ * @param searched number of people that the search under the allowance found
+ * @param searchedEach mass of each of those, kg
  * @param recommended no more than those, and sure enough: adults of the design mass, or one lighter
  *     person; zero for nobody
- * @param each what each of them weighs, kg; of nobody, what an adult counts
+ * @param each mass of each of them, kg; for nobody, what an adult counts
  * @param chances by number of people of that mass, from one to one more than recommended at least
  * @param figures that limit the recommended crew, the least sure first
  * @param acts what that crew must not do, and may: the least sure first
  * @param asLoaded figures of the boat as its file loads it, the least sure first
  * @param again what is worth measuring again, the most useful first
- * @param inputs how many measurements were moved
- * @param unsaid what a measurement may be off where nobody said how it was taken
+ * @param inputs number of measurements that were moved
+ * @param unsaid the spread of a measurement whose method nobody stated
  */
 public record BoatSpread(
     double adult,
@@ -39,7 +39,7 @@ public record BoatSpread(
     int inputs,
     Allowance unsaid) {
 
-  /** What a finding must be met in to meet. */
+  /** The share of boats in which a finding must be met to count as met. */
   public static final double ENOUGH = 0.95;
 
   public BoatSpread {
@@ -50,7 +50,7 @@ public record BoatSpread(
     again = List.copyOf(again);
   }
 
-  /** Of so many people: one for nobody, zero for a crew that was not looked at. */
+  /** The share for a number of people: one for nobody, zero for a crew that was not considered. */
   public double share(int people) {
     return chances.stream()
         .filter(c -> c.people() == people)
@@ -59,12 +59,12 @@ public record BoatSpread(
         .orElse(people == 0 ? 1 : 0);
   }
 
-  /** Whether the recommended crew meets every limit in as many boats as it must. */
+  /** Whether the recommended crew meets every limit in enough boats. */
   public boolean isSure() {
     return share(recommended) >= ENOUGH;
   }
 
-  /** Whether they are adults of the design mass. */
+  /** Whether the recommended people are adults of the design mass. */
   public boolean isAdults() {
     return each >= adult;
   }
@@ -81,7 +81,7 @@ public record BoatSpread(
         .findFirst();
   }
 
-  /** The same with figures that decide nothing. */
+  /** A copy with figures that decide nothing. */
   BoatSpread with(List<FigureSpread> ofActs, List<FigureSpread> more) {
     List<FigureSpread> loaded = Stream.concat(asLoaded.stream(), more.stream()).toList();
     return new BoatSpread(
@@ -99,7 +99,7 @@ public record BoatSpread(
         unsaid);
   }
 
-  /** What the search alone would have allowed, where this answer is of a narrower search. */
+  /** The answer of the search alone, where this answer is of a narrower search. */
   public BoatSpread loweredFrom(BoatSpread first) {
     List<CrewChance> all = new ArrayList<>(chances);
     first.chances.stream().filter(c -> c.people() > mostLookedAt()).forEach(all::add);

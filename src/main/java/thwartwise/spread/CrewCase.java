@@ -11,24 +11,24 @@ import thwartwise.checks.Role;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadedBoat;
 
-/** People to be put aboard a boat that is not quite the same. */
+/** People to be put aboard a boat that is slightly different. */
 interface CrewCase {
 
   int people();
 
-  /** Whether they are those the boat file names. */
+  /** Whether they are the people of the boat file. */
   boolean isAsLoaded();
 
   /** How they sit; empty where the boat file seats them. */
   Optional<Seating> seating();
 
-  /** Checks of which roles are put to it. */
+  /** The roles of the checks that are asked. */
   Set<Role> asked();
 
   /**
-   * Aboard a boat, as measured, without allowance.
+   * The people aboard a boat, as measured, without allowance.
    *
-   * @param factors how many times its mass each person has
+   * @param factors for the mass of each person
    */
   LoadedBoat aboard(BoatModel model, List<Double> factors);
 
@@ -39,7 +39,7 @@ interface CrewCase {
    */
   record SeatedCrew(Seating seated, List<Double> masses, Packing packing, Set<Role> asked)
       implements CrewCase {
-    /** Asked what limits crew. */
+    /** The case for the checks that limit the crew. */
     SeatedCrew(Seating seated, List<Double> masses, Packing packing) {
       this(seated, masses, packing, Set.of(Role.LIMITS_CREW));
     }
@@ -71,7 +71,7 @@ interface CrewCase {
     }
   }
 
-  /** The people the boat file names, where it seats them. */
+  /** The people of the boat file, in their places there. */
   record NamedPeople(int people, Set<Role> asked) implements CrewCase {
     @Override
     public Optional<Seating> seating() {

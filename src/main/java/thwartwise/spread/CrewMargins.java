@@ -26,9 +26,8 @@ import thwartwise.rules.RuleSet;
 import thwartwise.uncertainty.MeasurementModel;
 
 /**
- * How far inside its limit each figure comes out, for some crews, as a function of what was
- * measured. Without a state of rest a figure is endlessly far outside; of measurements that
- * contradict each other there is none (NaN).
+ * The margin of each figure, for some crews, as a function of the measurements. Without an
+ * equilibrium a margin is infinitely negative; for contradictory measurements there is none (NaN).
  */
 final class CrewMargins implements MeasurementModel {
   private final Boat boat;
@@ -39,10 +38,10 @@ final class CrewMargins implements MeasurementModel {
   private final int people;
   private final CaseFigures known;
 
-  /** What was found of the boat as measured. */
+  /** The figures of the boat as measured. */
   private final BalanceCache measured = new BalanceCache();
 
-  /** A check put to a crew. */
+  /** A check asked of a crew. */
   record Asked(CrewCase crew, Check check) {}
 
   /** One figure of one crew, as measured, with the check that asks for it. */
@@ -56,8 +55,8 @@ final class CrewMargins implements MeasurementModel {
     }
 
     /**
-     * Of the same crew and measure; which chamber is the worst to lose may be another one, and of
-     * things that are asked one by one each stays by itself.
+     * Whether it is of the same crew and measure. Another chamber may be the worst to lose; things
+     * that are asked one by one stay separate.
      */
     boolean isOf(Figure other) {
       return crew().equals(other.crew())
@@ -94,7 +93,7 @@ final class CrewMargins implements MeasurementModel {
     this.figures = figures(VariedBoat.asMeasured(boat, people), measured);
   }
 
-  /** As many as any of its crews could be. */
+  /** The greatest number of people in any of its crews. */
   private static int room(Boat boat) {
     return Math.max(boat.aboard().size(), boat.places().stream().mapToInt(Place::people).sum());
   }

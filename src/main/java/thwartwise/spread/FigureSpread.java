@@ -7,10 +7,10 @@ import thwartwise.uncertainty.CoverageInterval;
 /**
  * One figure of a crew with its spread.
  *
- * @param people of how many
+ * @param people number of people
  * @param margin as measured, without allowance
- * @param spread one standard deviation, SI; endless or NaN where a measurement that is off by its
- *     spread leaves no state of rest
+ * @param spread one standard deviation, SI; infinite or NaN where a measurement that is off by its
+ *     spread leaves no equilibrium
  * @param range in which 95 of 100 boats measured like this have it, SI
  * @param share of boats measured like this in which it is met
  */
@@ -22,15 +22,18 @@ public record FigureSpread(
     CoverageInterval range,
     double share) {
 
-  /** What two ways to the same figure may differ by. */
+  /** The numerical difference between two ways to the same figure. */
   private static final double SAME = 1e-4;
 
-  /** So many standard deviations below the mean 5 of 100 normally distributed values lie. */
+  /**
+   * The number of standard deviations below the mean under which 5 of 100 normally distributed
+   * values lie.
+   */
   private static final double ONE_SIDED = 1.6449;
 
   /**
-   * Whether it is met in as many boats as it must be; of a figure that is not that of this crew, as
-   * of an act which is worst for another one, as if errors were normally distributed.
+   * Whether it is met in enough boats. A figure of another crew, such as an act that is worst for
+   * another one, is judged as if errors were normally distributed.
    */
   public boolean isSure(Margin other) {
     boolean same =

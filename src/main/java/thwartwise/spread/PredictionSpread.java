@@ -15,13 +15,13 @@ import thwartwise.uncertainty.MeasurementModel;
 import thwartwise.uncertainty.PropagatedResult;
 
 /**
- * By how much what is predicted of a boat may be off because its measurements are: figures by the
+ * How far predictions for a boat may be off because of its measurements: figures by the
  * measurements that move them.
  *
  * @param sources one for each measurement
- * @param remainders what first order leaves out of each of them: by how much every figure is then
- *     off, root mean square
- * @param figures how many were predicted
+ * @param remainders what first order leaves out of each of them: the resulting error of every
+ *     figure, root mean square
+ * @param figures number of predictions
  */
 public record PredictionSpread(List<Source> sources, List<List<Double>> remainders, int figures) {
 
@@ -39,9 +39,9 @@ public record PredictionSpread(List<Source> sources, List<List<Double>> remainde
   /**
    * One measurement.
    *
-   * @param item the name of what was measured; empty where it is the boat's
-   * @param spread one standard deviation, SI; of what is a share, that
-   * @param moves by how much each figure changes when it is one spread up
+   * @param item the name of what was measured; empty for the boat
+   * @param spread one standard deviation, SI; for a share, that
+   * @param moves the change of each figure when it is one spread up
    */
   public record Source(InputKind kind, String item, double spread, List<Double> moves) {
     public Source {
@@ -50,7 +50,7 @@ public record PredictionSpread(List<Source> sources, List<List<Double>> remainde
   }
 
   /**
-   * @param measuredBetter kinds of measurement that were taken the better way
+   * @param measuredBetter kinds of measurement that were taken with more care
    * @param predicted the figures of a boat, as many at every call; NaN where there is none
    */
   public static PredictionSpread of(

@@ -30,21 +30,21 @@ import thwartwise.uncertainty.PropagatedResult;
 import thwartwise.uncertainty.SampledResult;
 
 /**
- * Works out how sure an answer is. Every measurement is moved by its spread up and down; the
- * margins of each crew follow these moves to second order, and many boats are drawn by chance from
- * that. Where a figure of a crew that should be allowed lies within two spreads of its limit, some
- * hundred boats are drawn and worked out in full besides, and the poorer share counts.
+ * The computation of how sure an answer is. Every measurement is moved by its spread up and down;
+ * the margins of each crew follow these moves to second order, and many boats are drawn at random
+ * from that. Where a figure of a crew that should be allowed is within two spreads of its limit,
+ * some hundred boats are drawn and computed in full as well, and the lesser share counts.
  */
 public final class SpreadAssessment {
   private static final long SEED = 21;
 
-  /** A share of 95 in 100 scatters by 1.5 then. */
+  /** The number of boats in full, with which a share of 95 in 100 scatters by 1.5. */
   private static final int IN_FULL = 200;
 
-  /** Loaded boats of one seating that are looked at. */
+  /** The number of loaded boats of one seating. */
   private static final int CASES = 2;
 
-  /** Seatings of the recommended number that are looked at in one go, the worst first. */
+  /** The number of seatings of the recommended crew considered at once, the worst first. */
   private static final int SEATINGS = 3;
 
   /** Loaded boats of named people that are looked at in one go, those nearest to a limit. */
@@ -87,7 +87,7 @@ public final class SpreadAssessment {
     this.better = better;
   }
 
-  /** An answer with the seatings it is not sure enough of. */
+  /** An answer with the seatings for which it is not sure enough. */
   public static final class Judged {
     private final BoatSpread answer;
     private final List<Seating> unsure;
@@ -109,7 +109,10 @@ public final class SpreadAssessment {
     }
   }
 
-  /** What limits crew, for so many adults or, where there are none, for one lighter person. */
+  /**
+   * The answer for the checks that limit the crew, for a number of adults or, where there are none,
+   * for one lighter person.
+   */
   public Judged of(int adults, IntFunction<Runnable> progress) {
     Limits.Crew crew = limits.crew(adults);
     double adult = rules.value("design-person");
@@ -126,10 +129,10 @@ public final class SpreadAssessment {
   }
 
   /**
-   * The same with the acts of the recommended crew, and with all that is asked of the boat as
-   * loaded. Only measurements that move what limits crew are moved for them.
+   * The same with the acts of the recommended crew, and with all findings of the boat as loaded.
+   * Only measurements that move what limits the crew are moved for them.
    *
-   * @param judged the answer of a search, its people those of this one
+   * @param judged the answer of a search with the same people
    */
   public BoatSpread withEveryFinding(
       BoatSpread judged, Judged found, IntFunction<Runnable> progress) {
@@ -193,7 +196,7 @@ public final class SpreadAssessment {
     return new SpreadDraws(people, each, inputs, margins.figures(), results);
   }
 
-  /** For each case the share of boats, worked out in full, in which every figure of it is met. */
+  /** For each case the share of boats, computed in full, in which every figure of it is met. */
   private Map<CrewCase, Double> inFull(
       List<CrewCase> cases, List<SpreadInput> inputs, IntFunction<Runnable> progress) {
     CrewMargins margins = new CrewMargins(boat, model, rules, inputs, cases, known);
@@ -212,8 +215,9 @@ public final class SpreadAssessment {
   }
 
   /**
-   * From nobody to one more than recommended: for those who are recommended, in the worst seatings
-   * they may have, of one more in the best there is. A lighter person is not followed by two.
+   * The cases from nobody to one more than recommended: the recommended people in the worst
+   * seatings they may have, and one more in the best there is. A lighter person is not followed by
+   * two.
    */
   private List<SeatedCrew> cases(Limits.Crew crew, double each) {
     List<SeatedCrew> cases = new ArrayList<>();
@@ -234,7 +238,7 @@ public final class SpreadAssessment {
     return cases;
   }
 
-  /** The one that comes nearest to a limit. */
+  /** The case that comes nearest to a limit. */
   private Optional<Seating> seating(List<Seating> allowed, double each) {
     return allowed.stream().min(Comparator.comparingDouble(s -> nearness(s, each)));
   }
@@ -247,7 +251,7 @@ public final class SpreadAssessment {
         .orElse(Double.NEGATIVE_INFINITY);
   }
 
-  /** So many loaded boats of one seating, those that come nearest to a limit. */
+  /** The loaded boats of one seating that come nearest to a limit. */
   private List<SeatedCrew> worst(Seating seating, double each, int cases) {
     return assessment.loadedBoats(seating, each).stream()
         .sorted(Comparator.comparingDouble(assessment::nearness))

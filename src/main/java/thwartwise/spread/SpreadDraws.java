@@ -23,19 +23,19 @@ import thwartwise.uncertainty.MonteCarloPropagation;
 import thwartwise.uncertainty.PropagatedResult;
 import thwartwise.uncertainty.SampledResult;
 
-/** Boats drawn by chance from what the moves of each measurement showed. */
+/** Boats drawn at random from the effects of each measurement. */
 final class SpreadDraws {
   private static final int DRAWS = 20_000;
   private static final long SEED = 21;
   private static final double CLOSE = 2;
 
-  /** No more than so many measurements are named. */
+  /** The greatest number of measurements named. */
   private static final int NAMED = 2;
 
-  /** Thirty measurements each below this part of the variance change a spread by 3 %. */
+  /** Thirty measurements each below this share of the variance change a spread by 3 %. */
   private static final double MATTERS = 0.002;
 
-  /** A smaller part of the variance is not worth ten minutes. */
+  /** A smaller share of the variance is not worth ten minutes. */
   private static final double WORTH = 0.1;
 
   private final int recommended;
@@ -49,13 +49,13 @@ final class SpreadDraws {
   /**
    * One boat.
    *
-   * @param deviations by how many standard deviations each measurement is above its mean
+   * @param deviations of each measurement from its mean, in standard deviations
    * @param rooms of each figure; NaN where the boat has none
    */
   private record Draw(double[] deviations, double[] rooms) {}
 
   /**
-   * @param each mass of the people who are recommended, kg
+   * @param each mass of the recommended people, kg
    * @param results of each figure, from moves of each measurement
    */
   SpreadDraws(
@@ -91,7 +91,7 @@ final class SpreadDraws {
     return !(result.best() > CLOSE * result.standardUncertainty());
   }
 
-  /** Those of so many people as are recommended, or fewer. */
+  /** The cases of the recommended number of people or fewer. */
   private Stream<CrewCase> told() {
     return figures.stream()
         .filter(SpreadDraws::isLimiting)
@@ -105,7 +105,7 @@ final class SpreadDraws {
         .filter(i -> figures.get(i).crew().equals(of) && isLimiting(figures.get(i)));
   }
 
-  /** Of each case that should be allowed the share in which all of it is met, to second order. */
+  /** For each case that should be allowed, the share in which all of it is met, to second order. */
   private Map<CrewCase, Double> sharesDrawn() {
     Map<CrewCase, Double> found = new HashMap<>();
     for (CrewCase crew : told().toList()) {
@@ -145,7 +145,10 @@ final class SpreadDraws {
         .toList();
   }
 
-  /** Only what limits crew, of people who are not those of the boat file, decides how many. */
+  /**
+   * Whether a figure decides the number of people: it limits the crew, and its people are not those
+   * of the boat file.
+   */
   private static boolean isLimiting(Figure figure) {
     return figure.limitsCrew() && !figure.crew().isAsLoaded();
   }
@@ -172,7 +175,7 @@ final class SpreadDraws {
     return judged.with(spreads(f -> !f.crew().isAsLoaded()), spreads(f -> f.crew().isAsLoaded()));
   }
 
-  /** Measurements that make up more than next to nothing of the spread of any figure. */
+  /** Measurements with a noticeable share in the spread of any figure. */
   List<SpreadInput> mattering() {
     return IntStream.range(0, inputs.size())
         .filter(i -> results.stream().anyMatch(r -> !(r.share(i) < MATTERS)))
@@ -207,7 +210,7 @@ final class SpreadDraws {
     return deviations;
   }
 
-  /** A measurement taken again in a better way, that came out one spread to the good side. */
+  /** A measurement repeated in a better way, with a value one spread better. */
   private record Again(int input, double side) {
     double[] of(double[] deviations, double left) {
       double[] others = deviations.clone();
@@ -216,7 +219,7 @@ final class SpreadDraws {
     }
   }
 
-  /** How many people a boat carries of which each figure has so much room. */
+  /** The number of people that a boat with these margins carries. */
   private int carried(IntToDoubleFunction room) {
     int broken = Integer.MAX_VALUE;
     for (int i = 0; i < figures.size(); i++) {
@@ -235,7 +238,9 @@ final class SpreadDraws {
         .orElse(0);
   }
 
-  /** Of so many people or fewer: the poorer of second order and of what was worked out in full. */
+  /**
+   * The shares for a number of people or fewer: the lesser of second order and full computation.
+   */
   private List<CrewChance> chances(Map<CrewCase, Double> inFull) {
     int[] carried =
         draws.get().parallelStream().mapToInt(draw -> carried(i -> draw.rooms[i])).toArray();
@@ -288,9 +293,9 @@ final class SpreadDraws {
   }
 
   /**
-   * Of the figure itself, from that of how far it is inside its limit: the wider of what was drawn
-   * to second order and two spreads to first order, since near a kink either alone held the true
-   * figure too seldom. NaN where no boat drawn has it, as with a crew that sinks the boat.
+   * The range of a figure, from that of its margin: the wider of the random second-order result and
+   * two first-order spreads, because near a kink either alone held the true figure too seldom. NaN
+   * where no boat drawn has the figure, as with a crew that sinks the boat.
    */
   private static CoverageInterval range(
       Margin margin, SampledResult drawn, PropagatedResult moved) {
@@ -307,7 +312,10 @@ final class SpreadDraws {
     return figure.margin().room() / figure.spread();
   }
 
-  /** Of what governs the recommended number where it is not sure, else one more. */
+  /**
+   * The remeasurements of what governs the recommended number where it is not sure, otherwise one
+   * more.
+   */
   private List<Remeasurement> again(List<CrewChance> chances) {
     boolean sure = recommended == 0 || chances.get(recommended - 1).share() >= BoatSpread.ENOUGH;
     int wanted = sure ? Math.min(recommended + 1, most()) : recommended;
@@ -335,7 +343,7 @@ final class SpreadDraws {
                     reached(new Again(i, Math.signum(result.contribution(i))), wanted)));
   }
 
-  /** How many are sure enough then, no more than wanted. */
+  /** The number of people that is sure enough then, no more than wanted. */
   private int reached(Again again, int wanted) {
     double left = inputs.get(again.input).left();
     int[] carried =
@@ -350,7 +358,7 @@ final class SpreadDraws {
     return people;
   }
 
-  /** The figure that stands most in the way of so many people. */
+  /** The figure that prevents this number of people most. */
   private Optional<Integer> governing(int people) {
     return IntStream.range(0, figures.size())
         .filter(i -> isLimiting(figures.get(i)) && figures.get(i).crew().people() == people)

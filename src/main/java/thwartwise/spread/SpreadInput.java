@@ -7,11 +7,11 @@ import thwartwise.uncertainty.Distribution;
 /**
  * One measurement of a boat that may be off, by itself.
  *
- * @param item the name of what was measured, as somebody typed it; empty where it is the boat's
+ * @param item the name of what was measured, as somebody typed it; empty for the boat
  * @param distribution about the value as measured, SI
- * @param betterSpread one standard deviation once it is measured again the better way; that of the
+ * @param betterSpread one standard deviation after measuring again the better way; that of the
  *     distribution where there is none, or it was taken so
- * @param variation the boat where it has another value
+ * @param variation the boat with another value
  */
 record SpreadInput(
     InputKind kind,
@@ -20,13 +20,13 @@ record SpreadInput(
     double betterSpread,
     Variation variation) {
 
-  /** What another value of one measurement makes of a boat. */
+  /** The boat with another value of one measurement. */
   @FunctionalInterface
   interface Variation {
     VariedBoat of(VariedBoat boat, double value);
   }
 
-  /** The same, where proofs afloat left no more spread of the hull's weight than this. */
+  /** The same input, limited to this spread of the hull's weight by proofs afloat. */
   SpreadInput proved(Optional<HullWeight> mayBeOff) {
     return mayBeOff
         .flatMap(spread -> ofHull(spread))
@@ -57,7 +57,7 @@ record SpreadInput(
     return distribution.standardDeviation();
   }
 
-  /** What of its spread is left once it is measured again the better way. */
+  /** The share of its spread that is left after measuring again the better way. */
   double left() {
     return betterSpread / spread();
   }

@@ -25,9 +25,9 @@ import thwartwise.uncertainty.Distribution.Lognormal;
 import thwartwise.uncertainty.Distribution.Normal;
 
 /**
- * The measurements of a boat that may be off, each with its spread. Each mass has a part of its own
- * and one of the scales, which all of them share; half-breadths one of their station and one of the
- * tape; heights one of their station and one of the datum that edges are measured from.
+ * The measurements of a boat that may be off, each with its spread. Each mass has an error of its
+ * own and one of the scales, which all of them share; half-breadths one of their station and one of
+ * the tape; heights one of their station and one of the datum from which edges are measured.
  */
 final class SpreadInputs {
   private final Boat boat;
@@ -114,7 +114,10 @@ final class SpreadInputs {
                 .withPeople(factor));
   }
 
-  /** Whoever weighed the hull on good scales weighed the rest on them; nobody guesses on scales. */
+  /**
+   * The scales. Somebody who weighed the hull on good scales weighed the rest on them; nobody
+   * guesses on scales.
+   */
   private double ofScales() {
     return way(InputKind.HULL_MASS, "")
         .filter(way -> !way.isGuessed())
@@ -137,7 +140,10 @@ final class SpreadInputs {
     return new Kit(kit.name(), kilograms, kit.at(), kit.volume(), kit.fastened(), kit.in());
   }
 
-  /** As accurate as a better way tells it where somebody measured it, since that takes a trial. */
+  /**
+   * The height of the centre. A measured one counts with the accuracy of the better way, because it
+   * takes a test.
+   */
   private void centre() {
     Vector3 centre = model.form().centre();
     boolean measured = boat.hull().centre().isPresent();
@@ -194,7 +200,7 @@ final class SpreadInputs {
         .with(b -> b.withOpenings(b.openings().stream().map(o -> raised(o, up)).toList()));
   }
 
-  /** What is shut under way is not an edge. */
+  /** Moves an edge. What is closed under way is not an edge. */
   private static Opening raised(Opening opening, double up) {
     return opening.floodsTheBoat()
         ? new Opening(
@@ -208,7 +214,7 @@ final class SpreadInputs {
         : opening;
   }
 
-  /** All but the keel by so much on either side, in proportion to how far out they are. */
+  /** Moves all points but the keel out on either side, in proportion to their half-breadth. */
   private static Station broader(Station station, double more) {
     double half = Math.max(greatest(station.port()), greatest(station.starboard()));
     return half > 0 ? scaledAcross(station, (half + more) / half) : station;
@@ -224,7 +230,7 @@ final class SpreadInputs {
         points -> points.stream().map(p -> Vector3.of(p.x(), p.y() * factor, p.z())).toList());
   }
 
-  /** All but the rail. */
+  /** Moves all points but the rail up. */
   private static Station bottomRaised(Station station, double up) {
     return changed(
         station,
@@ -311,14 +317,14 @@ final class SpreadInputs {
     found.add(new SpreadInput(kind, thing, distribution, least, variation));
   }
 
-  /** How it was taken, where somebody said so. */
+  /** The method, where somebody stated one. */
   private Optional<MeasuringWay> way(InputKind kind, String thing) {
     return kind.kind()
         .flatMap(k -> new MethodEvidence(boat).way(k, thing))
         .or(() -> kind.betterWay().filter(way -> better.contains(kind)));
   }
 
-  /** No way of measuring is worse than where nobody said how; a guess is. */
+  /** The spread by method. No method is worse than an unstated one; a guess is. */
   private double said(InputKind kind, MeasuringWay way, Distribution unsaid) {
     double value = rules.value(way.limit());
     if (way.isGuessed()) {
@@ -329,7 +335,9 @@ final class SpreadInputs {
     return Math.min(Math.hypot(off, interpolated), unsaid.standardDeviation());
   }
 
-  /** What few stations leave out of the edges between them, however well these were measured. */
+  /**
+   * The spread that few stations leave in the edges between them, however well these were measured.
+   */
   private double betweenStations() {
     return Math.max(0, height - rules.value("allowance-freeboard"));
   }

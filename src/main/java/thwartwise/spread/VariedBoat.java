@@ -12,10 +12,10 @@ import thwartwise.boat.Kit;
 import thwartwise.hull.HullMeasurements;
 
 /**
- * A boat as it may be and not as it was measured.
+ * A boat as it may be instead of as it was measured.
  *
- * @param lifts by chamber, how many times what counts of it
- * @param people for each person of a crew, in its order, how many times the mass
+ * @param lifts by chamber, factors on what counts of it
+ * @param people factors on the mass of each person of a crew, in its order
  */
 record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
 
@@ -23,7 +23,7 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
     return new VariedBoat(boat, Map.of(), Collections.nCopies(people, 1.0));
   }
 
-  /** The same otherwise; what was seen of it full of water was seen of the boat there is. */
+  /** A copy with another boat; an observed trial stays, because it was of the real boat. */
   VariedBoat with(UnaryOperator<Boat> change) {
     return new VariedBoat(
         change.apply(boat).withObservedTrial(boat.observedTrial()), lifts, people);
@@ -53,7 +53,7 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
     return new VariedBoat(boat, lifts, people.stream().map(p -> factor * p).toList());
   }
 
-  /** The same with values of its measurements other than their means. */
+  /** A copy with values of its measurements other than their means. */
   VariedBoat at(List<SpreadInput> inputs, double[] values) {
     VariedBoat varied = this;
     for (int i = 0; i < values.length; i++) {
@@ -66,7 +66,7 @@ record VariedBoat(Boat boat, Map<String, Double> lifts, List<Double> people) {
   }
 
   /**
-   * Its solids; those of the boat as measured where only people or chambers are others.
+   * Its solids; those of the boat as measured where only people or chambers differ.
    *
    * @throws thwartwise.hull.UnusableBoat when the measurements contradict each other
    */

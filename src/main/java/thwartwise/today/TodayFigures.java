@@ -29,7 +29,7 @@ import thwartwise.report.WaterWords;
 import thwartwise.rules.ValidWaters.WaterStatement;
 import thwartwise.today.TodayVerdict.Figures;
 
-/** The figures that the questions of today speak of. */
+/** The figures that today's questions speak of. */
 final class TodayFigures {
   private static final int MOST_SEATINGS = 6;
 
@@ -83,7 +83,7 @@ final class TodayFigures {
             : "no more than " + besides(r) + " besides, low on the middle line");
   }
 
-  /** For each number of people where it was told so. */
+  /** The extra weight for each number of people, where the report gives it. */
   private String besides(Recommendation r) {
     boolean each = r.crewLimits().stream().noneMatch(l -> Double.isNaN(l.extraMass()));
     if (each && r.crewLimits().size() > 1) {
@@ -110,7 +110,7 @@ final class TodayFigures {
         : "not like this: " + String.join("; ", not);
   }
 
-  /** An act that was not assessed is not allowed either. */
+  /** The forbidden acts. An act that was not assessed is not allowed either. */
   Set<String> acts() {
     Set<String> acts = new TreeSet<>();
     report.findings().stream()
@@ -146,7 +146,7 @@ final class TodayFigures {
     return units.mass(mass, Side.DOWN);
   }
 
-  /** Seatings that are left out, short enough to be read aloud. */
+  /** Seatings that are not allowed, short enough to be read aloud. */
   static Set<String> forbiddenSeatings(Recommendation r, UnitFormat units) {
     List<Integer> told = r.crewLimits().stream().map(CrewLimit::people).toList();
     Stream<String> byNumber = r.crewLimits().stream().flatMap(l -> seating(l, units));
@@ -165,14 +165,14 @@ final class TodayFigures {
     return first;
   }
 
-  /** A seating that lighter people may have is left out from their mass up. */
+  /** Seatings that are not allowed from a mass up; lighter people may sit so. */
   private static Stream<String> seating(CrewLimit limit, UnitFormat units) {
     return limit.excludedSeatings().stream()
         .filter(s -> s.size() == limit.people())
         .map(s -> seating(s) + over(limit.upTo(s), units));
   }
 
-  /** How they sit with something besides; blank where it makes no difference. */
+  /** How they sit with extra weight; blank where it makes no difference. */
   static String seatingNote(CrewLimit limit) {
     return limit.extraSeating().isEmpty() ? "" : " (" + seating(limit.extraSeating()) + ")";
   }

@@ -21,7 +21,7 @@ import thwartwise.report.Verdict;
 import thwartwise.today.TodayVerdict.Figures;
 import thwartwise.today.TodayVerdict.Point;
 
-/** What is said before, between and after the questions of today, at most 80 columns. */
+/** The text before, between and after today's questions, at most 80 columns. */
 public final class TodayPage {
   public static final String NOT_TODAY = "Not today.";
   public static final String NOTHING_AGAINST =
@@ -29,10 +29,10 @@ public final class TodayPage {
 
   private TodayPage() {}
 
-  /** A point and what was answered, in words. */
+  /** A point and its answer, in words. */
   public record Answered(Point point, boolean yes, String words) {}
 
-  /** What was found, and the figures that the questions speak of. */
+  /** The findings, and the figures that the questions speak of. */
   public static String opening(InspectionRecord inspection) {
     Page page = new Page();
     Recommendation crew = inspection.report().recommendation();
@@ -60,7 +60,7 @@ public final class TodayPage {
     return (page + read(TodayVerdict.of(inspection).figures())).stripTrailing();
   }
 
-  /** Each behind its label, to be read aloud. */
+  /** The figures, each behind its label, to be read aloud. */
   private static String read(List<Figures> figures) {
     String label = "%-" + (LABEL - 1) + "s ";
     return figures.isEmpty()
@@ -77,13 +77,13 @@ public final class TodayPage {
             .collect(Collectors.joining("\n", "\nTo be read aloud:\n", ""));
   }
 
-  /** One question, numbered, to stand above the prompt. */
+  /** One question with its number, to stand above the prompt. */
   public static String question(int number, int of, Point point) {
     String start = number + " of " + of + ". ";
     return String.join("\n", LineWrap.lines(point.question(), start, "   ", TextForm.WIDTH));
   }
 
-  /** Why it is asked, and what is done about a point that is not so. */
+  /** The reason for a question, and what to do if the answer is not yes. */
   public static String why(Point point) {
     return Sentence.joined(
         List.of(point.why(), "Anything but yes to all of it is an open point: " + point.todo()));
@@ -91,10 +91,10 @@ public final class TodayPage {
 
   private static final int WIDTH = TextForm.WIDTH;
 
-  /** Columns of the labels. */
+  /** The width of the labels. */
   private static final int LABEL = 8;
 
-  /** How it ends when the inspection itself says no. */
+  /** The end of the page when the inspection itself says no. */
   public static String held(TodayVerdict today) {
     return new Page().paragraph(NOT_TODAY).points(today.held()).toString();
   }
@@ -124,7 +124,7 @@ public final class TodayPage {
           Disclaimer.NO_PLATE,
           "Never rely on this list alone: with any doubt stay ashore");
 
-  /** What is kept of it: everything asked and answered. */
+  /** The text to be saved: everything asked and answered. */
   public static String savedText(
       InspectionRecord inspection, List<Answered> answers, String ending) {
     Page page = new Page();

@@ -16,9 +16,9 @@ import thwartwise.report.CheckWords;
 import thwartwise.today.TodayVerdict.Point;
 
 /**
- * The ten points of today, each two lines at most; figures that need more stand above them all.
- * Classes of life jackets after EN ISO 12402-4 and -5 (READ), swimmers after UK youth activity
- * rules (READ), cold water below 15 degrees after lifeboat and paddling bodies (READ).
+ * The ten points of today, each two lines at most; figures that need more room stand above them
+ * all. Sources: classes of life jackets, EN ISO 12402-4 and -5 (READ); swimmers, UK youth activity
+ * rules (READ); cold water below 15 degrees, lifeboat and paddling bodies (READ).
  */
 record TodayPoints(
     Report report, Boat boat, LocalDate day, UnitFormat units, TodayFigures figures) {
@@ -43,7 +43,7 @@ record TodayPoints(
         backIn());
   }
 
-  /** Where a trial counts, it counts for the people who sat in it. */
+  /** The people. A trial counts only for the people who took part in it. */
   private Point people() {
     String together = mass(report.recommendation().crew(), Side.DOWN);
     return report.observedTrial(boat, day).isPresent()
@@ -51,8 +51,8 @@ record TodayPoints(
             "People",
             "Do only those go who sat in it in today's trial, dressed as then, each on the same"
                 + " seat, each within the weights above?",
-            "Nobody else was seen to be held up, and no other seat",
-            "leave whoever was not in the trial ashore, or do the trial again with them")
+            "The trial showed nobody else held up, and no other seat",
+            "leave the others ashore, or repeat the trial with them")
         : new Point(
             "People",
             "Was everyone weighed, dressed, jacket on: each within the weights above, all together"
@@ -93,7 +93,7 @@ record TodayPoints(
             + " near help?",
         "Nobody puts one on in the water. 100\u00a0N is EN ISO 12402-4, 50\u00a0N is EN ISO"
             + " 12402-5: it stands on the label",
-        "find the right jackets, or leave whoever has none ashore");
+        "find the right jackets, or leave people without one ashore");
   }
 
   private Point swimmers() {
@@ -102,8 +102,8 @@ record TodayPoints(
         "Is it known who cannot swim "
             + units.distance(50, Side.UP)
             + " in these clothes and float five minutes: at most one, or an adult for each?",
-        "Whoever cannot swim needs somebody to hold them",
-        "ask and try it in standing depth; count whoever is not sure as a non-swimmer");
+        "A person who cannot swim needs somebody to hold them",
+        "ask and try it in standing depth; count everybody who is not sure as a non-swimmer");
   }
 
   private Point water() {
@@ -182,7 +182,7 @@ record TodayPoints(
         "Was it tried how somebody in the water gets back in or out"
             + (not.isEmpty() ? "" : ", without " + not)
             + "?",
-        "Whoever cannot get back in goes cold in the water",
+        "A person who cannot get back in goes cold in the water",
         "try it in shallow water with somebody standing by; without a way back aboard stay within"
             + " wading depth");
   }

@@ -14,8 +14,8 @@ import thwartwise.report.LoadCaseWords;
 import thwartwise.report.RefusalWords;
 
 /**
- * What must be answered with yes before somebody goes afloat today, drawn from what the inspection
- * found and from the waters. It asks what no inspection can see.
+ * What must be answered with yes before somebody goes afloat today. It follows from the findings
+ * and the waters and asks what no inspection can see.
  *
  * @param held why nobody goes whatever is answered; empty when the questions decide
  * @param figures what the questions speak of, to be read aloud before them
@@ -24,7 +24,7 @@ import thwartwise.report.RefusalWords;
 public record TodayVerdict(List<String> held, List<Figures> figures, List<Point> points) {
 
   /**
-   * Figures of one kind, told once so that the questions can be short.
+   * Figures of one kind, stated once so that the questions can be short.
    *
    * @param label of at most six letters
    */
@@ -51,6 +51,8 @@ public record TodayVerdict(List<String> held, List<Figures> figures, List<Point>
   }
 
   /**
+   * The verdict.
+   *
    * @param day of the inspection; a trial counts on its own day alone
    */
   public static TodayVerdict of(Report report, Boat boat, LocalDate day) {
@@ -71,7 +73,9 @@ public record TodayVerdict(List<String> held, List<Figures> figures, List<Point>
         : RefusalWords.of(r.reasons(), units);
   }
 
-  /** The file's own loading can be left; what holds back another one cannot. */
+  /**
+   * The loading of the boat file can be changed on the day; what refuses another loading cannot.
+   */
   private static List<String> whateverTheLoading(Report report, UnitFormat units) {
     return report.findings().stream()
         .filter(Finding::holdsBack)
