@@ -52,10 +52,10 @@ public final class BalanceCache {
   }
 
   /**
-   * An empty one for the same boat with a measurement moved by its spread: long searches begin
-   * where they ended for the boat as measured, and what the move does not touch is not looked for
-   * again. Of this one nothing may be asked at the same time, or answers would hang on who is
-   * first.
+   * An empty cache for the same boat with a measurement moved by its spread. Long searches begin
+   * where they ended for the measured boat, and what the move does not affect is not searched
+   * again. The cache of the measured boat must not be used at the same time, or answers would
+   * depend on which comes first.
    */
   public BalanceCache moved() {
     return new BalanceCache(Optional.of(this));

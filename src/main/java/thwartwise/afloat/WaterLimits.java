@@ -7,13 +7,13 @@ import thwartwise.boat.MethodAssumption;
 import thwartwise.hull.FloodPoint;
 
 /**
- * How much loose water a boat stands, m³.
+ * The loose water that a boat stands, m³.
  *
- * @param edgeUnder from how much on the first edge is under at a pose it comes to, or there is no
+ * @param edgeUnder volume from which the first edge is under at a pose it reaches, or there is no
  *     such pose; empty when the hold is full before
- * @param edgeAt which edge; blank when the boat has no pose then, or does not lie upright
- * @param noReturn from how much on it does not come back to how it lay dry: it rolls over, or lies
- *     over by more than a few degrees; empty when an edge is under before
+ * @param edgeAt which edge; blank when the boat has no pose then, or is not upright
+ * @param noReturn volume from which it does not return to its dry pose: it rolls over, or heels by
+ *     more than a few degrees; empty when an edge is under before
  */
 public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDouble noReturn) {
   private static final double STEP = 0.01;
@@ -23,19 +23,19 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
   /** A boat that water lays over by more than this no longer comes back upright (judgement). */
   private static final double LIES_OVER = Math.toRadians(3);
 
-  /** The heel by which water is told to lay a boat over, for whoever relies on it. */
+  /** The heel beyond which water counts as laying a boat over, for the list of assumptions. */
   public static MethodAssumption assumption() {
     return new MethodAssumption.NoReturn(LIES_OVER);
   }
 
-  /** Looks for both in one bay, adding a few litres at a time, then an ever larger share. */
+  /** The limits of one bay, found by adding a few litres at a time, then an ever larger share. */
   public static WaterLimits of(LooseWater water, Bay bay, List<FloodPoint> edges) {
     return upTo(Double.POSITIVE_INFINITY, water, bay, edges);
   }
 
   /**
-   * The same where it only counts whether so much is stood: what is less is reported exactly, of
-   * what is as much or more only that it is.
+   * The same for the question whether a volume is stood: less is given exactly, as much or more
+   * only as that.
    *
    * @param enough m³
    */
@@ -51,7 +51,7 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
     return least < Double.POSITIVE_INFINITY ? OptionalDouble.of(least) : OptionalDouble.empty();
   }
 
-  /** Whether a boat with water in it lies as it lay dry, within a few degrees of heel. */
+  /** Whether a boat with water in it lies as when dry, within a few degrees of heel. */
   public static boolean comesBack(Equilibria rest, Equilibria dry) {
     double heel = dry.worst().map(Pose::heel).orElse(0.0);
     return rest.allStable()
@@ -104,7 +104,7 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
           .orElse("");
     }
 
-    /** Where between two fillings something begins to hold. */
+    /** The filling, between two, from which something holds. */
     private double first(double before, double from, DoublePredicate holds) {
       double low = before;
       double high = from;

@@ -28,13 +28,13 @@ public final class CapacitySearch {
   private final double heaviest;
   private final Supplier<List<Vector3>> spots;
 
-  /** The least besides a crew that is known to be too much, whole kg. */
+  /** The least extra weight known to be too much for a crew, whole kg. */
   private final Map<SeatedCrew, Integer> refused = new ConcurrentHashMap<>();
 
-  /** By the number of people, the most that may be besides them as far as is known, whole kg. */
+  /** By the number of people, the greatest extra weight as far as is known, whole kg. */
   private final NavigableMap<Integer, Integer> leaveAtMost = new ConcurrentSkipListMap<>();
 
-  /** People seated so, the heavy ones of them so heavy, kg. */
+  /** People in a seating, with the mass of the heavy ones, kg. */
   private record SeatedCrew(Seating seating, double heavy) {}
 
   CapacitySearch(CrewAssessment assessment, CrewSearch search, FormulaCaps caps, RuleSet rules) {
@@ -111,10 +111,10 @@ public final class CapacitySearch {
   }
 
   /**
-   * The greatest mass of people, none heavier than an adult, and of something besides; of people
-   * alone where that is no less.
+   * The greatest mass of people, none heavier than an adult, with extra weight; of people alone
+   * where that is no less.
    *
-   * @param people that no number of people comes to more than by themselves, kg
+   * @param people that no number of people exceeds without extra weight, kg
    */
   double greatestLoad(double people, int adults) {
     double greatest = people;
@@ -128,15 +128,15 @@ public final class CapacitySearch {
     return greatest;
   }
 
-  /** False proves that so many people and something besides do not come to more than a mass. */
+  /** False proves that this number of people with extra weight does not exceed a mass. */
   private boolean mayLoadExceed(double mass, int people, int adults) {
     return mayLeaveEnough(mass, people, adults)
         && each(people, adults) >= least(people, adults)
         && more(mass, people * Math.min(design, each(people, adults))) <= leaveAtMost(people);
   }
 
-  // Besides more people there is never room for more than besides fewer of them: where so little is
-  // left, each of them has to be so heavy that a quick look mostly tells that they are not carried.
+  // There is never room for more extra weight with more people than with fewer: where so little is
+  // left, each has to be so heavy that a quick look usually shows that they are not carried.
   private boolean mayLeaveEnough(double mass, int people, int adults) {
     double least = least(people, adults);
     double over = mass - leaveAtMost(people);
@@ -147,12 +147,15 @@ public final class CapacitySearch {
             && search.mayCarryMixed(people, Math.max(least, atLeast(people, over)));
   }
 
-  /** How heavy each of so many may be; adults are as heavy as any that something is besides, kg. */
+  /**
+   * The greatest mass of each of a number of people, adults at the most, with whom extra weight is
+   * allowed, kg.
+   */
   private double each(int people, int adults) {
     return people <= adults ? design : Math.min(search.massLimit(people), caps.room() / people);
   }
 
-  /** How heavy they are with something besides, whole kg. */
+  /** The mass of the heavy ones with extra weight, whole kg. */
   private double heavy(int people, int adults) {
     return people <= adults ? design : Math.min(Math.floor(search.massLimit(people)), design);
   }
@@ -162,7 +165,10 @@ public final class CapacitySearch {
     return (int) Math.floor(mass - people) + 1;
   }
 
-  /** Besides so many people, none heavier than an adult, there is never more, whole kg. */
+  /**
+   * An upper bound of the extra weight with this number of people, none heavier than an adult,
+   * whole kg.
+   */
   private int leaveAtMost(int people) {
     return leaveAtMost.headMap(people, true).values().stream()
         .mapToInt(mass -> mass)
@@ -170,7 +176,10 @@ public final class CapacitySearch {
         .orElse(LoadSearch.MOST);
   }
 
-  /** Whole kg besides so many people or fewer; zero where it is less than is asked about. */
+  /**
+   * The extra weight with this number of people or fewer, whole kg; zero where it is less than is
+   * asked for.
+   */
   private int extra(int people, int asked, int adults) {
     int most = leaveAtMost(people);
     for (int number = people; number >= 0 && most >= asked; number--) {
@@ -183,19 +192,19 @@ public final class CapacitySearch {
   }
 
   /**
-   * What may be aboard besides people, whole kg, and how they sit then: in the seating that leaves
-   * most. The least of several would spring up where the poorest of them comes to its limit and is
-   * left out, so that a boat a millimetre poorer carried more.
+   * The extra weight besides people, whole kg, and how they sit then: in the seating that leaves
+   * most. The least over all seatings would jump where the poorest of them comes to its limit and
+   * is excluded, so that a boat a millimetre poorer carried more.
    *
-   * @param like empty where nothing may be
+   * @param like empty where there is none
    */
   record ExtraWeight(int mass, Optional<Seating> like) {}
 
   /**
-   * The same of the first that leaves most.
+   * The extra weight in the first seating that leaves most.
    *
-   * @param asked nothing where none leaves so much
-   * @param most not more than so much
+   * @param asked zero where no seating leaves this much
+   * @param most an upper bound
    */
   ExtraWeight extraWeight(List<Seating> seatings, double heavy, int asked, int most) {
     ExtraWeight best = new ExtraWeight(0, Optional.empty());
@@ -209,7 +218,7 @@ public final class CapacitySearch {
     return best;
   }
 
-  /** A quick look: one spot that does not carry so much proves that a seating leaves less. */
+  /** A quick look: a single spot that carries less proves that a seating leaves less. */
   private boolean mayLeave(Seating seating, double heavy, int mass) {
     SeatedCrew crew = new SeatedCrew(seating, heavy);
     boolean leaves =

@@ -27,7 +27,9 @@ import thwartwise.rules.RuleSet;
 public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
-  /** Rounds in which only seatings that were judged are refused; then all of their number. */
+  /**
+   * Rounds in which only seatings that were judged are refused; after them all of their number are.
+   */
   private static final int BY_SEATING = 5;
 
   private final AssignmentSearch search;
@@ -49,20 +51,20 @@ public final class CrewSeating {
   }
 
   /**
-   * Under our own limits and every rule set that applies and takes part, and never above the load
-   * limit of the boat: somebody who reads that number must be able to rely on it.
+   * The answer under our own limits and every rule set that applies and takes part, and never above
+   * the load limit of the boat, because a reader of that number must be able to rely on it.
    */
   public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
     return of(model, new AppliedRules(model, book), members, true);
   }
 
   /**
-   * The same, where it is judged besides in how many boats measured like this the people who are
-   * seated would meet every limit. Of a seating that is not sure enough more is taken off, and they
-   * are seated again.
+   * The same, also judged by the share of boats measured like this in which the seated people would
+   * meet every limit. A seating that is not sure enough gets a larger allowance, and they are
+   * seated again.
    *
-   * @param assessment with what was taken off the seatings of unnamed people
-   * @param unsure of loaded boats those that are not sure enough
+   * @param assessment with the allowances of the seatings of unnamed people
+   * @param unsure selects the loaded boats that are not sure enough
    */
   public static CrewAnswer of(
       AppliedRules applied,
@@ -127,8 +129,8 @@ public final class CrewSeating {
   }
 
   /**
-   * The boat with those who go, and with those who are left where one of them gets out, for every
-   * mixture of what they may weigh.
+   * The boat with those who go, and with those who remain when one of them gets out, for every
+   * mixture of their possible masses.
    */
   private List<LoadedBoat> loadedBoats(CrewAnswer answer) {
     List<NamedPerson> going = answer.seats().stream().map(CrewAnswer.Seat::member).toList();

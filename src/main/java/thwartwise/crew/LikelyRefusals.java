@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What refused something more aboard lately, of a boat or of another one with the same hull. It is
- * asked first next time; a matter of speed alone. Safe among threads.
+ * The checks that refused extra weight lately, for a boat or another one with the same hull. They
+ * are asked first next time; only for speed. Thread-safe.
  */
 final class LikelyRefusals {
   private static final int MOST = 12;
@@ -13,9 +13,9 @@ final class LikelyRefusals {
   private List<WeightCase> latest = List.of();
 
   /**
-   * A check of something more aboard, each by its number.
+   * A check of extra weight, by numbers.
    *
-   * @param crew which mixture of heavy and light people
+   * @param crew mixture of heavy and light people
    */
   record WeightCase(int check, int spot, int crew) {}
 

@@ -19,14 +19,14 @@ import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 
 /**
- * How much more may be aboard besides people and the kit listed: extra weight on the middle line,
- * on the floor, a seat or a box, at whichever spot along the boat is worst, with every crew from
- * nobody up, in every allowed seating and every mixture of heavy and light people.
+ * The search for extra weight besides people and the kit listed: on the middle line, on the floor,
+ * a seat or a box, at the worst spot along the boat, with every crew from nobody up, in every
+ * allowed seating and every mixture of heavy and light people.
  *
  * <p>Every weight up to the limit is carried, not only the limit itself: low weight can steady a
- * boat, and a swamped one can lose its steadiness over a stretch of a few kilograms, where the top
- * of a box goes under, and find it again. So each check of each mixture is asked at weights so near
- * each other that the limits on heel leave no room for that between them ({@link Headroom}).
+ * boat, and a swamped one can lose its stability over a range of a few kilograms, where the top of
+ * a box goes under, and regain it. So each check of each mixture is asked at weights so close
+ * together that the limits on heel leave no room for that between them ({@link Headroom}).
  */
 public final class LoadSearch {
   static final int MOST = 300;
@@ -45,7 +45,7 @@ public final class LoadSearch {
   }
 
   /**
-   * @param spots where something may lie, as {@link #spots} finds them
+   * @param spots where something may be, as {@link #spots} finds them
    */
   LoadSearch(CrewAssessment assessment, List<Seating> seatings, double each, List<Vector3> spots) {
     this.assessment = assessment;
@@ -56,14 +56,14 @@ public final class LoadSearch {
   }
 
   /**
-   * A check of one loading, and how far that is from its limits with nothing more aboard.
+   * A check of one loading, and its headroom with no extra weight.
    *
-   * @param crew which mixture of heavy and light people, by number
-   * @param taken off as it is asked
+   * @param crew mixture of heavy and light people, by number
+   * @param taken whether the allowance is applied
    */
   private record Start(int crew, CrewAssessment.Asked asked, Headroom headroom, Allowance taken) {}
 
-  /** How far a loading with so much more aboard is from its limits, whole kg. */
+  /** The headroom of a loading with extra weight, whole kg. */
   private record Point(int mass, Headroom headroom) {}
 
   /** The extra weight, whole kg. */
@@ -72,10 +72,9 @@ public final class LoadSearch {
   }
 
   /**
-   * The same, not more than so much.
+   * The same, up to a bound.
    *
-   * @param asked no more is looked for where it is less than so much; what is given back then is
-   *     less, too
+   * @param asked the search stops where the answer is less than this; the result is then less, too
    */
   int extra(int asked, int most) {
     int least = most;
@@ -118,8 +117,8 @@ public final class LoadSearch {
   }
 
   /**
-   * A quick look, which asks what refused last time: mostly it refuses again. False proves that so
-   * much is too much, true proves nothing.
+   * A quick look at what refused last time, because it usually refuses again. False proves that the
+   * weight is too much, true proves nothing.
    */
   boolean mayBe(int mass) {
     return likely.latest().stream()
@@ -152,8 +151,8 @@ public final class LoadSearch {
     return all.stream().anyMatch(o -> o.z() >= at.z() && isFarther.test(at.x(), o.x()));
   }
 
-  // What carries all the way with the allowance taken off is asked as measured at its ends alone:
-  // the boat as measured, with a little more in it, has been on that way already.
+  // What is carried all the way after the allowance is checked as measured at its ends alone,
+  // because the measured boat with a little more in it has been on that way already.
   private int carried(Start start, Vector3 spot, int end) {
     if (!start.headroom.isMet() || end == 0) {
       return 0;

@@ -7,7 +7,7 @@ import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
-/** Seatings of which more allowances are taken off, since they are not sure enough under one. */
+/** Seatings with several allowances, because they are not sure enough under one. */
 final class WidenedSeatings {
   private static final double STEP = 1.25;
 

@@ -26,16 +26,16 @@ import thwartwise.spread.SpreadAssessment;
 import thwartwise.spread.SpreadAssessment.Judged;
 
 /**
- * An inspection with the verdict by its spread. The search under the allowance is a fast screen. Of
- * a seating it allows, and in which fewer than 95 of 100 boats measured like this would meet every
- * limit, more allowances are taken off until it is refused, and the search is run again. So every
- * figure told comes of one search, and none is above that of the first.
+ * An inspection with the verdict by its spread. The search under the allowance is a fast screen.
+ * For a seating that it allows, and in which fewer than 95 of 100 boats measured like this would
+ * meet every limit, more allowances are applied until it is refused, and the search is run again.
+ * So every reported figure is of one search, and none is above that of the first.
  *
  * @param inspection of the search whose crew is sure enough
- * @param spread empty where what was measured cannot be a boat, or is one that nothing is worked
- *     out for
+ * @param spread empty for measurements that no boat can have, and for a boat that the program does
+ *     not cover
  * @param everyFinding judges those findings, too, that decide nothing
- * @param unsure of loaded boats those that are not sure enough
+ * @param unsure selects the loaded boats that are not sure enough
  */
 record SpreadJudgement(
     Inspection inspection,
@@ -52,9 +52,9 @@ record SpreadJudgement(
 
   /**
    * @param measured the boat of its file
-   * @param inspect with so many allowances taken off some seatings
-   * @param spreads how far a measurement may be off, by how it was taken
-   * @param better kinds of measurement that were taken the better way
+   * @param inspect the inspection with these allowances for some seatings
+   * @param spreads how far a measurement may be off, by method
+   * @param better kinds of measurement that were taken with more care
    */
   static SpreadJudgement of(
       Boat measured,

@@ -4,24 +4,30 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Finds the last of some evenly spaced pulls at which the lowest edge is above the water; at none
- * it is taken to be. The edge sinks as the pull grows, and mostly in proportion: where a straight
- * line between two heights meets the water is tried next, with the height of an end that stays
- * halved each time (the Illinois rule), so that both ends come in. Made for one search.
+ * The search for the last of some evenly spaced pulls at which the lowest edge is above the water;
+ * at zero it is assumed to be. The edge sinks as the pull grows, usually in proportion: the next
+ * step tried is where a straight line between two heights meets the water, with the height of an
+ * end that stays halved each time (the Illinois rule), so that both ends converge. One instance for
+ * each search.
  */
 final class DryStepSearch {
-  /** Tried first, then twice as many and so on: a boat far overpowered takes longest to answer. */
+  /**
+   * The first step tried, then twice as many and so on, because a boat far overpowered takes
+   * longest to answer.
+   */
   private static final int FIRST = 16;
 
-  /** Whether no more needs to be known than that it lies from one step to below another. */
+  /** Whether it is enough to know that the answer is between one step and another. */
   @FunctionalInterface
   interface Enough {
     boolean between(int dry, int wet);
   }
 
   /**
+   * The result.
+   *
    * @param step the last one that is dry
-   * @param fall of the edge to the next step, m; not a number where that has no rest
+   * @param fall of the edge to the next step, m; not a number where that has no equilibrium
    */
   record Found(int step, double fall) {}
 
@@ -37,8 +43,9 @@ final class DryStepSearch {
   private boolean lastWasDry;
 
   /**
-   * @param height of the edge by the number of the step, m; not a number where there is no rest
-   * @param most steps there are
+   * @param height of the edge by the number of the step, m; not a number where there is no
+   *     equilibrium
+   * @param most number of steps
    */
   DryStepSearch(IntToDoubleFunction height, int most, Enough enough) {
     this.height = height;
@@ -48,7 +55,7 @@ final class DryStepSearch {
   }
 
   /**
-   * @param nearly of the same boat with its measurements a little otherwise
+   * @param nearly the result for the same boat with slightly different measurements
    */
   Found from(Optional<Found> nearly) {
     if (nearly.isPresent()) {

@@ -167,7 +167,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     return step * boat.search(search, DryStepSearch.Found.class, last::from).step();
   }
 
-  /** Of the lowest edge; not a number where the boat finds no steady rest. */
+  /** The height of the lowest edge; not a number where the boat has no stable equilibrium. */
   private static double height(LoadedBoat boat, StreamHead head) {
     return LowestEdge.of(boat.atRest(), boat, head).height().orElse(Double.NaN);
   }

@@ -47,7 +47,7 @@ public final class SpreadAssessment {
   /** The number of seatings of the recommended crew considered at once, the worst first. */
   private static final int SEATINGS = 3;
 
-  /** Loaded boats of named people that are looked at in one go, those nearest to a limit. */
+  /** The number of loaded boats of named people considered at once, those nearest to a limit. */
   private static final int NAMED_CASES = 4;
 
   private final Boat boat;
@@ -148,7 +148,7 @@ public final class SpreadAssessment {
         .findings(judged);
   }
 
-  /** Of loaded boats those in which too few boats measured like this meet what limits crew. */
+  /** The loaded boats in which too few boats measured like this meet what limits the crew. */
   public List<LoadedBoat> unsure(List<LoadedBoat> loaded, IntFunction<Runnable> progress) {
     List<LoadedBoat> nearest =
         loaded.stream()
@@ -171,7 +171,7 @@ public final class SpreadAssessment {
         .toList();
   }
 
-  /** What is asked of the boat besides what limits crew; what only informs is told of one crew. */
+  /** The further questions to the boat; what only informs is reported for one crew. */
   private static Set<Role> asked(boolean informed) {
     return informed ? Set.of(Role.FORBIDS_AN_ACT, Role.INFORMATION) : Set.of(Role.FORBIDS_AN_ACT);
   }

@@ -20,9 +20,9 @@ import thwartwise.walk.engine.Replay;
 import thwartwise.walk.engine.WordQuestions;
 
 /**
- * The questions how things were measured: one, and where somebody says so one for each kind that
- * was measured on this boat, then single things that were measured otherwise. Enter leaves a kind
- * unsaid, and it counts as badly measured as the limits allow for.
+ * Questions for the methods of measuring: one gate question, then one for each kind that was
+ * measured on this boat, then single things that were measured by another method. Enter leaves a
+ * kind unstated, and it counts as badly measured as the limits allow for.
  */
 public record MethodQuestions(Replay replay, PlausibleLimits limits, UnitSystem units) {
   private static final String KEY = "measuredHow";
@@ -30,13 +30,13 @@ public record MethodQuestions(Replay replay, PlausibleLimits limits, UnitSystem 
   private static final String AS_THE_REST = "as the rest";
 
   /**
-   * One thing that was measured otherwise than its kind.
+   * One thing with another method than its kind.
    *
-   * @param way empty: as the rest after all
+   * @param way empty for the method of its kind
    */
   private record SingleThing(MeasurementKind kind, String name, Optional<MeasuringWay> way) {}
 
-  /** The boat after the walk of a whole boat has asked, once everything is measured. */
+  /** The boat with its methods, in the full walk, once everything is measured. */
   public Boat asked(Boat boat) {
     boolean said =
         replay.ask(
@@ -49,12 +49,12 @@ public record MethodQuestions(Replay replay, PlausibleLimits limits, UnitSystem 
     return said ? with(KEY, boat, kinds(boat)) : boat;
   }
 
-  /** The same in the walk of changes: what was said before stands in the prompts. */
+  /** The same in the walk of changes, with the earlier answers in the prompts. */
   public Boat changed(String key, Boat boat) {
     return with(key + "." + KEY, boat, new MethodEvidence(boat).kinds());
   }
 
-  /** The kinds to ask about; of a kind with a guess in its answers, those say so. */
+  /** The kinds to ask about. A kind with a guess among its answers is marked as such. */
   private List<MeasurementKind> kinds(Boat boat) {
     return new MethodEvidence(boat)
         .kinds().stream()
@@ -76,7 +76,7 @@ public record MethodQuestions(Replay replay, PlausibleLimits limits, UnitSystem 
       case CHAMBER_LITRES -> "chamber\\.\\d+\\.(twin\\.)?litres";
       case SEAT_HEIGHTS -> "place\\.\\d+\\.z";
       case PEOPLE_WEIGHTS -> "person\\.\\d+\\.mass";
-      // Each piece of kit is spoken of by itself: a guess says so of that one.
+      // Each piece of kit has a method of its own, because a guess concerns that piece alone.
       case KIT_WEIGHTS -> "";
     };
   }
@@ -128,7 +128,7 @@ public record MethodQuestions(Replay replay, PlausibleLimits limits, UnitSystem 
     return choices;
   }
 
-  /** The words for what a way counts as. */
+  /** The words for the accuracy of a method. */
   private String accuracy(MeasuringWay way) {
     return MethodWords.accuracy(way, limits.rules().value(way.limit()), new UnitFormat(units));
   }
