@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.Station;
 
@@ -20,32 +20,56 @@ final class HullSketch {
 
   private final double aft;
   private final double scale;
-  private final ToDoubleFunction<Vector3> up;
-  private final double low;
+  private final ToIntFunction<Vector3> row;
   private final char[][] cells;
 
-  private HullSketch(Outline outline, ToDoubleFunction<Vector3> up, double low, double high) {
+  /**
+   * @param row of a point, the top one 0
+   */
+  private HullSketch(Outline outline, int rows, ToIntFunction<Vector3> row) {
     this.aft = outline.aft();
-    this.up = up;
-    this.low = low;
-    this.scale = (COLUMNS - 1) / Math.max(outline.fore() - aft, 1e-3);
-    this.cells = new char[1 + (int) Math.round((high - low) * scale / TALL)][COLUMNS];
-    Arrays.stream(cells).forEach(row -> Arrays.fill(row, ' '));
+    this.scale = scale(outline);
+    this.row = row;
+    this.cells = new char[rows][COLUMNS];
+    Arrays.stream(cells).forEach(one -> Arrays.fill(one, ' '));
   }
 
   static List<String> of(List<Station> stations) {
     Outline outline = new Outline(stations);
-    double half = outline.halfBeam();
-    HullSketch above = new HullSketch(outline, Vector3::y, -half, half);
+    HullSketch above = fromAbove(outline);
     above.side(stations, Station::port);
     above.side(stations, Station::starboard);
-    HullSketch side = new HullSketch(outline, Vector3::z, outline.lowest(), outline.highest());
+    HullSketch side = fromTheSide(outline);
     side.side(stations, Station::port);
     List<String> lines = new ArrayList<>(List.of("From above, the bow on the right:"));
     lines.addAll(above.drawn());
     lines.add("From the side, to the same scale:");
     lines.addAll(side.drawn());
     return lines;
+  }
+
+  /** Columns for a metre. */
+  private static double scale(Outline outline) {
+    return (COLUMNS - 1) / Math.max(outline.fore() - outline.aft(), 1e-3);
+  }
+
+  /** Rows of a length that stands upright on the screen. */
+  private static int rows(Outline outline, double length) {
+    return (int) Math.round(length * scale(outline) / TALL);
+  }
+
+  /** Rounded outward on either side: rounded upward, a boat alike on both sides was not. */
+  private static HullSketch fromAbove(Outline outline) {
+    int half = rows(outline, outline.halfBeam());
+    return new HullSketch(
+        outline,
+        2 * half + 1,
+        p -> half - (int) Math.signum(p.y()) * rows(outline, Math.abs(p.y())));
+  }
+
+  private static HullSketch fromTheSide(Outline outline) {
+    int top = rows(outline, outline.highest() - outline.lowest());
+    return new HullSketch(outline, top + 1, p -> top - rows(outline, p.z() - outline.lowest()));
   }
 
   /** All lines of one side from aft to forward, and both end stations. */
@@ -69,14 +93,14 @@ final class HullSketch {
 
   private void set(Vector3 p, char mark) {
     int column = (int) Math.round((p.x() - aft) * scale);
-    int row = cells.length - 1 - (int) Math.round((up.applyAsDouble(p) - low) * scale / TALL);
-    boolean inside = column >= 0 && column < COLUMNS && row >= 0 && row < cells.length;
-    if (inside && cells[row][column] != 'o') {
-      cells[row][column] = mark;
+    int at = row.applyAsInt(p);
+    boolean inside = column >= 0 && column < COLUMNS && at >= 0 && at < cells.length;
+    if (inside && cells[at][column] != 'o') {
+      cells[at][column] = mark;
     }
   }
 
   private List<String> drawn() {
-    return Arrays.stream(cells).map(row -> ("  " + new String(row)).stripTrailing()).toList();
+    return Arrays.stream(cells).map(one -> ("  " + new String(one)).stripTrailing()).toList();
   }
 }
