@@ -100,7 +100,12 @@ final class AnswerComparison {
     if (finding.margin().turnsOver()) {
       return "over 90\u00b0";
     }
-    return finding.value().isEmpty() ? "no figure" : FindingWords.value(finding, units);
+    return finding.value().isEmpty()
+        ? "no figure"
+        : MarginWords.ofTheWater(
+            finding.question().measure(),
+            finding.margin(),
+            FindingWords.distinguishing(finding, units));
   }
 
   private static String limit(AnswerChange answer, UnitFormat units) {

@@ -184,7 +184,10 @@ public final class ComparePage {
   private static void margins(Page page, List<MarginChange> margins, UnitFormat units) {
     Map<CheckQuestion, String> shown =
         margins.stream()
-            .filter(change -> !figure(change.before(), units).equals(figure(change.after(), units)))
+            .filter(
+                change ->
+                    !figure(change, change.before(), units)
+                        .equals(figure(change, change.after(), units)))
             .collect(
                 Collectors.toMap(
                     MarginChange::question,
@@ -206,17 +209,22 @@ public final class ComparePage {
     return CheckWords.of(change.question())
         + ": "
         + (both
-            ? "from " + figure(change.before(), units) + " to " + figure(change.after(), units)
-            : figure(change.before(), units)
+            ? "from "
+                + figure(change, change.before(), units)
+                + " to "
+                + figure(change, change.after(), units)
+            : figure(change, change.before(), units)
                 + " before, "
-                + figure(change.after(), units)
+                + figure(change, change.after(), units)
                 + " after")
         + "; "
         + (latest.atLeast() ? "at least " : "at most ")
         + MarginWords.limit(latest, units);
   }
 
-  private static String figure(Optional<Margin> margin, UnitFormat units) {
-    return margin.map(m -> MarginWords.value(m, units)).orElse("not asked");
+  private static String figure(MarginChange change, Optional<Margin> margin, UnitFormat units) {
+    return margin
+        .map(m -> MarginWords.ofTheWater(change.question().measure(), m, units))
+        .orElse("not asked");
   }
 }

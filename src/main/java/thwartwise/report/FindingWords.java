@@ -48,7 +48,7 @@ final class FindingWords {
   }
 
   /** Figures fine enough that one short of its limit is not shown equal to it. */
-  private static UnitFormat distinguishing(Finding finding, UnitFormat units) {
+  static UnitFormat distinguishing(Finding finding, UnitFormat units) {
     return finding.outcome() == Outcome.MEETS
         ? units
         : MarginWords.distinguishing(finding.margin(), units);

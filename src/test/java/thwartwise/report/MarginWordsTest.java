@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thwartwise.checks.Margin;
+import thwartwise.checks.Measure;
 import thwartwise.checks.Unit;
 import thwartwise.measure.UnitFormat;
 import thwartwise.measure.UnitSystem;
@@ -46,5 +47,37 @@ class MarginWordsTest {
   void a_figure_that_is_its_limit_is_shown_as_coarse_as_ever() {
     Margin margin = Margin.atLeast(0.2, OptionalDouble.of(0.2), Unit.METRE);
     assertThat(MarginWords.distinguishing(margin, UnitFormat.METRIC)).isEqualTo(UnitFormat.METRIC);
+  }
+
+  /** 24,105 minutes are 16.7 days; what the boat has is rounded down, what it needs up. */
+  @ParameterizedTest
+  @CsvSource({
+    "599, true, 9 minutes",
+    "10799, true, 179 minutes",
+    "10800, true, 3 hours",
+    "20000, false, 6 hours",
+    "1446300, true, 16 days",
+    "1446300, false, 17 days",
+    "Infinity, true, without end"
+  })
+  void a_long_time_is_told_in_hours_or_days(double seconds, boolean least, String shown) {
+    Margin margin = new Margin(OptionalDouble.of(seconds), 600, least, Unit.MINUTE);
+    assertThat(MarginWords.value(margin, UnitFormat.METRIC).replace('\u00a0', ' '))
+        .isEqualTo(shown);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "FREEBOARD, -0.914, true, 0.92 m under the water",
+    "FREEBOARD, 0.914, true, 0.91 m",
+    "LOWER_END, -0.914, false, 0.91 m above the water",
+    "LOWER_END, 0.1, false, 0.10 m",
+    "DISTANCE, -0.914, true, -0.92 m"
+  })
+  void a_height_below_zero_says_where_it_is(
+      Measure measure, double metres, boolean least, String shown) {
+    Margin margin = new Margin(OptionalDouble.of(metres), 0.1, least, Unit.METRE);
+    assertThat(MarginWords.ofTheWater(measure, margin, UnitFormat.METRIC).replace('\u00a0', ' '))
+        .isEqualTo(shown);
   }
 }
