@@ -20,9 +20,9 @@ public record CheckReading(
     LoadCase loadCase,
     Note note) {
 
-  /** The reading farthest inside its limit comes last. */
+  /** The reading farthest inside its limit comes last; of equal ones the first stays first. */
   static final Comparator<CheckReading> WORST_FIRST =
-      Comparator.comparingDouble(r -> r.margin.room());
+      Comparator.comparingDouble(r -> r.margin.roundedRoom());
 
   public OptionalDouble value() {
     return margin.value();

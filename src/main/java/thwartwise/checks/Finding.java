@@ -34,10 +34,10 @@ public record Finding(
         note);
   }
 
-  /** The worse of two answers to the same question. */
+  /** The worse of two answers to the same question; the first of two that are equally bad. */
   public static Finding worse(Finding a, Finding b) {
     int gap = b.outcome.severity() - a.outcome.severity();
-    return gap > 0 || gap == 0 && b.margin.room() < a.margin.room() ? b : a;
+    return gap > 0 || gap == 0 && b.margin.roundedRoom() < a.margin.roundedRoom() ? b : a;
   }
 
   /** Whether no answer to the same question can be worse. */

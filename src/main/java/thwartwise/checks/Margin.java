@@ -36,6 +36,14 @@ public record Margin(OptionalDouble value, double limit, boolean atLeast, Unit u
     return atLeast ? value.getAsDouble() - limit : limit - value.getAsDouble();
   }
 
+  /**
+   * The room to a billionth, for comparing: sums in another order differ by less, and the two sides
+   * of a boat that is alike on both are then equally bad.
+   */
+  public double roundedRoom() {
+    return Math.rint(room() * 1e9) / 1e9;
+  }
+
   /** The same as a share of the limit; negative when it is not met. */
   public double share() {
     return room() / Math.max(Math.abs(limit), LEAST_LIMIT);

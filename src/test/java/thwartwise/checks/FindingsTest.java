@@ -102,4 +102,23 @@ class FindingsTest {
         .isEqualTo(Outcome.FALLS_SHORT);
     assertThat(RULES.value("allowance-mass")).as("or there is no allowance").isPositive();
   }
+
+  private static Finding heel(double radians, String source) {
+    return new Finding(
+        CheckQuestion.of(CheckId.EVERYONE_HARD_TO_ONE_SIDE, Measure.HEEL),
+        Role.FORBIDS_AN_ACT,
+        Outcome.MEETS,
+        Margin.atMost(0.4, OptionalDouble.of(radians), Unit.DEGREE),
+        source,
+        LoadCase.UNNAMED,
+        Note.of(Note.Fact.NO_SUCH_STATE));
+  }
+
+  /** Heel to port and to starboard of a boat alike on both sides differ in the last bits. */
+  @Test
+  void of_two_that_are_equally_bad_the_first_stays() {
+    Finding port = heel(0.2, "port");
+    assertThat(Finding.worse(port, heel(0.2 + 1e-13, "starboard"))).isSameAs(port);
+    assertThat(Finding.worse(port, heel(0.2 + 1e-6, "starboard")).source()).isEqualTo("starboard");
+  }
 }
