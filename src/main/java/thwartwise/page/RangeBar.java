@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 public record RangeBar(double low, double middle, double high, String words) {
   private static final double LIMIT = 1.0 / 3;
-  private static final int WIDTH = 42;
+  private static final int WIDTH = 36;
   private static final int HEIGHT = 10;
 
   /** The position of a value over the limit, 0 to 1. */
@@ -53,7 +53,7 @@ public record RangeBar(double low, double middle, double high, String words) {
             WIDTH, HEIGHT)
         + format("<path d=\"M0 5H%d\" stroke=\"#000\" stroke-width=\"0.6\"/>", WIDTH)
         + format(
-            "<rect x=\"%.1f\" y=\"2\" width=\"%.1f\" height=\"6\" fill=\"#bbb\" stroke=\"#000\"/>",
+            "<rect x=\"%.1f\" y=\"2.5\" width=\"%.1f\" height=\"5\" fill=\"#bbb\" stroke=\"#000\"/>",
             from, Math.max(1, to - from))
         + stroke(0, 3)
         + stroke(middle, 1.2)
@@ -63,7 +63,7 @@ public record RangeBar(double low, double middle, double high, String words) {
   private String stroke(double over, double width) {
     double x = Math.max(2, Math.min(WIDTH - 2, 2 + at(over) * (WIDTH - 4)));
     return format(
-        "<path d=\"M%.1f 0V%d\" stroke=\"#000\" stroke-width=\"%.1f\"/>", x, HEIGHT, width);
+        "<path d=\"M%.1f 1V%d\" stroke=\"#000\" stroke-width=\"%.1f\"/>", x, HEIGHT - 1, width);
   }
 
   private static String format(String pattern, Object... values) {

@@ -43,7 +43,7 @@ final class CheckTable {
     page.paragraph(
         "Each row shows the loading that comes nearest to the limit",
         report.spread().isPresent()
-            ? "The bar holds the figure in 95 of 100 boats measured like this; left of the upright,"
+            ? "The bar holds the figure in 95 of 100 boats measured like this; before the upright,"
                 + " the limit, it falls short"
             : "The bar shows the margin that is left",
         "A number in brackets is that of the source, on the last sheet");
