@@ -49,8 +49,8 @@ final class ProgressLine implements Progress {
         switch (stage) {
           case CREW -> "Trying how many people and how much weight it carries";
           case CHANGES -> "Trying changes to the boat: " + done + " of " + of;
-          case GAINS -> "Working out what a change buys: " + done + " of " + of;
-          case COSTS -> "Working out what a change costs: " + done + " of " + of;
+          case GAINS -> "Working out what each change gains: " + done + " of " + of;
+          case COSTS -> "Working out what each change makes worse: " + done + " of " + of;
           case SPREAD -> "Moving each measurement by its spread: " + done + " of " + of;
         };
   }

@@ -40,8 +40,8 @@ class ProgressLineTest {
     assertThat(screen.toString(UTF_8))
         .isEqualTo(
             "\rSetting the pages (Ctrl-C stops it)"
-                + "\rWorking out what a change buys: 3 of 8 (Ctrl-C stops it)"
-                + "\rTrying changes to the boat: 14 of 23 (Ctrl-C stops it)  "
+                + "\rWorking out what each change gains: 3 of 8 (Ctrl-C stops it)"
+                + "\rTrying changes to the boat: 14 of 23 (Ctrl-C stops it)      "
                 + "\r"
                 + " ".repeat(54 + "^C".length())
                 + "\r");
@@ -83,7 +83,7 @@ class ProgressLineTest {
             "\rSetting the pages (Ctrl-C stops it)"
                 + taken
                 + "It floats.\n"
-                + "\rWorking out what a change costs: 2 of 4 (Ctrl-C stops it)");
+                + "\rWorking out what each change makes worse: 2 of 4 (Ctrl-C stops it)");
     line.printWaiting();
     assertThat(screen.toString(UTF_8)).containsOnlyOnce("It floats.");
   }
