@@ -25,6 +25,9 @@ public final class BoatModel {
   /** The greatest volume that two chambers may share, m³; less is the tape's error. */
   private static final double OVERLAP = 0.0005;
 
+  /** The time for which people must be held up, "swamped-minutes" of the default rules, s. */
+  private static final double HELD_UP = 3600;
+
   /** Twins are cut out of the two halves of one hull and have equal volumes to this share. */
   private static final double ALIKE = 1e-6;
 
@@ -33,6 +36,7 @@ public final class BoatModel {
   private final HullForm form;
   private final List<Space> spaces;
   private final LocalDate today;
+  private final double heldUp;
   private final List<FloodPoint> edges;
   private final BuoyancyKey dryKey;
   private final BuoyancyKey swampedKey;
@@ -45,7 +49,13 @@ public final class BoatModel {
   private final Map<Kit, Vector3> slidToStarboard = new ConcurrentHashMap<>();
 
   private BoatModel(
-      Boat boat, List<Boat> fewerAnswers, HullForm form, List<Space> spaces, LocalDate today) {
+      Boat boat,
+      List<Boat> fewerAnswers,
+      HullForm form,
+      List<Space> spaces,
+      LocalDate today,
+      double heldUp) {
+    this.heldUp = heldUp;
     this.boat = boat;
     this.fewerAnswers = fewerAnswers;
     this.form = form;
@@ -77,7 +87,7 @@ public final class BoatModel {
         .map(ChecklistEffects::of)
         .filter(bound -> ChecklistEffects.isChanged(ChecklistEffects.of(inForce), bound))
         .forEach(fewer::add);
-    return of(ChecklistEffects.of(inForce), fewer, HullForm.of(inForce.hull()), today);
+    return of(ChecklistEffects.of(inForce), fewer, HullForm.of(inForce.hull()), today, HELD_UP);
   }
 
   /**
@@ -92,7 +102,15 @@ public final class BoatModel {
             .filter(before -> ChecklistEffects.isChanged(otherwise, before))
             .distinct()
             .toList();
-    return of(otherwise, fewer, form, today);
+    return of(otherwise, fewer, form, today, heldUp);
+  }
+
+  /**
+   * The same boat under rules that want people held up for another time, s: what a leaking chamber
+   * has lost by then does not count.
+   */
+  public BoatModel heldUpFor(double seconds) {
+    return seconds == heldUp ? this : of(boat, fewerAnswers, form, today, seconds);
   }
 
   /**
@@ -105,8 +123,8 @@ public final class BoatModel {
   public BoatModel remeasured(Boat otherwise) {
     Boat other = ChecklistEffects.of(otherwise);
     return other.hull().equals(boat.hull())
-        ? of(other, List.of(), form, today)
-        : of(otherwise, today);
+        ? of(other, List.of(), form, today, heldUp)
+        : of(otherwise, today).heldUpFor(heldUp);
   }
 
   /**
@@ -136,10 +154,11 @@ public final class BoatModel {
 
   private BoatModel bound(Boat other) {
     HullForm ofOther = other.hull().equals(boat.hull()) ? form : HullForm.of(other.hull());
-    return of(other, List.of(), ofOther, today);
+    return of(other, List.of(), ofOther, today, heldUp);
   }
 
-  private static BoatModel of(Boat boat, List<Boat> fewerAnswers, HullForm form, LocalDate today) {
+  private static BoatModel of(
+      Boat boat, List<Boat> fewerAnswers, HullForm form, LocalDate today, double heldUp) {
     PlacementChecks.check(boat, form);
     if (form.rail().isEmpty() && boat.openings().stream().noneMatch(Opening::floodsTheBoat)) {
       throw new UnusableBoat(
@@ -149,13 +168,14 @@ public final class BoatModel {
     }
     List<Space> spaces = new ArrayList<>();
     for (Chamber chamber : boat.chambers()) {
-      chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today)));
+      chamber.parts().forEach(part -> spaces.add(space(form, part, boat, today, heldUp)));
     }
     refuseOverlaps(spaces);
-    return new BoatModel(boat, fewerAnswers, form, spaces, today);
+    return new BoatModel(boat, fewerAnswers, form, spaces, today, heldUp);
   }
 
-  private static Space space(HullForm form, ChamberPart part, Boat boat, LocalDate today) {
+  private static Space space(
+      HullForm form, ChamberPart part, Boat boat, LocalDate today, double heldUp) {
     Solid solid = form.chamber(part.box());
     if (!(solid.volume() > 1e-6)) {
       throw new UnusableBoat(
@@ -170,7 +190,8 @@ public final class BoatModel {
         part,
         solid,
         drawn.straight(),
-        CountedBuoyancy.of(part, drawn, boat.kit(), boat.electrics(), boat.openings(), today));
+        CountedBuoyancy.of(
+            part, drawn, boat.kit(), boat.electrics(), boat.openings(), today, heldUp));
   }
 
   private static void refuseOverlaps(List<Space> spaces) {
@@ -345,14 +366,14 @@ public final class BoatModel {
   /** The same boat as if every claimed chamber passed its test. */
   public BoatModel withClaimsProven() {
     List<Space> proven = spaces.stream().map(Space::withClaimProven).toList();
-    return new BoatModel(boat, fewerAnswers, form, proven, today);
+    return new BoatModel(boat, fewerAnswers, form, proven, today, heldUp);
   }
 
   /** The same boat with one chamber's lift multiplied by a factor. */
   public BoatModel withLiftOf(String chamber, double factor) {
     List<Space> other =
         spaces.stream().map(s -> s.name().equals(chamber) ? s.lifting(factor) : s).toList();
-    return new BoatModel(boat, fewerAnswers, form, other, today);
+    return new BoatModel(boat, fewerAnswers, form, other, today, heldUp);
   }
 
   /** The people of the boat file, seated. */

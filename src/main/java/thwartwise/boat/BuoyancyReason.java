@@ -66,6 +66,14 @@ public sealed interface BuoyancyReason {
       implements BuoyancyReason {}
 
   /**
+   * A leak test that let water in, of which nobody said how high the water stood.
+   *
+   * @param reason why the rest counts
+   * @param head that was taken, m
+   */
+  record AssumedHead(BuoyancyReason reason, double head) implements BuoyancyReason {}
+
+  /**
    * It holds a battery or charger, so it is vented and never sealed.
    *
    * @param volume of air that would count without it, sealed and proven

@@ -67,6 +67,8 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   /**
    * Assesses a chamber on a given day. A hole fills air whatever a test has shown; foam keeps its
    * lift next to a hole.
+   *
+   * @param heldUp the time for which people must be held up, s
    */
   static CountedBuoyancy of(
       ChamberPart chamber,
@@ -74,7 +76,8 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
       List<Kit> kit,
       ElectricalSystem electrics,
       List<Opening> openings,
-      LocalDate today) {
+      LocalDate today,
+      double heldUp) {
     double smaller = drawn.smaller(chamber.measuredVolume());
     if (chamber.filling() instanceof Filling.Foam foam) {
       return foam(foam, smaller);
@@ -91,8 +94,8 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
         .orElseGet(
             () ->
                 holdsWaterBack(chamber)
-                    ? air(chamber, air, drawn, today).besides(stowed)
-                    : air(chamber, air, drawn, today));
+                    ? air(chamber, air, drawn, today, heldUp).besides(stowed)
+                    : air(chamber, air, drawn, today, heldUp));
   }
 
   /**
@@ -139,7 +142,8 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   /** Whether part of what counts fills while people are held up. */
   public boolean leaks() {
     BuoyancyReason sealed = why instanceof BuoyancyReason.LooseStowage with ? with.reason() : why;
-    return sealed instanceof BuoyancyReason.TakesWater;
+    return sealed instanceof BuoyancyReason.TakesWater
+        || sealed instanceof BuoyancyReason.AssumedHead;
   }
 
   /**
@@ -181,7 +185,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   }
 
   private static CountedBuoyancy air(
-      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today) {
+      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today, double heldUp) {
     Filling.Air air = (Filling.Air) chamber.filling();
     return switch (air.seal()) {
       case OPEN -> none(new BuoyancyReason.OpenChamber());
@@ -189,7 +193,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
       case PROVEN ->
           air.repairedSinceTest()
               .map(day -> unproven(smaller, repaired(day, air)))
-              .orElseGet(() -> proven(chamber, smaller, drawn, today));
+              .orElseGet(() -> proven(chamber, smaller, drawn, today, heldUp));
     };
   }
 
@@ -205,7 +209,7 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
   }
 
   private static CountedBuoyancy proven(
-      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today) {
+      ChamberPart chamber, double smaller, Drawn drawn, LocalDate today, double heldUp) {
     if (chamber.test().isEmpty()) {
       return unproven(smaller, new BuoyancyReason.NoLeakTest());
     }
@@ -225,26 +229,25 @@ public record CountedBuoyancy(double share, double ifProven, BuoyancyReason why)
     }
     return new CountedBuoyancy(
             smaller, smaller, BuoyancyReason.ProvenTight.by(test, chamber.sharesSeal()))
-        .leaking(test, drawn);
+        .leaking(test, drawn, heldUp);
   }
 
   /** The share left after the time for which people must be held up. */
-  private CountedBuoyancy leaking(SealTest test, Drawn drawn) {
+  private CountedBuoyancy leaking(SealTest test, Drawn drawn, double heldUp) {
     if (!(test.litresIn() > 0) || !(share > 0)) {
       return this;
     }
     SwampedLeak leak = SwampedLeak.of(test, drawn.depth(), drawn.head());
     double volume = share * drawn.faired();
-    double left = leak.left(volume, SwampedLeak.HELD_UP);
+    double left = leak.left(volume, heldUp);
+    BuoyancyReason takesWater =
+        new BuoyancyReason.TakesWater(
+            why, test.litresIn(), test.minutes(), leak.halfGone(volume) / 60, heldUp / 60, left);
     return new CountedBuoyancy(
         share * left,
         share * left,
-        new BuoyancyReason.TakesWater(
-            why,
-            test.litresIn(),
-            test.minutes(),
-            leak.halfGone(volume) / 60,
-            SwampedLeak.HELD_UP / 60,
-            left));
+        test.head().isPresent()
+            ? takesWater
+            : new BuoyancyReason.AssumedHead(takesWater, SealTest.LEAST_HEAD));
   }
 }

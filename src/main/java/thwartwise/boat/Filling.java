@@ -92,6 +92,12 @@ public sealed interface Filling {
     /** An older test is out of date (judgement). */
     public static final int FRESH_MONTHS = 12;
 
+    /**
+     * The head of water taken for a leak test where nobody knows it, about a hand, m (judgement). A
+     * chamber that leaked at a small head leaks much more at a larger one.
+     */
+    public static final double LEAST_HEAD = 0.1;
+
     /** A shorter test shows nothing (judgement; the class below floods for fifteen minutes). */
     public static final double LEAST_MINUTES = 10;
 

@@ -17,21 +17,16 @@ import thwartwise.boat.Filling.SealTest;
  * @param rate at which it fills, m³/s
  */
 record SwampedLeak(double rate) {
-  /**
-   * The time for which people must be held up; the limit "swamped-minutes" of the default rules, s.
-   */
-  static final double HELD_UP = 3600;
-
   /** The assumed height of the leak, as a share of the height under water. */
   private static final double LEAK_HEIGHT = 0.5;
 
   /**
    * @param depth of the chamber, from its lowest point to its highest, m; a test without a stated
-   *     head is assumed to have filled it or pushed it under, as the help says
+   *     head counts as one under a hand of water, since more would flatter
    * @param swamped head of water above its lowest point when the boat is swamped, m
    */
   static SwampedLeak of(SealTest test, double depth, double swamped) {
-    double tested = test.head().orElse(depth);
+    double tested = test.head().orElse(Math.min(SealTest.LEAST_HEAD, depth));
     double rate = test.litresIn() / 1000 / (test.minutes() * 60);
     return new SwampedLeak(rate * faster(tested, swamped, depth));
   }

@@ -70,7 +70,6 @@ public final class AppliedRules {
    * @param balances equilibria found for this boat and for others of the same hull
    */
   public AppliedRules(BoatModel model, RuleBook book, BalanceCache balances) {
-    this.model = model;
     this.balances = balances;
     UnitFormat units = new UnitFormat(model.boat().units());
     this.calm = book.in(units.system());
@@ -79,8 +78,14 @@ public final class AppliedRules {
             WaterAdjustedLimits.tightened(calm.base(), model.boat().waters(), units),
             calm.others());
     this.inForce = this.book.inForce(model);
+    this.model = model.heldUpFor(60 * inForce.value("swamped-minutes"));
     this.caps = this.book.figures(model);
     this.plausibility = Plausibility.of(model, calm.base());
+  }
+
+  /** The boat under them: what counts of a leaking chamber follows from how long it must lift. */
+  public BoatModel model() {
+    return model;
   }
 
   /** Our own limits, tightened by the sets that apply and take part. */
@@ -249,7 +254,7 @@ public final class AppliedRules {
 
   private MilderBoat milderBoat(BoatModel before) {
     AppliedRules rules = new AppliedRules(before, calm, balances);
-    CrewAssessment assessment = new CrewAssessment(before, rules.inForce, balances);
+    CrewAssessment assessment = new CrewAssessment(rules.model, rules.inForce, balances);
     return new MilderBoat(rules, new Limits(assessment, rules.inForce, rules.caps));
   }
 

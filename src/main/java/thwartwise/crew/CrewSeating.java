@@ -47,7 +47,7 @@ public final class CrewSeating {
 
   /** The seats under our own set alone, whatever the boat's load limit is. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, RuleBook.of(rules)), members, false);
+    return of(new AppliedRules(model, RuleBook.of(rules)), members, false);
   }
 
   /**
@@ -55,7 +55,7 @@ public final class CrewSeating {
    * the load limit of the boat, because a reader of that number must be able to rely on it.
    */
   public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
-    return of(model, new AppliedRules(model, book), members, true);
+    return of(new AppliedRules(model, book), members, true);
   }
 
   /**
@@ -75,10 +75,10 @@ public final class CrewSeating {
   }
 
   private static CrewAnswer of(
-      BoatModel model, AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
+      AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
     return of(
         applied,
-        new CrewAssessment(model, applied.inForce()),
+        new CrewAssessment(applied.model(), applied.inForce()),
         members,
         withinLoad,
         loaded -> List.of());

@@ -98,10 +98,10 @@ public final class Inspection implements InspectedBoat {
       LocalDate date,
       BalanceCache balances,
       Map<Seating, Double> widenings) {
-    this.model = model;
     this.date = date;
     this.book = book;
     this.applied = new AppliedRules(model, book, balances);
+    this.model = applied.model();
     this.rules = applied.inForce();
     this.assessment = new CrewAssessment(model, rules, balances, widenings);
     this.limits = new Limits(assessment, rules, applied.caps());

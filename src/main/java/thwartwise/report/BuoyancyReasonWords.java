@@ -23,6 +23,12 @@ public record BuoyancyReasonWords(UnitFormat units) {
           + "; what is stowed loose takes up "
           + units.litres(stowage.volume(), Side.UP);
     }
+    if (reason instanceof BuoyancyReason.AssumedHead assumed) {
+      return of(assumed.reason())
+          + "; how high the water stood in its test is not stated, so "
+          + units.mark(assumed.head())
+          + " is taken: state it";
+    }
     if (reason instanceof BuoyancyReason.TakesWater leak) {
       return of(leak.reason()) + "; " + LeakWords.of(leak, units);
     }

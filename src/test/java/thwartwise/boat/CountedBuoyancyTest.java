@@ -192,7 +192,8 @@ class CountedBuoyancyTest {
             List.of(),
             ElectricalSystem.NONE,
             List.of(),
-            TODAY)
+            TODAY,
+            HOUR)
         .share();
   }
 
@@ -303,7 +304,13 @@ class CountedBuoyancyTest {
         .map(
             part ->
                 CountedBuoyancy.of(
-                        part, DRAWN, List.of(battery), ElectricalSystem.NONE, List.of(), TODAY)
+                        part,
+                        DRAWN,
+                        List.of(battery),
+                        ElectricalSystem.NONE,
+                        List.of(),
+                        TODAY,
+                        HOUR)
                     .share())
         .toList();
   }
@@ -366,6 +373,9 @@ class CountedBuoyancyTest {
     assertThat(box.opening(hatch).model().spaces().get(0).counting().share()).isZero();
   }
 
+  /** The time for which people must be held up, s. */
+  private static final double HOUR = 3600;
+
   private static Opening opening(String name, Optional<String> closedBy, Optional<String> into) {
     return new Opening(name, Vector3.of(0.5, 0, 0.3), 0.2, true, closedBy, into, Optional.empty());
   }
@@ -377,7 +387,8 @@ class CountedBuoyancyTest {
         List.of(),
         ElectricalSystem.NONE,
         List.of(openings),
-        TODAY);
+        TODAY,
+        HOUR);
   }
 
   private static Kit kit(String name, Vector3 at, Optional<String> in) {
@@ -393,7 +404,8 @@ class CountedBuoyancyTest {
   }
 
   private static SealTest test(LocalDate date, double minutes, double litres) {
-    return new SealTest(date, "water poured in", minutes, litres, "owner");
+    return new SealTest(
+        date, "water poured in", minutes, litres, "owner", Optional.of(DRAWN.depth()));
   }
 
   private static void counts(Filling filling, double share, double ifProven, String why) {
@@ -411,7 +423,8 @@ class CountedBuoyancyTest {
         List.of(),
         ElectricalSystem.NONE,
         List.of(),
-        TODAY);
+        TODAY,
+        HOUR);
   }
 
   private static CountedBuoyancy of(Filling filling, Kit kit) {
@@ -421,7 +434,8 @@ class CountedBuoyancyTest {
         List.of(kit),
         ElectricalSystem.NONE,
         List.of(),
-        TODAY);
+        TODAY,
+        HOUR);
   }
 
   /** Its name says nothing: an owner calls it what he likes. */
@@ -433,7 +447,7 @@ class CountedBuoyancyTest {
         new Chamber("locker", BOX, air(Seal.PROVEN, test(TODAY, 20, 0)), Optional.empty(), false);
     CountedBuoyancy counting =
         CountedBuoyancy.of(
-            locker.parts().get(0), DRAWN, List.of(bank), electrics, List.of(), TODAY);
+            locker.parts().get(0), DRAWN, List.of(bank), electrics, List.of(), TODAY, HOUR);
     assertThat(counting.share()).isZero();
     assertThat(BuoyancyReasonWords.of(counting.why(), UnitFormat.METRIC))
         .startsWith("holds the house bank: such a space is vented");

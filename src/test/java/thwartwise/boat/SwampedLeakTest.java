@@ -101,12 +101,25 @@ class SwampedLeakTest {
     }
   }
 
-  /** As the help says: filled to the lid, or pushed under. */
+  /**
+   * The less stood over a leak the faster it runs when swamped, so nobody gains by leaving it out.
+   * By hand: the leak halfway up 0.1 m has 0.05 m over it in the test and 0.4 m swamped.
+   */
   @Test
-  void a_test_without_a_head_is_taken_to_have_filled_the_chamber() {
+  void a_test_without_a_head_counts_as_one_under_a_hand_of_water() {
     SealTest unknown = new SealTest(LocalDate.of(2026, 5, 2), "water poured in", 10, 0.4, "me");
-    SealTest full = test(0.4e-3 / 600, 10, 0.28);
+    double rate = 0.4e-3 / 600;
     assertThat(SwampedLeak.of(unknown, 0.28, 0.45).rate())
-        .isCloseTo(SwampedLeak.of(full, 0.28, 0.45).rate(), within(1e-18));
+        .isCloseTo(8 * rate, within(SHARE))
+        .isGreaterThan(SwampedLeak.of(test(rate, 10, 0.28), 0.28, 0.45).rate());
+  }
+
+  /** A chamber lower than a hand was full, at most. */
+  @Test
+  void no_more_water_is_taken_than_the_chamber_is_deep() {
+    SealTest unknown = new SealTest(LocalDate.of(2026, 5, 2), "water poured in", 10, 0.4, "me");
+    SealTest full = test(0.4e-3 / 600, 10, 0.06);
+    assertThat(SwampedLeak.of(unknown, 0.06, 0.45).rate())
+        .isEqualTo(SwampedLeak.of(full, 0.06, 0.45).rate());
   }
 }

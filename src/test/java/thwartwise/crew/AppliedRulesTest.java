@@ -19,6 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
+import thwartwise.boat.Filling;
+import thwartwise.boat.Filling.Seal;
+import thwartwise.boat.Filling.SealTest;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
 import thwartwise.boat.Propulsion;
@@ -103,6 +106,44 @@ class AppliedRulesTest {
             { "formula": "kilograms of load at most", "kg": %d, "basis": "READ", "source": "a board" } ] }
         """
         .formatted(people, kilograms);
+  }
+
+  /** A litre in an hour: of 0.1 m³ and more a hundredth is gone by then, and twice that in two. */
+  @Test
+  void a_set_may_want_people_held_up_longer_and_a_leaking_chamber_counts_for_less() {
+    BoxBoat box = BoxBoat.of(3, 1.2, 0.4).proven("fore locker", new Span(2.5, 3));
+    SealTest leaked = new SealTest(BoxBoat.TODAY, "held under", 60, 1, "me", Optional.of(0.4));
+    Boat boat =
+        box.boat()
+            .withChambers(
+                box.boat().chambers().stream()
+                    .map(c -> c.filledWith(new Filling.Air(Seal.PROVEN, Optional.of(leaked))))
+                    .toList());
+    BoatModel model = BoatModel.of(boat, BoxBoat.TODAY);
+    double whole = box.model().spaces().get(0).counting().share();
+    double hour = new AppliedRules(model, ALONE).model().spaces().get(0).counting().share();
+    assertThat(hour).isEqualTo(model.spaces().get(0).counting().share()).isLessThan(whole);
+    assertThat(lifting(model, 120)).isCloseTo(whole - 2 * (whole - hour), within(1e-9));
+    assertThat(lifting(model, 30)).as("never laxer").isEqualTo(hour);
+  }
+
+  private static double lifting(BoatModel model, int minutes) {
+    RuleSet set =
+        RuleSetFile.alternative(
+            """
+            { "format": "thwartwise/rules/1", "name": "lake", "edition": "1", "appliesTo": "all",
+              "limits": { "swamped-minutes": { "value": %d, "unit": "min", "basis": "judgement",
+                "source": "few pass by" } } }
+            """
+                .formatted(minutes),
+            "lake",
+            OWN);
+    return new AppliedRules(model, new RuleBook(OWN, List.of(set)))
+        .model()
+        .spaces()
+        .get(0)
+        .counting()
+        .share();
   }
 
   @ParameterizedTest

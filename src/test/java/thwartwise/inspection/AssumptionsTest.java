@@ -55,7 +55,7 @@ class AssumptionsTest {
     BoxBoat box = BoxBoat.of(3, 1.2, 0.4).proven("fore locker", new Span(2.5, 3));
     assertThat(AssumptionWords.of(Assumptions.of(box.model(), RULES), UnitFormat.METRIC))
         .noneMatch(words -> words.startsWith("Of a chamber that let water in"));
-    SealTest test = new SealTest(BoxBoat.TODAY, "held under", 20, 0.5, "me");
+    SealTest test = new SealTest(BoxBoat.TODAY, "held under", 20, 0.5, "me", Optional.of(0.4));
     Filling leaking = new Filling.Air(Seal.PROVEN, Optional.of(test));
     Boat boat = box.boat();
     BoatModel model =

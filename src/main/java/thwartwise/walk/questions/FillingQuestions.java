@@ -19,12 +19,6 @@ import thwartwise.walk.engine.WordQuestions;
 public record FillingQuestions(Replay replay, QuantityQuestions quantities, LocalDate today) {
   private static final int OLDEST_YEARS = 50;
 
-  /**
-   * The head of water assumed for a leak test where nobody knows it, about a hand, m (judgement). A
-   * chamber that leaked at a small head leaks much more at a larger one.
-   */
-  private static final double LEAST_HEAD = 0.1;
-
   public Filling filling(String key, String subject) {
     return filling(key, subject, subject);
   }
@@ -135,7 +129,7 @@ public record FillingQuestions(Replay replay, QuantityQuestions quantities, Loca
             .how("From its lowest point up to the water that leaked, inside or outside it.")
             .why("Under a hand of water a leak runs slower than when the boat is swamped.")
             .within(quantities.usual(BoatQuantity.TEST_HEAD))
-            .orElse(LEAST_HEAD, quantities.show(LEAST_HEAD)));
+            .orElse(SealTest.LEAST_HEAD, quantities.show(SealTest.LEAST_HEAD)));
   }
 
   public LocalDate day(String key, String subject) {
