@@ -3,6 +3,7 @@ package thwartwise.inspection;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import thwartwise.TestThread;
 import thwartwise.boat.Boat;
 import thwartwise.crew.Lazy;
 import thwartwise.crew.Recommendation;
@@ -44,6 +45,7 @@ public final class InspectedBoats {
 
   /** A test of another boat need not wait until this one is worked out. */
   private static Supplier<Report> inspected(Boat boat, RuleBook book) {
-    return Lazy.of(() -> Inspection.withoutAdvice(boat, book, PlainHulls.TODAY));
+    return Lazy.of(
+        () -> TestThread.of(() -> Inspection.withoutAdvice(boat, book, PlainHulls.TODAY)));
   }
 }

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.TestThread;
 import thwartwise.boat.Boat;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
@@ -89,7 +90,8 @@ class PlainWordsTest {
     return record(
         boat,
         Sheet.TODAY,
-        Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), Sheet.TODAY));
+        TestThread.of(
+            () -> Inspection.withoutAdvice(boat, RuleSetFile.bundledRuleBook(), Sheet.TODAY)));
   }
 
   private static InspectionRecord record(Boat boat, LocalDate day, Report report) {
