@@ -30,11 +30,12 @@ public final class MeasuringSheet implements PrintedSheet {
 
   private static final String AFTER_THE_KIT =
       "The walk asks for these in this very order, after the kit, once you answer that there are"
-          + " any; battery, motor and panel are weighed with the kit.";
+          + " any; battery, motor and panel are weighed with the kit. How things were measured comes"
+          + " last, after the people.";
 
   private static final String MORE =
-      "Rowlocks, cleats, anchor line, leaks, battery, electric motor, solar panel and wires are on a"
-          + " sheet of their own: sheet --fittings.";
+      "Rowlocks, cleats, anchor line, leaks, battery, electric motor, solar panel, wires and how"
+          + " things were measured are on a sheet of their own: sheet --fittings.";
 
   /**
    * A table with more fields than this is transposed, so that its things stand next to each other.
@@ -77,6 +78,7 @@ public final class MeasuringSheet implements PrintedSheet {
           Map.entry("electrics.panel.watts", "A solar panel"),
           Map.entry("electrics.circuit", "Wires from the battery"),
           Map.entry("electrics.mainSwitch", "One switch and one fuse for all of them"),
+          Map.entry("measuredHow.hull weight", "How things were measured"),
           Map.entry("person", "People"),
           Map.entry("measuredHow.other", "Measured otherwise than the rest of its kind"),
           Map.entry("waters.waves", "The water it is for"));

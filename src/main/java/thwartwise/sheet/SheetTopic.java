@@ -4,14 +4,14 @@ import java.util.List;
 import thwartwise.sheet.SheetRun.Asked;
 
 /**
- * The subject of a sheet: the boat with all it carries, or the fittings, which most people need not
- * measure.
+ * The subject of a sheet: the boat with all it carries, or the fittings and how things were
+ * measured, which most people need not write down.
  */
 public enum SheetTopic {
   BOAT("Measuring sheet", "measuring sheet"),
   FITTINGS("Measuring sheet: fittings and wires", "measuring sheet fittings");
 
-  private static final List<String> FITTED = List.of("electrics.", "outfit.");
+  private static final List<String> FITTED = List.of("electrics.", "outfit.", "measuredHow.");
 
   private final String title;
   private final String fileName;

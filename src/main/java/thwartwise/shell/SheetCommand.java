@@ -73,7 +73,7 @@ final class SheetCommand implements ShellCommand {
           sheet --units feet --paper letter
           sheet --points 5            for a round side
           sheet --boat custard-tart   with what is known of that boat
-          sheet --fittings            rowlocks, cleats, anchor line, leaks, wires
+          sheet --fittings            rowlocks, anchor line, leaks, wires, how measured
           sheet --proof --boat custard-tart   for "prove", beside the landing
 
         Of a known boat the sheet has what the boat file says, and room for what it

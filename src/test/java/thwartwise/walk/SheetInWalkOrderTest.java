@@ -9,7 +9,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.Cleat;
@@ -50,7 +52,19 @@ class SheetInWalkOrderTest {
   }
 
   private static MeasuringSheet known(Boat boat, LocalDate day) {
-    return MeasuringSheet.of(SheetTopic.BOAT, Sheet.walk(), boat, day);
+    return known(SheetTopic.BOAT, boat, day);
+  }
+
+  private static MeasuringSheet known(SheetTopic topic, Boat boat, LocalDate day) {
+    return MeasuringSheet.of(topic, Sheet.walk(), boat, day);
+  }
+
+  /** How things were measured is on the sheet of the fittings; the walk asks for it last. */
+  private static void inOrder(Function<SheetTopic, MeasuringSheet> sheets, List<String> asked) {
+    Map<Boolean, List<String>> ofMethods =
+        asked.stream().collect(Collectors.partitioningBy(key -> key.startsWith("measuredHow.")));
+    inOrder(sheets.apply(SheetTopic.BOAT), ofMethods.get(false));
+    inOrder(sheets.apply(SheetTopic.FITTINGS), ofMethods.get(true));
   }
 
   private static void inOrder(MeasuringSheet sheet, List<String> asked) {
@@ -84,7 +98,7 @@ class SheetInWalkOrderTest {
               .filter(key -> !OTHER_SIDE.matcher(key).matches())
               .toList();
       assertThat(asked).hasSizeGreaterThan(20);
-      inOrder(blank(), asked);
+      inOrder(SheetInWalkOrderTest::blank, asked);
     }
   }
 
@@ -93,7 +107,7 @@ class SheetInWalkOrderTest {
     for (Sheet noted : List.of(Sheet.full(true), Sheet.saidHow())) {
       List<Answer> answers = noted.toTheEnd();
       Boat boat = Sheet.boat(answers);
-      inOrder(known(boat, Sheet.TODAY), measured(answers));
+      inOrder(topic -> known(topic, boat, Sheet.TODAY), measured(answers));
     }
   }
 
@@ -131,7 +145,7 @@ class SheetInWalkOrderTest {
     MeasuringSheet sheet = MeasuringSheet.of(SheetTopic.FITTINGS, Sheet.walk(), boat, Sheet.TODAY);
     Map<String, String> written = new LinkedHashMap<>();
     sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
-    written.keySet().removeIf(key -> key.startsWith("outfit."));
+    written.keySet().removeIf(key -> key.startsWith("outfit.") || key.startsWith("measuredHow."));
     assertThat(written.keySet()).allMatch(key -> key.startsWith("electrics."));
     assertThat(known(boat, Sheet.TODAY).cells())
         .noneMatch(cell -> cell.question().startsWith("electrics."));
@@ -160,9 +174,12 @@ class SheetInWalkOrderTest {
   @Test
   void a_walk_from_the_filled_sheet_makes_the_boat_of_the_sheet() {
     Boat boat = Sheet.saidHow().boat();
-    MeasuringSheet sheet = known(boat, Sheet.TODAY);
     Map<String, String> written = new HashMap<>();
-    sheet.cells().forEach(cell -> written.put(cell.question(), cell.written()));
+    for (SheetTopic topic : SheetTopic.values()) {
+      known(topic, boat, Sheet.TODAY)
+          .cells()
+          .forEach(cell -> written.put(cell.question(), cell.written()));
+    }
     assertThat(written)
         .containsEntry("measuredHow.kit weights", "luggage scale")
         .containsEntry("measuredHow.other.1.name", "battery")
@@ -216,6 +233,7 @@ class SheetInWalkOrderTest {
     assertThat(blank().toString()).doesNotContain("And also");
     assertThat(blank(SheetTopic.FITTINGS).toString())
         .startsWith("Measuring sheet: fittings and wires")
+        .contains("How things were measured")
         .doesNotContain("And also");
     assertThat(blank().cells()).allMatch(cell -> cell.written().isEmpty());
   }
