@@ -65,7 +65,7 @@ class TrialOfTodayTest {
     assertThat(shell.out().replaceAll("[\\s\u00a0]+", " "))
         .contains(
             ASKED,
-            "each out first and each left in it alone. In doubt: no. Level, off the",
+            "when each got out first, and when each was left in it alone. In doubt: no. Level, off",
             "not worked out): with one person of 80 kg, on 1 June 2026, by Ann Lee.",
             "Working it out again, with what was seen.",
             "Do only those go who sat in it in today's trial, dressed as then",
