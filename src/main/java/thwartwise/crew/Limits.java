@@ -59,17 +59,6 @@ public final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
-  /** The heaviest crew that is allowed, whole kg each, for each number of people. */
-  public List<Crew> heaviestCrews() {
-    return rows.get().stream()
-        .map(
-            row -> {
-              double each = Math.floor(row.each());
-              return new Crew(row.people(), each, search.allowed(row.people(), each));
-            })
-        .toList();
-  }
-
   /** The first allowed seating of this number of adults. */
   public Optional<Seating> firstSeating(int people) {
     return search.firstAllowed(people, design);

@@ -245,16 +245,12 @@ public final class Inspection implements InspectedBoat {
     return CrewSeating.of(applied, assessment, members, unsure);
   }
 
-  /**
-   * The number of allowances with which a seating allows nobody so heavy.
-   *
-   * @param stride between the numbers that are tried, as a factor
-   */
-  double refusing(Seating seating, double each, double stride) {
+  /** The number of allowances with which a seating allows nobody so heavy. */
+  double refusing(Seating seating, double each) {
     double times = 1;
     boolean refused = false;
     while (!refused) {
-      times *= stride;
+      times *= 1.25;
       refused =
           !new CrewAssessment(model, rules, assessment.balances(), Map.of(seating, times))
               .meetsAll(seating, each);

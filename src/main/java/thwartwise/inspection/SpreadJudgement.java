@@ -28,9 +28,8 @@ import thwartwise.spread.SpreadAssessment.Judged;
 /**
  * An inspection with the verdict by its spread. The search under the allowance is a fast screen.
  * For a seating that it allows, and in which fewer than 95 of 100 boats measured like this would
- * meet every limit, more allowances are applied until it is refused, and the search is run again;
- * then the same for the heaviest people of each number. So every reported figure is of one search,
- * and none is above that of the first.
+ * meet every limit, more allowances are applied until it is refused, and the search is run again.
+ * So every reported figure is of one search, and none is above that of the first.
  *
  * @param inspection of the search whose crew is sure enough
  * @param spread empty for measurements that no boat can have, and for a boat that the program does
@@ -50,11 +49,6 @@ record SpreadJudgement(
    * their number are.
    */
   private static final int BY_SEATING = 5;
-
-  private static final double COARSE_STRIDE = 1.25;
-
-  /** A kilogram of the heaviest crews is worth some hundredths of an allowance. */
-  private static final double FINE_STRIDE = 1.02;
 
   /**
    * @param measured the boat of its file
@@ -82,26 +76,15 @@ record SpreadJudgement(
       SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
       Judged judged = assessment.of(inspection.capacity().people(), counting);
       screened = Optional.of(screened.orElse(judged.answer()));
-      Map<Seating, Double> sureMasses =
-          judged.unsure().isEmpty() && judged.answer().recommended() > 0
-              ? assessment.sureMasses(counting)
-              : Map.of();
-      if (judged.unsure().isEmpty() && sureMasses.isEmpty()) {
+      if (judged.unsure().isEmpty()) {
         return new SpreadJudgement(
             inspection,
             Optional.of(judged.answer().loweredFrom(screened.get())),
             spread -> assessment.withEveryFinding(spread, judged, counting),
             loaded -> assessment.unsure(loaded, counting));
       }
-      double stride = round > BY_SEATING ? COARSE_STRIDE : FINE_STRIDE;
-      for (Map.Entry<Seating, Double> sure : sureMasses.entrySet()) {
-        widenings.merge(
-            sure.getKey(),
-            inspection.refusing(sure.getKey(), sure.getValue() + 1, stride),
-            Math::max);
-      }
       for (Seating seating : round > BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
-        widenings.put(seating, inspection.refusing(seating, judged.answer().each(), COARSE_STRIDE));
+        widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
       }
     }
   }

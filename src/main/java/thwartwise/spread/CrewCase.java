@@ -44,13 +44,6 @@ interface CrewCase {
       this(seated, masses, packing, Set.of(Role.LIMITS_CREW));
     }
 
-    /** The same with everybody of one mass weighing another; who is lighter stays so. */
-    SeatedCrew weighing(double each, double other) {
-      List<Double> weighed =
-          masses.stream().map(mass -> mass == each ? other : Math.min(mass, other)).toList();
-      return new SeatedCrew(seated, weighed, packing, asked);
-    }
-
     SeatedCrew asking(Set<Role> roles) {
       return new SeatedCrew(seated, masses, packing, roles);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,9 +40,6 @@ public final class SpreadAssessment {
 
   /** The number of boats in full, with which a share of 95 in 100 scatters by 1.5. */
   private static final int IN_FULL = 200;
-
-  /** A share that 200 boats worked out in full hardly ever bring below what is enough. */
-  private static final double NEARLY_ALL = 0.98;
 
   /** The number of loaded boats of one seating. */
   private static final int CASES = 2;
@@ -175,71 +171,7 @@ public final class SpreadAssessment {
         .toList();
   }
 
-  /**
-   * The greatest mass in which enough boats measured like this meet every limit, whole kg each, by
-   * seating: of the heaviest crew of each number of people, in its worst seating. Empty where all
-   * of them are sure enough. All these crews are near a limit, so only those whose share to second
-   * order is near enough are worked out in full.
-   */
-  public Map<Seating, Double> sureMasses(IntFunction<Runnable> progress) {
-    Map<SeatedCrew, Double> heaviest = new LinkedHashMap<>();
-    for (Limits.Crew crew : limits.heaviestCrews()) {
-      seating(crew.seatings(), crew.each())
-          .ifPresent(s -> worst(s, crew.each(), CASES).forEach(c -> heaviest.put(c, crew.each())));
-    }
-    Map<Seating, Double> sure = new HashMap<>();
-    for (SeatedCrew unsure : unsureOf(List.copyOf(heaviest.keySet()), progress)) {
-      sure.merge(unsure.seated(), sureMass(unsure, heaviest.get(unsure), progress), Math::min);
-    }
-    return sure;
-  }
-
-  private List<SeatedCrew> unsureOf(List<SeatedCrew> crews, IntFunction<Runnable> progress) {
-    if (crews.isEmpty()) {
-      return List.of();
-    }
-    List<CrewCase> cases = List.copyOf(crews);
-    int people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
-    SpreadDraws draws = draws(people, 0, cases, inputs(cases), progress);
-    List<CrewCase> doubtful =
-        cases.stream().filter(c -> isDoubtful(draws.share(c, Map.of()))).toList();
-    Map<CrewCase, Double> inFull =
-        doubtful.isEmpty() ? Map.of() : inFull(doubtful, draws.inputs(), progress);
-    return crews.stream().filter(c -> draws.share(c, inFull) < BoatSpread.ENOUGH).toList();
-  }
-
-  private static boolean isDoubtful(double share) {
-    return share >= BoatSpread.ENOUGH && share < NEARLY_ALL;
-  }
-
-  /** Downward in strides that double until it is sure, and then between the last two. */
-  private double sureMass(SeatedCrew crew, double each, IntFunction<Runnable> progress) {
-    double lightest = rules.value("lightest-person");
-    double unsure = each;
-    double sure = each;
-    for (int stride = 1; sure == unsure && unsure > lightest; stride *= 2) {
-      sure = Math.max(lightest, unsure - stride);
-      if (sure > lightest && isUnsure(crew, each, sure, progress)) {
-        unsure = sure;
-      }
-    }
-    while (unsure - sure > 1) {
-      double between = Math.floor((unsure + sure) / 2);
-      if (isUnsure(crew, each, between, progress)) {
-        unsure = between;
-      } else {
-        sure = between;
-      }
-    }
-    return Math.min(sure, each - 1);
-  }
-
-  private boolean isUnsure(
-      SeatedCrew crew, double each, double other, IntFunction<Runnable> progress) {
-    return !unsureOf(List.of(crew.weighing(each, other)), progress).isEmpty();
-  }
-
-  /** What is asked of the boat besides what limits crew; what only informs is told of one crew. */
+  /** The further questions to the boat; what only informs is reported for one crew. */
   private static Set<Role> asked(boolean informed) {
     return informed ? Set.of(Role.FORBIDS_AN_ACT, Role.INFORMATION) : Set.of(Role.FORBIDS_AN_ACT);
   }
