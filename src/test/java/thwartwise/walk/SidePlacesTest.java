@@ -72,14 +72,14 @@ class SidePlacesTest {
     Reply.Refused asked = (Reply.Refused) Sheet.WALK.take(PORT.upTo("place.1.lies"), "across");
     assertThat(asked.reason())
         .isEqualTo(
-            "\"port side seat\" is named for a side; people on a seat across the boat are reckoned"
+            "\"port side seat\" is named for a side; people on a seat across the boat are counted"
                 + " about the middle line.");
     assertThat(asked.meant()).hasValue("port");
     assertThat(asked.insisted()).hasValue("across indeed");
     Reply.Refused other = (Reply.Refused) Sheet.WALK.take(PORT.upTo("place.1.lies"), "starboard");
     assertThat(other.reason())
         .isEqualTo(
-            "\"port side seat\" is named for a side; people on a seat to starboard are reckoned on"
+            "\"port side seat\" is named for a side; people on a seat to starboard are counted on"
                 + " that side.");
   }
 
