@@ -100,7 +100,11 @@ final class HullSketch {
     }
   }
 
+  /** A row that the narrower side of a lopsided hull does not come to is left out. */
   private List<String> drawn() {
-    return Arrays.stream(cells).map(one -> ("  " + new String(one)).stripTrailing()).toList();
+    return Arrays.stream(cells)
+        .map(one -> ("  " + new String(one)).stripTrailing())
+        .filter(line -> !line.isBlank())
+        .toList();
   }
 }
