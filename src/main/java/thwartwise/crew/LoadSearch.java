@@ -136,7 +136,7 @@ public final class LoadSearch {
    * lower, with such a one at the other end too. What a boat carries at both ends it carries
    * between them, where it trims less.
    */
-  static List<Vector3> spots(BoatModel model) {
+  public static List<Vector3> spots(BoatModel model) {
     List<Vector3> all = LoadingSurfaces.of(model);
     return all.stream()
         .filter(

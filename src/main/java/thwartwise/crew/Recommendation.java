@@ -3,6 +3,7 @@ package thwartwise.crew;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import thwartwise.checks.CheckQuestion;
 import thwartwise.checks.CheckReading;
@@ -122,6 +123,51 @@ public record Recommendation(
   }
 
   /**
+   * A copy with lower limits for some numbers of people; mass of people, load and extra weight
+   * follow them.
+   *
+   * @param lower one for each number of people there is a limit for, none of them above it
+   * @param kit the mass of the kit listed, kg
+   */
+  public Recommendation lowered(List<CrewLimit> lower, double kit) {
+    if (withheld || lower.equals(crewLimits)) {
+      return this;
+    }
+    double mass = greatest(lower, CrewLimit::mass);
+    double most = mass < greatest(crewLimits, CrewLimit::mass) ? Math.min(crew, mass) : crew;
+    double all = Math.floor(kit + Math.max(most, greatest(lower, l -> l.massWithExtra(adult))));
+    return new Recommendation(
+        people,
+        most,
+        Math.min(load, all),
+        Math.min(extra, extraBesides(lower)),
+        adult,
+        staysUpWith,
+        holdsUpWhenSwamped,
+        ifClaimsProven,
+        governedBy,
+        nextPersonBreaks,
+        excludedSeatings,
+        lower,
+        false,
+        reasons,
+        margins,
+        heldOnTo);
+  }
+
+  private static double greatest(List<CrewLimit> limits, ToDoubleFunction<CrewLimit> mass) {
+    return limits.stream().mapToDouble(mass).max().orElse(0);
+  }
+
+  private double extraBesides(List<CrewLimit> limits) {
+    return limits.stream()
+        .filter(l -> l.people == Math.max(1, people))
+        .mapToDouble(CrewLimit::extraMass)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /**
    * The limits of one number of people, none of them heavier than this.
    *
    * @param massLimit whole kg
@@ -158,6 +204,21 @@ public record Recommendation(
               .mapToDouble(l -> Math.min(massLimit, l.massLimit))
               .findFirst()
           : OptionalDouble.of(massLimit);
+    }
+
+    /** A copy with other figures, none of them above these. */
+    public CrewLimit lowered(double each, double extra) {
+      return new CrewLimit(people, each, extra, extraSeating, excludedSeatings, lighter);
+    }
+
+    /** Of all these people, kg. */
+    private double mass() {
+      return people * massLimit;
+    }
+
+    /** Of all these people, none of them heavier than an adult, and of what is besides them, kg. */
+    private double massWithExtra(double adult) {
+      return people * Math.min(massLimit, adult) + Math.max(0, extraMass);
     }
 
     private Stream<CrewLimit> notAbove(List<CrewLimit> others) {

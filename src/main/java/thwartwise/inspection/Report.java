@@ -86,22 +86,23 @@ public record Report(
   }
 
   public Report with(Advice other) {
-    return copy(findings, other, spread);
+    return copy(findings, recommendation, other, spread);
   }
 
   /** A copy with the verdicts by how sure each figure is. */
-  public Report judged(List<Finding> byShare, BoatSpread judged) {
-    return copy(byShare, advice, Optional.of(judged));
+  public Report judged(List<Finding> byShare, Recommendation sureEnough, BoatSpread judged) {
+    return copy(byShare, sureEnough, advice, Optional.of(judged));
   }
 
-  private Report copy(List<Finding> others, Advice other, Optional<BoatSpread> sure) {
+  private Report copy(
+      List<Finding> others, Recommendation lower, Advice other, Optional<BoatSpread> sure) {
     return new Report(
         boat,
         asLoaded,
         atLimit,
         chambers,
         others,
-        recommendation,
+        lower,
         capacityFigures,
         assumptions,
         ruleSet,

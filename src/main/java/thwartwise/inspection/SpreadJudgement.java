@@ -7,13 +7,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.crew.CrewAnswer;
+import thwartwise.crew.Lazy;
 import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadedBoat;
@@ -29,19 +33,22 @@ import thwartwise.spread.SpreadAssessment.Judged;
  * An inspection with the verdict by its spread. The search under the allowance is a fast screen.
  * For a seating that it allows, and in which fewer than 95 of 100 boats measured like this would
  * meet every limit, more allowances are applied until it is refused, and the search is run again.
- * So every reported figure is of one search, and none is above that of the first.
+ * So every reported figure is of one search, and none is above that of the first; the kilograms for
+ * each number of people are lowered once more where too few boats would carry them.
  *
  * @param inspection of the search whose crew is sure enough
  * @param spread empty for measurements that no boat can have, and for a boat that the program does
  *     not cover
  * @param everyFinding judges those findings, too, that decide nothing
  * @param unsure selects the loaded boats that are not sure enough
+ * @param sureLimits of each number of people
  */
 record SpreadJudgement(
     Inspection inspection,
     Optional<BoatSpread> spread,
     UnaryOperator<BoatSpread> everyFinding,
-    UnaryOperator<List<LoadedBoat>> unsure)
+    UnaryOperator<List<LoadedBoat>> unsure,
+    Supplier<List<CrewLimit>> sureLimits)
     implements JudgedBoat {
 
   /**
@@ -71,7 +78,7 @@ record SpreadJudgement(
       Inspection inspection = inspect.apply(widenings);
       if (!inspection.refusals().isEmpty()) {
         return new SpreadJudgement(
-            inspection, Optional.empty(), spread -> spread, loaded -> List.of());
+            inspection, Optional.empty(), spread -> spread, loaded -> List.of(), List::of);
       }
       SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
       Judged judged = assessment.of(inspection.capacity().people(), counting);
@@ -81,12 +88,19 @@ record SpreadJudgement(
             inspection,
             Optional.of(judged.answer().loweredFrom(screened.get())),
             spread -> assessment.withEveryFinding(spread, judged, counting),
-            loaded -> assessment.unsure(loaded, counting));
+            loaded -> assessment.unsure(loaded, counting),
+            Lazy.of(() -> sureLimits(inspection, assessment, counting)));
       }
       for (Seating seating : round > BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
         widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
       }
     }
+  }
+
+  private static List<CrewLimit> sureLimits(
+      Inspection inspection, SpreadAssessment assessment, IntFunction<Runnable> counting) {
+    return assessment.sureLimits(
+        inspection.recommendation().crewLimits(), inspection.capacity().people(), counting);
   }
 
   /** Every seating of as many people as the ones that are not sure enough. */
@@ -100,7 +114,8 @@ record SpreadJudgement(
 
   /** The same with every finding judged, which takes longer. */
   private SpreadJudgement ofEveryFinding() {
-    return new SpreadJudgement(inspection, spread.map(everyFinding), everyFinding, unsure);
+    return new SpreadJudgement(
+        inspection, spread.map(everyFinding), everyFinding, unsure, sureLimits);
   }
 
   @Override
@@ -117,8 +132,19 @@ record SpreadJudgement(
   Report judgedByCrew() {
     Report screened = inspection.report();
     return spread
-        .map(judged -> screened.judged(byShare(screened.findings(), judged), judged))
+        .map(
+            judged ->
+                screened.judged(
+                    byShare(screened.findings(), judged),
+                    lowered(screened.recommendation()),
+                    judged))
         .orElse(screened);
+  }
+
+  private Recommendation lowered(Recommendation screened) {
+    return screened.withheld()
+        ? screened
+        : screened.lowered(sureLimits.get(), inspection.model().boat().kitMass());
   }
 
   private static List<Finding> byShare(List<Finding> findings, BoatSpread judged) {

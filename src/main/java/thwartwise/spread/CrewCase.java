@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
+import thwartwise.boat.Loading;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Role;
 import thwartwise.crew.Seating;
@@ -42,6 +43,12 @@ interface CrewCase {
     /** The case for the checks that limit the crew. */
     SeatedCrew(Seating seated, List<Double> masses, Packing packing) {
       this(seated, masses, packing, Set.of(Role.LIMITS_CREW));
+    }
+
+    /** The same with nobody heavier than this, kg. */
+    SeatedCrew upTo(double heaviest) {
+      return new SeatedCrew(
+          seated, masses.stream().map(mass -> Math.min(mass, heaviest)).toList(), packing, asked);
     }
 
     SeatedCrew asking(Set<Role> roles) {
@@ -91,6 +98,34 @@ interface CrewCase {
               .mapToObj(i -> named.get(i).withMass(named.get(i).mass() * factors.get(i)))
               .toList();
       return LoadedBoat.of(model, weighed);
+    }
+  }
+
+  /** A seated crew with something more aboard besides. */
+  record LadenCrew(SeatedCrew crew, Loading.Weight extra) implements CrewCase {
+    @Override
+    public Optional<Seating> seating() {
+      return crew.seating();
+    }
+
+    @Override
+    public int people() {
+      return crew.people();
+    }
+
+    @Override
+    public boolean isAsLoaded() {
+      return false;
+    }
+
+    @Override
+    public Set<Role> asked() {
+      return crew.asked();
+    }
+
+    @Override
+    public LoadedBoat aboard(BoatModel model, List<Double> factors) {
+      return crew.aboard(model, factors).with(extra);
     }
   }
 }

@@ -10,17 +10,22 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullCorrection;
+import thwartwise.boat.Loading;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
+import thwartwise.crew.LoadSearch;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
+import thwartwise.spread.CrewCase.LadenCrew;
 import thwartwise.spread.CrewCase.NamedPeople;
 import thwartwise.spread.CrewCase.SeatedCrew;
 import thwartwise.uncertainty.Distribution;
@@ -169,6 +174,76 @@ public final class SpreadAssessment {
         .filter(i -> draws.share(cases.get(i), inFull) < BoatSpread.ENOUGH)
         .mapToObj(nearest::get)
         .toList();
+  }
+
+  /**
+   * The limits of each number of people with which enough boats measured like this meet every
+   * limit: the mass of each in the worst seating that the screen allows, and the extra weight at
+   * its worst spot in the seating it is reported for.
+   *
+   * @param screened the limits of the search
+   * @param adults that are sure enough
+   */
+  public List<CrewLimit> sureLimits(
+      List<CrewLimit> screened, int adults, IntFunction<Runnable> progress) {
+    double adult = rules.value("design-person");
+    SureLimits sure = new SureLimits();
+    for (CrewLimit limit : screened) {
+      double known = limit.people() <= adults ? adult : rules.value("lightest-person");
+      heaviest(limit)
+          .ifPresent(crew -> sure.addMass(limit, Math.min(known, limit.massLimit()), crew::upTo));
+      if (limit.extraMass() >= 1) {
+        laden(limit)
+            .ifPresent(
+                crew ->
+                    sure.addExtra(
+                        limit,
+                        mass ->
+                            new LadenCrew(
+                                crew.crew(), new Loading.Weight(mass, crew.extra().at()))));
+      }
+    }
+    return sure.of(screened, crews -> shares(crews, progress));
+  }
+
+  private Optional<SeatedCrew> heaviest(CrewLimit limit) {
+    List<Seating> allowed =
+        Seating.of(limit.people(), model.boat().places()).stream()
+            .filter(seating -> !limit.excludedSeatings().contains(seating.places(model)))
+            .toList();
+    return seating(allowed, limit.massLimit())
+        .flatMap(seating -> worst(seating, limit.massLimit(), 1).stream().findFirst());
+  }
+
+  /** The crew with extra weight that comes nearest to a limit. */
+  private Optional<LadenCrew> laden(CrewLimit limit) {
+    double each = Math.min(limit.massLimit(), rules.value("design-person"));
+    return Seating.of(limit.people(), model.boat().places()).stream()
+        .filter(
+            seating ->
+                limit.extraSeating().isEmpty()
+                    || seating.places(model).equals(limit.extraSeating()))
+        .flatMap(seating -> laden(seating, each, limit.extraMass()))
+        .min(
+            Comparator.comparingDouble(
+                crew ->
+                    assessment.nearness(
+                        crew.aboard(model, Collections.nCopies(crew.people(), 1.0)))));
+  }
+
+  private Stream<LadenCrew> laden(Seating seating, double each, double extra) {
+    return assessment.loadedBoats(seating, each).stream()
+        .map(loaded -> asCase(seating, loaded))
+        .flatMap(
+            crew ->
+                LoadSearch.spots(model).stream()
+                    .map(at -> new LadenCrew(crew, new Loading.Weight(extra, at))));
+  }
+
+  /** To second order. */
+  private Map<CrewCase, Double> shares(List<CrewCase> cases, IntFunction<Runnable> progress) {
+    int people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
+    return draws(people, 0, cases, inputs(cases), progress).shares();
   }
 
   /** The further questions to the boat; what only informs is reported for one crew. */

@@ -123,6 +123,11 @@ final class SpreadDraws {
     return Math.min(shares.get().get(crew), inFull.getOrDefault(crew, 1.0));
   }
 
+  /** The share of boats in which all of a case is met, to second order. */
+  Map<CrewCase, Double> shares() {
+    return shares.get();
+  }
+
   private double share(Predicate<Draw> holds) {
     return (double) draws.get().parallelStream().filter(holds).count() / DRAWS;
   }
