@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Place;
@@ -64,14 +66,16 @@ public final class CrewSeating {
    * seated again.
    *
    * @param assessment with the allowances of the seatings of unnamed people
+   * @param load the load limit that is reported for the boat, kg
    * @param unsure selects the loaded boats that are not sure enough
    */
   public static CrewAnswer of(
       AppliedRules applied,
       CrewAssessment assessment,
       List<NamedPerson> members,
+      DoubleSupplier load,
       Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
-    return of(applied, assessment, members, true, unsure);
+    return of(applied, assessment, members, limits -> load.getAsDouble(), unsure);
   }
 
   private static CrewAnswer of(
@@ -80,7 +84,7 @@ public final class CrewSeating {
         applied,
         new CrewAssessment(applied.model(), applied.inForce()),
         members,
-        withinLoad,
+        limits -> withinLoad ? applied.capacity(limits).load() : Double.POSITIVE_INFINITY,
         loaded -> List.of());
   }
 
@@ -88,7 +92,7 @@ public final class CrewSeating {
       AppliedRules applied,
       CrewAssessment assessment,
       List<NamedPerson> members,
-      boolean withinLoad,
+      ToDoubleFunction<Limits> load,
       Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
     BoatModel model = assessment.model();
     if (members.stream().map(NamedPerson::name).distinct().count() < members.size()) {
@@ -108,7 +112,8 @@ public final class CrewSeating {
       return CrewAnswer.refused(members, nobody);
     }
     FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
-    FormulaCaps all = withinLoad ? caps.and(OWN_LIMIT, applied.capacity(limits).load()) : caps;
+    double own = load.applyAsDouble(limits);
+    FormulaCaps all = own < Double.POSITIVE_INFINITY ? caps.and(OWN_LIMIT, own) : caps;
     return new CrewSeating(assessment, all).sure(applied.inForce(), List.copyOf(members), unsure);
   }
 

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -239,10 +240,12 @@ public final class Inspection implements InspectedBoat {
   /**
    * Which of these people may go, with at least as much taken off their seatings as here.
    *
+   * @param load the load limit that is reported, kg
    * @param unsure of loaded boats those that are not sure enough
    */
-  CrewAnswer seats(List<NamedPerson> members, UnaryOperator<List<LoadedBoat>> unsure) {
-    return CrewSeating.of(applied, assessment, members, unsure);
+  CrewAnswer seats(
+      List<NamedPerson> members, DoubleSupplier load, UnaryOperator<List<LoadedBoat>> unsure) {
+    return CrewSeating.of(applied, assessment, members, load, unsure);
   }
 
   /** The number of allowances with which a seating allows nobody so heavy. */

@@ -125,7 +125,7 @@ record SpreadJudgement(
 
   @Override
   public CrewAnswer seats(List<NamedPerson> members) {
-    return inspection.seats(members, unsure);
+    return inspection.seats(members, () -> lowered(inspection.recommendation()).load(), unsure);
   }
 
   /** The report without advice; what decides nothing is as the screen has it. */

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import thwartwise.advice.Progress;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
+import thwartwise.crew.Recommendation;
+import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.rules.RuleBook;
 
@@ -30,7 +32,9 @@ class NamedCrewJudgementTest {
   }
 
   private static CrewAnswer screened(List<NamedPerson> people) {
-    return CANOE.inspection().seats(people, loaded -> List.of());
+    return CANOE
+        .inspection()
+        .seats(people, () -> CANOE.inspection().capacity().load(), loaded -> List.of());
   }
 
   @Test
@@ -45,5 +49,34 @@ class NamedCrewJudgementTest {
   @Test
   void people_who_are_sure_enough_sit_as_the_screen_seats_them() {
     assertThat(CANOE.seats(two(100))).isEqualTo(screened(two(100)));
+  }
+
+  // Of what the screen has for two, 93 of 100 boats would carry the pair of 150 kg and 59 of 100
+  // two adults with 42 kg besides.
+  @Test
+  void kilograms_are_told_only_as_far_as_95_of_100_boats_carry_them() {
+    Recommendation screen = CANOE.inspection().recommendation();
+    Recommendation judged = CANOE.judgedByCrew().recommendation();
+    CrewLimit before = screen.crewLimits().get(1);
+    CrewLimit two = judged.crewLimits().get(1);
+    assertThat(before.massLimit()).isEqualTo(150);
+    assertThat(two.massLimit()).isBetween(95.0, 149.0);
+    assertThat(two.extraMass())
+        .isLessThan(before.extraMass())
+        .isLessThanOrEqualTo(judged.crewLimits().get(0).extraMass());
+    assertThat(judged.people()).isEqualTo(screen.people()).isEqualTo(2);
+    assertThat(judged.extra()).isEqualTo(two.extraMass());
+    assertThat(judged.crew()).isEqualTo(2 * two.massLimit());
+    assertThat(judged.load())
+        .isEqualTo(
+            CANOE.inspection().model().boat().kitMass()
+                + Math.max(judged.crew(), 2 * 95 + two.extraMass()));
+  }
+
+  @Test
+  void nobody_is_seated_above_the_load_that_is_told() {
+    double load = CANOE.judgedByCrew().recommendation().load();
+    double kit = CANOE.inspection().model().boat().kitMass();
+    assertThat(CANOE.seats(two(Math.ceil((load - kit) / 2) + 1)).allMayGo()).isFalse();
   }
 }

@@ -1,0 +1,92 @@
+package thwartwise.spread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import thwartwise.boat.Loading;
+import thwartwise.boat.SeatPositions.Packing;
+import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Seating;
+import thwartwise.geometry.Vector3;
+import thwartwise.spread.CrewCase.LadenCrew;
+import thwartwise.spread.CrewCase.SeatedCrew;
+
+/** With shares that are given, so that what must come out is plain arithmetic. */
+class SureLimitsTest {
+  private static final CrewLimit ONE = limit(1, 150, 40);
+  private static final CrewLimit TWO = limit(2, 100, 30);
+
+  private static CrewLimit limit(int people, double each, double extra) {
+    return new CrewLimit(people, each, extra, List.of(), List.of(), List.of());
+  }
+
+  private static SeatedCrew crew(int people, double each) {
+    return new SeatedCrew(
+        new Seating(List.of(people)), Collections.nCopies(people, each), Packing.SPREAD);
+  }
+
+  private static LadenCrew laden(int people, double extra) {
+    return new LadenCrew(crew(people, 95), new Loading.Weight(extra, Vector3.of(1, 0, 0)));
+  }
+
+  private static List<CrewLimit> lowered(double known, ToDoubleFunction<CrewCase> share) {
+    SureLimits sure = new SureLimits();
+    for (CrewLimit limit : List.of(ONE, TWO)) {
+      sure.addMass(limit, known, each -> crew(limit.people(), each));
+      sure.addExtra(limit, extra -> laden(limit.people(), extra));
+    }
+    return sure.of(List.of(ONE, TWO), cases -> shares(cases, share));
+  }
+
+  private static Map<CrewCase, Double> shares(
+      List<CrewCase> cases, ToDoubleFunction<CrewCase> share) {
+    Map<CrewCase, Double> shares = new HashMap<>();
+    cases.forEach(crew -> shares.put(crew, share.applyAsDouble(crew)));
+    return shares;
+  }
+
+  /** Sure up to 80 kg each and 12 kg besides, and never beyond. */
+  private static double upTo80And12(CrewCase crew) {
+    return crew instanceof LadenCrew laden
+        ? laden.extra().mass() <= 12 ? 1 : 0.9
+        : ((SeatedCrew) crew).masses().get(0) <= 80 ? 1 : 0.7;
+  }
+
+  @Test
+  void what_every_boat_carries_stays() {
+    assertThat(lowered(8, crew -> 1)).containsExactly(ONE, TWO);
+  }
+
+  @Test
+  void what_too_few_boats_carry_is_lowered_until_enough_do() {
+    List<CrewLimit> lowered = lowered(8, SureLimitsTest::upTo80And12);
+    assertThat(lowered.get(0).massLimit()).isBetween(60.0, 80.0);
+    assertThat(lowered.get(1).massLimit()).isBetween(75.0, 80.0);
+    assertThat(lowered.get(0).extraMass()).isBetween(8.0, 12.0);
+    assertThat(lowered.get(1).extraMass()).isBetween(8.0, 12.0);
+  }
+
+  @Test
+  void a_share_just_above_enough_to_second_order_does_not_do() {
+    assertThat(lowered(8, crew -> 0.955).get(1).massLimit()).isEqualTo(8);
+  }
+
+  @Test
+  void where_no_boat_carries_it_nothing_is_left_but_what_is_known() {
+    List<CrewLimit> lowered = lowered(95, crew -> 0);
+    assertThat(lowered).allMatch(limit -> limit.massLimit() == 95 && limit.extraMass() == 0);
+  }
+
+  @Test
+  void more_people_never_have_more_besides_them_than_fewer() {
+    List<CrewLimit> lowered =
+        lowered(8, crew -> crew.people() == 1 && crew instanceof LadenCrew ? 0 : 1);
+    assertThat(lowered).allMatch(limit -> limit.extraMass() == 0);
+    assertThat(lowered.get(1).massLimit()).isEqualTo(100);
+  }
+}
