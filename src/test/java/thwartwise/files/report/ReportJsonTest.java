@@ -325,7 +325,7 @@ class ReportJsonTest {
             31,
             new Allowance(1.05, 0.9, 0.02));
 
-    assertSame(report.judged(report.findings(), spread));
+    assertSame(report.judged(report.findings(), report.recommendation(), spread));
     assertThat(ReportJson.parse(ReportJson.write(report), "report.json").spread()).isEmpty();
   }
 
