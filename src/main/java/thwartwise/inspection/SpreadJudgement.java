@@ -125,7 +125,7 @@ record SpreadJudgement(
 
   @Override
   public CrewAnswer seats(List<NamedPerson> members) {
-    return inspection.seats(members, () -> lowered(inspection.recommendation()).load(), unsure);
+    return inspection.seats(members, this::load, unsure);
   }
 
   /** The report without advice; what decides nothing is as the screen has it. */
@@ -139,6 +139,12 @@ record SpreadJudgement(
                     lowered(screened.recommendation()),
                     judged))
         .orElse(screened);
+  }
+
+  /** As reported; both figures are rounded down, and neither is to shut out what the other has. */
+  private double load() {
+    Recommendation reported = lowered(inspection.recommendation());
+    return Math.max(reported.load(), reported.crew() + inspection.model().boat().kitMass());
   }
 
   private Recommendation lowered(Recommendation screened) {
