@@ -191,7 +191,7 @@ public final class SpreadAssessment {
     for (CrewLimit limit : screened) {
       double known = limit.people() <= adults ? adult : rules.value("lightest-person");
       heaviest(limit)
-          .ifPresent(crew -> sure.addMass(limit, Math.min(known, limit.massLimit()), crew::upTo));
+          .forEach(crew -> sure.addMass(limit, Math.min(known, limit.massLimit()), crew::upTo));
       if (limit.extraMass() >= 1) {
         laden(limit)
             .ifPresent(
@@ -206,13 +206,28 @@ public final class SpreadAssessment {
     return sure.of(screened, crews -> shares(crews, progress));
   }
 
-  private Optional<SeatedCrew> heaviest(CrewLimit limit) {
+  /**
+   * The mixture that comes nearest to a limit, and everybody heavy: what is nearest need not be
+   * what is least sure.
+   */
+  private List<SeatedCrew> heaviest(CrewLimit limit) {
     List<Seating> allowed =
         Seating.of(limit.people(), model.boat().places()).stream()
             .filter(seating -> !limit.excludedSeatings().contains(seating.places(model)))
             .toList();
-    return seating(allowed, limit.massLimit())
-        .flatMap(seating -> worst(seating, limit.massLimit(), 1).stream().findFirst());
+    return seating(allowed, limit.massLimit()).stream()
+        .map(seating -> worst(seating, limit.massLimit(), Integer.MAX_VALUE))
+        .flatMap(
+            all ->
+                Stream.concat(
+                    all.stream().limit(1),
+                    all.stream().filter(crew -> isAllHeavy(crew, limit.massLimit())).limit(1)))
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isAllHeavy(SeatedCrew crew, double heaviest) {
+    return crew.masses().stream().allMatch(mass -> mass == heaviest);
   }
 
   /** The crew with extra weight that comes nearest to a limit. */

@@ -126,7 +126,7 @@ final class SureLimits {
     return all.stream()
         .filter(limit -> limit.of == of && limit.quantity == quantity)
         .mapToDouble(Limit::value)
-        .findFirst()
+        .min()
         .orElse(screened);
   }
 }

@@ -89,4 +89,16 @@ class SureLimitsTest {
     assertThat(lowered).allMatch(limit -> limit.extraMass() == 0);
     assertThat(lowered.get(1).massLimit()).isEqualTo(100);
   }
+
+  @Test
+  void of_several_mixtures_the_one_that_is_least_sure_counts() {
+    SureLimits sure = new SureLimits();
+    sure.addMass(TWO, 8, each -> crew(1, each));
+    sure.addMass(TWO, 8, each -> crew(2, each));
+    List<CrewLimit> lowered =
+        sure.of(
+            List.of(TWO),
+            cases -> shares(cases, crew -> crew.people() == 1 ? 1 : upTo80And12(crew)));
+    assertThat(lowered.get(0).massLimit()).isBetween(75.0, 80.0);
+  }
 }
