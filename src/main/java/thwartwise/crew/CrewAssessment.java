@@ -39,6 +39,7 @@ public final class CrewAssessment {
   private static final double NUMERIC = 1e-6;
 
   private final BoatModel model;
+  private final RuleSet rules;
   private final boolean oneOrder;
   private final double lightest;
   private final Allowance allowance;
@@ -83,6 +84,7 @@ public final class CrewAssessment {
     this.model = model;
     this.oneOrder =
         model.isSymmetric() && model.boat().places().stream().noneMatch(Place::hasLength);
+    this.rules = rules;
     this.lightest = rules.value("lightest-person");
     this.allowance = Allowance.of(rules, model);
     this.limiting =
@@ -116,6 +118,21 @@ public final class CrewAssessment {
     return times == null ? allowance : allowance.times(times);
   }
 
+  /** The same boat with other widenings. */
+  CrewAssessment widened(Map<Seating, Double> others) {
+    return new CrewAssessment(model, rules, balances, others);
+  }
+
+  /** The number of allowances with which a seating allows nobody so heavy. */
+  public double refusing(Seating seating, double each) {
+    double times = 1;
+    do {
+      times *= WidenedSeatings.STEP;
+    } while (widened(Map.of(seating, times)).meetsAll(seating, each));
+    return times;
+  }
+
+  /** The seating of the people aboard. */
   public Seating seating(LoadedBoat loadedBoat) {
     return new Seating(
         model.boat().places().stream().map(place -> sitting(loadedBoat, place)).toList());

@@ -29,11 +29,6 @@ import thwartwise.rules.RuleSet;
 public final class CrewSeating {
   static final String OWN_LIMIT = "the load limit";
 
-  /**
-   * Rounds in which only seatings that were judged are refused; after them all of their number are.
-   */
-  private static final int BY_SEATING = 5;
-
   private final AssignmentSearch search;
   private final CrewAssessment assessment;
   private final List<Place> places;
@@ -49,7 +44,8 @@ public final class CrewSeating {
 
   /** The seats under our own set alone, whatever the boat's load limit is. */
   public static CrewAnswer of(BoatModel model, RuleSet rules, List<NamedPerson> members) {
-    return of(new AppliedRules(model, RuleBook.of(rules)), members, false);
+    return of(
+        new AppliedRules(model, RuleBook.of(rules)), members, limits -> Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -57,7 +53,8 @@ public final class CrewSeating {
    * the load limit of the boat, because a reader of that number must be able to rely on it.
    */
   public static CrewAnswer of(BoatModel model, RuleBook book, List<NamedPerson> members) {
-    return of(new AppliedRules(model, book), members, true);
+    AppliedRules applied = new AppliedRules(model, book);
+    return of(applied, members, limits -> applied.capacity(limits).load());
   }
 
   /**
@@ -79,12 +76,12 @@ public final class CrewSeating {
   }
 
   private static CrewAnswer of(
-      AppliedRules applied, List<NamedPerson> members, boolean withinLoad) {
+      AppliedRules applied, List<NamedPerson> members, ToDoubleFunction<Limits> load) {
     return of(
         applied,
         new CrewAssessment(applied.model(), applied.inForce()),
         members,
-        limits -> withinLoad ? applied.capacity(limits).load() : Double.POSITIVE_INFINITY,
+        load,
         loaded -> List.of());
   }
 
@@ -114,13 +111,11 @@ public final class CrewSeating {
     FormulaCaps caps = new FormulaCaps(applied.caps(), model.boat().kitMass());
     double own = load.applyAsDouble(limits);
     FormulaCaps all = own < Double.POSITIVE_INFINITY ? caps.and(OWN_LIMIT, own) : caps;
-    return new CrewSeating(assessment, all).sure(applied.inForce(), List.copyOf(members), unsure);
+    return new CrewSeating(assessment, all).sure(List.copyOf(members), unsure);
   }
 
   private CrewAnswer sure(
-      RuleSet rules,
-      List<NamedPerson> members,
-      Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
+      List<NamedPerson> members, Function<List<LoadedBoat>, List<LoadedBoat>> unsure) {
     CrewSeating seating = this;
     for (int round = 1; true; round++) {
       CrewAnswer answer = seating.answer(members);
@@ -128,8 +123,9 @@ public final class CrewSeating {
       if (refused.isEmpty()) {
         return answer;
       }
-      WidenedSeatings wider = new WidenedSeatings(seating.assessment, rules);
-      seating = new CrewSeating(wider.refusing(refused, round > BY_SEATING), caps);
+      WidenedSeatings wider = new WidenedSeatings(seating.assessment);
+      boolean all = round > WidenedSeatings.BY_SEATING;
+      seating = new CrewSeating(wider.refusing(refused, all), caps);
     }
   }
 

@@ -5,19 +5,22 @@ import java.util.List;
 import java.util.Map;
 import thwartwise.boat.Body;
 import thwartwise.loadcase.LoadedBoat;
-import thwartwise.rules.RuleSet;
 
 /** Seatings with several allowances, because they are not sure enough under one. */
-final class WidenedSeatings {
-  private static final double STEP = 1.25;
+public final class WidenedSeatings {
+  /**
+   * Rounds in which only seatings that were judged are refused; after them all of their number are.
+   */
+  public static final int BY_SEATING = 5;
+
+  /** Between two numbers of allowances that are tried. */
+  static final double STEP = 1.25;
 
   private final CrewAssessment assessment;
-  private final RuleSet rules;
   private final Map<Seating, Double> widenings;
 
-  WidenedSeatings(CrewAssessment assessment, RuleSet rules) {
+  WidenedSeatings(CrewAssessment assessment) {
     this.assessment = assessment;
-    this.rules = rules;
     this.widenings = new HashMap<>(assessment.widenings());
   }
 
@@ -36,26 +39,22 @@ final class WidenedSeatings {
             .forEach(seating -> refuse(seating, each));
       }
     }
-    return with(widenings);
+    return assessment.widened(widenings);
   }
 
   private void refuse(Seating seating, LoadedBoat loaded) {
-    while (with(widenings).meets(loaded)) {
+    while (assessment.widened(widenings).meets(loaded)) {
       widen(seating);
     }
   }
 
   private void refuse(Seating seating, double each) {
-    while (with(widenings).meetsAll(seating, each)) {
+    while (assessment.widened(widenings).meetsAll(seating, each)) {
       widen(seating);
     }
   }
 
   private void widen(Seating seating) {
     widenings.merge(seating, STEP, (before, more) -> before * more);
-  }
-
-  private CrewAssessment with(Map<Seating, Double> wider) {
-    return new CrewAssessment(assessment.model(), rules, assessment.balances(), wider);
   }
 }

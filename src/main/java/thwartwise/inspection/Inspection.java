@@ -250,15 +250,7 @@ public final class Inspection implements InspectedBoat {
 
   /** The number of allowances with which a seating allows nobody so heavy. */
   double refusing(Seating seating, double each) {
-    double times = 1;
-    boolean refused = false;
-    while (!refused) {
-      times *= 1.25;
-      refused =
-          !new CrewAssessment(model, rules, assessment.balances(), Map.of(seating, times))
-              .meetsAll(seating, each);
-    }
-    return times;
+    return assessment.refusing(seating, each);
   }
 
   private static Report of(

@@ -19,6 +19,7 @@ import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
+import thwartwise.crew.WidenedSeatings;
 import thwartwise.loadcase.LoadCase;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
@@ -50,12 +51,6 @@ record SpreadJudgement(
     UnaryOperator<List<LoadedBoat>> unsure,
     Supplier<List<CrewLimit>> sureLimits)
     implements JudgedBoat {
-
-  /**
-   * The number of searches in which only the seatings considered are refused; after them all of
-   * their number are.
-   */
-  private static final int BY_SEATING = 5;
 
   /**
    * @param measured the boat of its file
@@ -91,7 +86,8 @@ record SpreadJudgement(
             loaded -> assessment.unsure(loaded, counting),
             Lazy.of(() -> sureLimits(inspection, assessment, counting)));
       }
-      for (Seating seating : round > BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
+      for (Seating seating :
+          round > WidenedSeatings.BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
         widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
       }
     }
