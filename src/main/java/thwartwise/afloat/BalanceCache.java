@@ -70,7 +70,9 @@ public final class BalanceCache {
   public <T> T search(Object asked, Class<T> type, Function<Optional<T>, T> from) {
     Optional<T> start = measured.map(m -> m.searches.get(asked)).map(type::cast);
     T found = from.apply(start);
-    searches.put(asked, found);
+    if (searches.size() < MOST) {
+      searches.put(asked, found);
+    }
     return found;
   }
 

@@ -103,6 +103,11 @@ interface CrewCase {
 
   /** A seated crew with something more aboard besides. */
   record LadenCrew(SeatedCrew crew, Loading.Weight extra) implements CrewCase {
+    /** The same with so much besides instead, kg. */
+    LadenCrew carrying(double mass) {
+      return new LadenCrew(crew, new Loading.Weight(mass, extra.at()));
+    }
+
     @Override
     public Optional<Seating> seating() {
       return crew.seating();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
@@ -18,10 +19,12 @@ import thwartwise.boat.Loading;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
+import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
 import thwartwise.crew.LoadSearch;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
+import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
@@ -64,6 +67,7 @@ public final class SpreadAssessment {
   private final RuleSet spreads;
   private final Set<InputKind> better;
   private final CaseFigures known;
+  private final Supplier<List<Vector3>> spots;
 
   /**
    * @param measured the boat of its file
@@ -90,6 +94,7 @@ public final class SpreadAssessment {
     this.rules = rules;
     this.spreads = spreads;
     this.better = better;
+    this.spots = Lazy.of(() -> LoadSearch.spots(model));
   }
 
   /** An answer with the seatings for which it is not sure enough. */
@@ -125,9 +130,7 @@ public final class SpreadAssessment {
     List<CrewCase> cases = new ArrayList<>(cases(crew, each));
     cases.add(new NamedPeople(boat.aboard().size(), Set.of(Role.LIMITS_CREW)));
     SpreadDraws draws = draws(crew.people(), each, cases, inputs(cases), progress);
-    List<CrewCase> close = draws.close();
-    Map<CrewCase, Double> inFull =
-        close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
+    Map<CrewCase, Double> inFull = inFull(draws, progress);
     BoatSpread answer = draws.answer(adult, Allowance.unsaid(rules, model), inFull);
     return new Judged(
         answer, answer.isSure() ? List.of() : draws.unsure(inFull), draws.mattering());
@@ -165,11 +168,8 @@ public final class SpreadAssessment {
     }
     List<CrewCase> cases =
         nearest.stream().<CrewCase>map(l -> asCase(assessment.seating(l), l)).toList();
-    int people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
-    SpreadDraws draws = draws(people, 0, cases, inputs(cases), progress);
-    List<CrewCase> close = draws.close();
-    Map<CrewCase, Double> inFull =
-        close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
+    SpreadDraws draws = draws(cases, progress);
+    Map<CrewCase, Double> inFull = inFull(draws, progress);
     return IntStream.range(0, cases.size())
         .filter(i -> draws.share(cases.get(i), inFull) < BoatSpread.ENOUGH)
         .mapToObj(nearest::get)
@@ -193,14 +193,7 @@ public final class SpreadAssessment {
       heaviest(limit)
           .forEach(crew -> sure.addMass(limit, Math.min(known, limit.massLimit()), crew::upTo));
       if (limit.extraMass() >= 1) {
-        laden(limit)
-            .ifPresent(
-                crew ->
-                    sure.addExtra(
-                        limit,
-                        mass ->
-                            new LadenCrew(
-                                crew.crew(), new Loading.Weight(mass, crew.extra().at()))));
+        laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
       }
     }
     return sure.of(screened, crews -> shares(crews, progress));
@@ -238,27 +231,28 @@ public final class SpreadAssessment {
             seating ->
                 limit.extraSeating().isEmpty()
                     || seating.places(model).equals(limit.extraSeating()))
-        .flatMap(seating -> laden(seating, each, limit.extraMass()))
-        .min(
-            Comparator.comparingDouble(
-                crew ->
-                    assessment.nearness(
-                        crew.aboard(model, Collections.nCopies(crew.people(), 1.0)))));
+        .flatMap(seating -> assessment.loadedBoats(seating, each).stream())
+        .flatMap(crew -> spots.get().stream().map(at -> laden(crew, limit, at)))
+        .min(Comparator.comparingDouble(laden -> assessment.nearness(laden.boat())))
+        .map(
+            laden ->
+                new LadenCrew(asCase(assessment.seating(laden.crew), laden.crew), laden.extra));
   }
 
-  private Stream<LadenCrew> laden(Seating seating, double each, double extra) {
-    return assessment.loadedBoats(seating, each).stream()
-        .map(loaded -> asCase(seating, loaded))
-        .flatMap(
-            crew ->
-                LoadSearch.spots(model).stream()
-                    .map(at -> new LadenCrew(crew, new Loading.Weight(extra, at))));
+  /** A loaded boat and what is to be aboard besides. */
+  private record LadenBoat(LoadedBoat crew, Loading.Weight extra) {
+    LoadedBoat boat() {
+      return crew.with(extra);
+    }
+  }
+
+  private static LadenBoat laden(LoadedBoat crew, CrewLimit limit, Vector3 at) {
+    return new LadenBoat(crew, new Loading.Weight(limit.extraMass(), at));
   }
 
   /** To second order. */
   private Map<CrewCase, Double> shares(List<CrewCase> cases, IntFunction<Runnable> progress) {
-    int people = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
-    return draws(people, 0, cases, inputs(cases), progress).shares();
+    return draws(cases, progress).shares();
   }
 
   /** The further questions to the boat; what only informs is reported for one crew. */
@@ -267,10 +261,18 @@ public final class SpreadAssessment {
   }
 
   private List<SpreadInput> inputs(List<CrewCase> cases) {
-    int most = cases.stream().mapToInt(CrewCase::people).max().orElse(0);
-    return SpreadInputs.of(boat, model, rules, spreads, better, most).stream()
+    return SpreadInputs.of(boat, model, rules, spreads, better, most(cases)).stream()
         .map(input -> input.proved(proved.flatMap(HullCorrection::mayBeOff)))
         .toList();
+  }
+
+  private static int most(List<CrewCase> cases) {
+    return cases.stream().mapToInt(CrewCase::people).max().orElse(0);
+  }
+
+  /** The boats drawn for cases that should all be allowed. */
+  private SpreadDraws draws(List<CrewCase> cases, IntFunction<Runnable> progress) {
+    return draws(most(cases), 0, cases, inputs(cases), progress);
   }
 
   private SpreadDraws draws(
@@ -284,6 +286,12 @@ public final class SpreadAssessment {
     List<PropagatedResult> results =
         FirstOrderPropagation.of(distributions, margins, 1, progress.apply(2 * inputs.size() + 1));
     return new SpreadDraws(people, each, inputs, margins.figures(), results);
+  }
+
+  /** The same of the cases that are close; of the others nothing. */
+  private Map<CrewCase, Double> inFull(SpreadDraws draws, IntFunction<Runnable> progress) {
+    List<CrewCase> close = draws.close();
+    return close.isEmpty() ? Map.of() : inFull(close, draws.inputs(), progress);
   }
 
   /** For each case the share of boats, computed in full, in which every figure of it is met. */
