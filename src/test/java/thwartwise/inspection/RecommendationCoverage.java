@@ -114,7 +114,7 @@ final class RecommendationCoverage {
                 SPREADS,
                 Set.of(),
                 Progress.UNHEARD);
-        return of(judgement.inspection());
+        return of(judgement.judgedByCrew().recommendation());
       } catch (NotAbove ended) {
         return new Answer(ended.people, 0, 0, 0);
       }
@@ -128,15 +128,12 @@ final class RecommendationCoverage {
       return inspection;
     }
 
-    private static Answer of(Inspection inspection) {
-      Capacity capacity = inspection.capacity();
-      return new Answer(
-          capacity.people(), each(inspection.recommendation()), capacity.crew(), capacity.load());
+    private static Answer of(Recommendation told) {
+      return new Answer(told.people(), each(told), told.crew(), told.load());
     }
 
     static Answer truly(Boat truth) {
-      Recommendation exact = TrueAnswer.of(truth);
-      return new Answer(exact.people(), each(exact), exact.crew(), exact.load());
+      return of(TrueAnswer.of(truth));
     }
 
     /** What one person may weigh. */
