@@ -13,7 +13,6 @@ import thwartwise.sampleboats.ElectricBoat;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Question;
 import thwartwise.walk.engine.Reply;
-import thwartwise.walk.engine.Step;
 
 /** What is electric, entered in the walk: rows, what it is echoed as, changes of a known boat. */
 class ElectricalWalkTest {
@@ -54,10 +53,7 @@ class ElectricalWalkTest {
     assertThat(((Reply.Listed) Sheet.WALK.take(answers, "list")).text())
         .contains("Wires \"lamp\", current with all on: 6 W (0.5 A)");
     assertThat(((Reply.WentBack) Sheet.WALK.take(answers, "back")).note()).isNotBlank();
-    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
-      answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
-    }
-    ElectricalSystem entered = Sheet.boat(answers).electrics();
+    ElectricalSystem entered = Sheet.boat(Sheet.full(true).toTheEnd(answers)).electrics();
     ElectricalSystem file = ElectricBoat.boat().electrics();
     assertThat(entered.battery().orElseThrow().charge())
         .isEqualTo(file.battery().orElseThrow().charge());

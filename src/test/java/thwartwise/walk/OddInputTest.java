@@ -75,7 +75,7 @@ class OddInputTest {
     return Sheet.everyKind(false).stops().stream()
         .filter(
             stop ->
-                Sheet.WALK.next(stop) instanceof Step.Ask ask
+                Sheet.next(stop) instanceof Step.Ask ask
                     && ask.question()
                         .key()
                         .matches(

@@ -17,7 +17,6 @@ import thwartwise.boat.Space;
 import thwartwise.geometry.Vector3;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
-import thwartwise.walk.engine.Step;
 
 /** Rowlocks, cleats, anchor line and leaks, each entered on one line. */
 class OutfitWalkTest {
@@ -28,10 +27,7 @@ class OutfitWalkTest {
       assertThat(reply).as(line + ": " + reply).isInstanceOf(Reply.Accepted.class);
       answers = ((Reply.Accepted) reply).answers();
     }
-    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
-      answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
-    }
-    return Sheet.boat(answers);
+    return Sheet.boat(Sheet.full(true).toTheEnd(answers));
   }
 
   private static String refused(String line) {
@@ -97,10 +93,7 @@ class OutfitWalkTest {
     List<Answer> answers = Sheet.full(true).upTo("kit.3.any");
     answers =
         ((Reply.Accepted) Sheet.WALK.take(answers, "bags; 5; 3; 0; 0.2; no; fore; ")).answers();
-    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
-      answers = Sheet.answer(answers, Sheet.full(true).at(ask.question()));
-    }
-    Space stowed = foreLocker(Sheet.boat(answers));
+    Space stowed = foreLocker(Sheet.boat(Sheet.full(true).toTheEnd(answers)));
     Space empty = foreLocker(with(""));
     assertThat(1000 * (lift(empty) - lift(stowed))).isCloseTo(5, within(1e-6));
   }

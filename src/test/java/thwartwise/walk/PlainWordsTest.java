@@ -139,7 +139,7 @@ class PlainWordsTest {
     for (Sheet sheet :
         List.of(Sheet.full(true), Sheet.small(), Sheet.borrowed(true), Sheet.borrowedAndTried())) {
       sheet.stops().stream()
-          .flatMap(answers -> Stream.of(Sheet.WALK.next(answers)))
+          .flatMap(answers -> Stream.of(Sheet.next(answers)))
           .filter(Step.Ask.class::isInstance)
           .map(step -> ((Step.Ask) step).question())
           .forEach(question -> told.add(words(question)));

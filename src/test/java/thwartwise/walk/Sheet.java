@@ -474,7 +474,8 @@ public record Sheet(Map<String, String> typed) {
 
   private static final Map<Line, List<Answer>> TAKEN = new ConcurrentHashMap<>();
 
-  private static Step next(List<Answer> answers) {
+  /** The step of {@link #WALK}, for whoever asks the same of many sheets. */
+  static Step next(List<Answer> answers) {
     return STEPS.computeIfAbsent(answers, WALK::next);
   }
 
@@ -493,7 +494,16 @@ public record Sheet(Map<String, String> typed) {
   }
 
   List<Answer> toTheEnd() {
-    return upTo("no such question");
+    return toTheEnd(List.of());
+  }
+
+  /** These answers, and from the sheet those that are still asked for. */
+  List<Answer> toTheEnd(List<Answer> begun) {
+    List<Answer> answers = begun;
+    while (next(answers) instanceof Step.Ask ask) {
+      answers = further(answers, ask.question());
+    }
+    return answers;
   }
 
   Boat boat() {

@@ -14,7 +14,6 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.walk.engine.Answer;
 import thwartwise.walk.engine.Reply;
-import thwartwise.walk.engine.Step;
 
 /** All stations of a boat at once, in the shapes people bring them in. */
 @Isolated("sets the locale of the process")
@@ -58,11 +57,7 @@ class TableInputTest {
 
   /** The rest of the walk from the sheet, with nothing said against what looks unusual. */
   private static Boat finished(Sheet sheet, List<Answer> begun) {
-    List<Answer> answers = begun;
-    while (Sheet.WALK.next(answers) instanceof Step.Ask ask) {
-      answers = Sheet.answer(answers, sheet.at(ask.question()));
-    }
-    return Sheet.boat(answers);
+    return Sheet.boat(sheet.toTheEnd(begun));
   }
 
   private static double volume(Sheet sheet, String table) {

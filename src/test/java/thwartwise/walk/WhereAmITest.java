@@ -18,7 +18,7 @@ class WhereAmITest {
   private static final List<List<Answer>> STOPS = LONG.stops();
 
   private static WalkPosition at(List<Answer> answers) {
-    return ((Step.Ask) Sheet.WALK.next(answers)).position().orElseThrow();
+    return ((Step.Ask) Sheet.next(answers)).position().orElseThrow();
   }
 
   @Test
