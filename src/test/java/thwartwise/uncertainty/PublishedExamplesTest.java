@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,6 +30,11 @@ class PublishedExamplesTest {
       return row.toString();
     }
   }
+
+  /** All that decides the draws: several rows hold other digits of the same example. */
+  private record Simulation(String kind, Map<String, Double> inputs) {}
+
+  private static final Map<Simulation, SampledResult> SIMULATED = new HashMap<>();
 
   static Stream<Example> all() {
     return Stream.of(
@@ -53,7 +60,10 @@ class PublishedExamplesTest {
   @MethodSource("all")
   void simulation_gives_the_published_distribution(Example example) {
     SampledResult drawn =
-        MonteCarloPropagation.of(example.inputs, example.model, DRAWS, SEED).get(0);
+        SIMULATED.computeIfAbsent(
+            new Simulation(example.row.kind(), example.row.inputs()),
+            simulation ->
+                MonteCarloPropagation.of(example.inputs, example.model, DRAWS, SEED).get(0));
     check(example.row, "mean", drawn.mean());
     check(example.row, "u", drawn.standardDeviation());
     CoverageInterval ninetyFive =
