@@ -260,11 +260,6 @@ public final class BoatModel {
     return known.computeIfAbsent(box, b -> Overlap.of(this, b));
   }
 
-  /** The part of the hull's inside within a box. */
-  Solid inside(Box box) {
-    return form.inside(box);
-  }
-
   /** Rail and openings: every point where water comes aboard. */
   public List<FloodPoint> edges() {
     return edges;

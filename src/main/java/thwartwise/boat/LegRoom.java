@@ -49,18 +49,15 @@ record LegRoom(BoatModel model) {
   private boolean leavesFree(Space space, Box box) {
     Box block = space.solid().boundingBox();
     double most = SLACK * box.volume();
-    return !block.overlaps(box) || block.common(box).volume() <= most || common(space, box) <= most;
+    return !block.overlaps(box)
+        || block.common(box).volume() <= most
+        || space.solid().volumeWithin(box) <= most;
   }
 
   private List<Space> inTheWay(Box box) {
     return model.spaces().stream()
-        .filter(s -> s.solid().boundingBox().overlaps(box))
-        .filter(s -> common(s, box) > Overlap.NEGLIGIBLE)
+        .filter(s -> s.solid().volumeWithin(box) > Overlap.NEGLIGIBLE)
         .toList();
-  }
-
-  private double common(Space space, Box box) {
-    return model.form().chamber(space.box(), box).volume();
   }
 
   /** The places before and behind a chamber, as far across and as high as the legs. */
@@ -74,6 +71,6 @@ record LegRoom(BoatModel model) {
   }
 
   private boolean hasFloor(Box box) {
-    return model.inside(box).volume() >= (1 - SLACK) * box.volume();
+    return model.form().inside().volumeWithin(box) >= (1 - SLACK) * box.volume();
   }
 }

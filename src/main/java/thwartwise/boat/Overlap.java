@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
+import thwartwise.hull.HullForm;
 
 /**
  * The overlap of a box with the spaces and with the shell of a boat, so that nothing lifts twice.
@@ -19,19 +20,17 @@ public record Overlap(
   static final double NEGLIGIBLE = 1e-7;
 
   static Overlap of(BoatModel model, Box box) {
+    HullForm form = model.form();
     Map<Space, Solid> withSpaces = new LinkedHashMap<>();
     for (Space space : model.spaces()) {
-      Solid common = model.form().chamber(space.box(), box);
-      if (common.volume() > NEGLIGIBLE) {
-        withSpaces.put(space, common);
+      if (space.solid().volumeWithin(box) > NEGLIGIBLE) {
+        withSpaces.put(space, form.chamber(space.box(), box));
       }
     }
-    Solid outside = model.form().shellOutside(box);
-    Solid inside = model.form().shellInside(box);
-    boolean disjoint = !(outside.volume() - inside.volume() > NEGLIGIBLE);
-    return disjoint
-        ? new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY)
-        : new Overlap(Solid.block(box), withSpaces, outside, inside);
+    double shell = form.shellOutside().volumeWithin(box) - form.shellInside().volumeWithin(box);
+    return shell > NEGLIGIBLE
+        ? new Overlap(Solid.block(box), withSpaces, form.shellOutside(box), form.shellInside(box))
+        : new Overlap(Solid.block(box), withSpaces, Solid.EMPTY, Solid.EMPTY);
   }
 
   public boolean touchesShell() {

@@ -19,8 +19,10 @@ public final class Solid {
   // Made when they are first needed, because most solids only exist between one cut and the next.
   // Two threads that both do make the same ones.
   private Bounds bounds;
+  private Box block;
   private Facets facets;
   private volatile VolumeTable table;
+  private volatile VolumeInBox inBox;
 
   Solid(double[] xyz, int[] corners) {
     this.xyz = xyz;
@@ -117,10 +119,23 @@ public final class Solid {
 
   /** The part of this solid inside the box. */
   public Solid within(Box box) {
-    if (corners.length == 0 || !bounds().block().overlaps(box)) {
+    if (corners.length == 0 || !boundingBox().overlaps(box)) {
       return EMPTY;
     }
     return SolidCut.keepWithin(this, box);
+  }
+
+  /** The volume of the part inside a box whose spans have both ends, m³; no solid is cut. */
+  public double volumeWithin(Box box) {
+    if (corners.length == 0 || !boundingBox().overlaps(box)) {
+      return 0;
+    }
+    VolumeInBox known = inBox;
+    if (known == null) {
+      known = VolumeInBox.of(this);
+      inBox = known;
+    }
+    return known.within(box);
   }
 
   /** The part under a water plane, as a solid of its own. */
@@ -130,7 +145,12 @@ public final class Solid {
 
   /** The least box along the axes that holds it; an empty solid has one of no size. */
   public Box boundingBox() {
-    return bounds().block();
+    Box known = block;
+    if (known == null) {
+      known = bounds().block();
+      block = known;
+    }
+    return known;
   }
 
   /** The lowest and highest {@code direction · r} of any vertex's bounding block. */

@@ -34,7 +34,6 @@ public final class HullForm {
   private final Loft.AreaCentre skin;
   private final Solid skeg;
   private final List<Span> crossings;
-  private final Slices insideSlices;
   private final Map<Box, Solid> insideParts = new ConcurrentHashMap<>();
   private final Map<Box, Double> straightVolumes = new ConcurrentHashMap<>();
   private final Map<ChamberCut, Solid> chamberParts = new ConcurrentHashMap<>();
@@ -56,7 +55,6 @@ public final class HullForm {
         Loft.closed(InsideOffset.inward(straight, straight.sections(SAG), measured.thickness()));
     this.shellOutside = Loft.closed(coarse);
     this.shellInside = Loft.closed(InsideOffset.inward(lines, coarse, measured.thickness()));
-    this.insideSlices = new Slices(inside);
     this.shellOutsideSlices = new Slices(shellOutside);
     this.shellInsideSlices = new Slices(shellInside);
     this.skin = Loft.areaOf(Loft.withoutLid(sections));
@@ -116,11 +114,6 @@ public final class HullForm {
 
   public Solid shellInside() {
     return shellInside;
-  }
-
-  /** The part of the inside in a box whose length is finite. */
-  public Solid inside(Box box) {
-    return insideSlices.within(box);
   }
 
   /**
