@@ -49,6 +49,11 @@ public final class LoadedBoat {
    */
   private static final double OVER = 0.5;
 
+  /** Volumes of twin chambers differ by less, because they are summed in another order, m³. */
+  private static final double SMALL = 1e-9;
+
+  private static final double NANOMETRE = 1e-9;
+
   private final BoatModel model;
   private final LoadCase base;
   private final Disturbance done;
@@ -216,24 +221,57 @@ public final class LoadedBoat {
   }
 
   /**
-   * A key that is equal for loadings that differ afloat only in the distance of the common centre
-   * from the middle line; empty where more than that may decide the heel.
+   * A key that is equal for loadings that differ afloat only in {@link #offTheMiddle}, or are
+   * mirror images of such; empty where more than that may decide the heel.
    */
   Optional<Object> afloatButForHeel() {
-    boolean heelDecides =
-        model.isAlikeAfloat()
-            && done.forces().isEmpty()
-            && done.pools().stream().allMatch(Pool::isAboutTheMiddle);
-    if (!heelDecides) {
+    if (!model.isAlikeAfloat() || !done.forces().isEmpty()) {
       return Optional.empty();
     }
     FloatingCase dry = FloatingCase.dry(model, loading());
-    return Optional.of(List.of(dry.mass(), dry.x(), dry.z(), done.pools()));
+    return waterOnEitherSide().map(water -> List.of(dry.mass(), dry.x(), dry.z(), water));
   }
 
-  /** Distance of the common centre of all weights from the middle line, without loose water, m. */
+  private Optional<Object> waterOnEitherSide() {
+    return done.pools().stream().allMatch(Pool::isAboutTheMiddle)
+        ? Optional.of(done.pools())
+        : waterToOneSide().map(LoadedBoat::onEitherSide);
+  }
+
+  /** Equal for the same water in either twin of a chamber. */
+  private static Object onEitherSide(WaterToOneSide water) {
+    return List.of(water.space.chamber(), Math.round(water.pool.volume() / SMALL));
+  }
+
+  /** Loose water in one chamber that does not cross the middle line. */
+  private record WaterToOneSide(Pool pool, Space space) {
+    double side() {
+      return space.box().y().to() > 0 ? 1 : -1;
+    }
+  }
+
+  private Optional<WaterToOneSide> waterToOneSide() {
+    if (done.pools().size() != 1 || done.pools().get(0).hold().size() != 1) {
+      return Optional.empty();
+    }
+    Pool pool = done.pools().get(0);
+    return model.spaces().stream()
+        .filter(space -> space.solid() == pool.hold().get(0).solid())
+        .filter(space -> space.box().y().from() >= 0 || space.box().y().to() <= 0)
+        .map(space -> new WaterToOneSide(pool, space))
+        .findFirst();
+  }
+
+  /**
+   * Distance of the common centre of all weights from the middle line, without loose water, m;
+   * where that is to one side, the distance toward that side to a nanometre, because that of a
+   * mirror image is summed in another order.
+   */
   double offTheMiddle() {
-    return Math.abs(loading().centre().y());
+    double y = loading().centre().y();
+    return waterToOneSide()
+        .map(water -> Math.rint(water.side() * y / NANOMETRE) * NANOMETRE)
+        .orElse(Math.abs(y));
   }
 
   /** This boat, named as another loading with a change. */
