@@ -49,7 +49,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
     double off = rules.value("off-middle");
     List<LoadedBoat> half =
         PeopleMoves.partly(boat, rules.value("swamped-side-share"), rules.value("offset-share"));
-    CheckReading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", half);
+    CheckReading side = reading(HALF_TO_ONE_SIDE, "swamped-side-heel", boat, half);
     boolean answered =
         boat.isHurried()
             && side.met()
@@ -61,6 +61,7 @@ public record SwampedMargin(RuleSet rules) implements Check {
             : reading(
                 OFF_THE_MIDDLE,
                 "swamped-off-middle-heel",
+                boat,
                 PeopleMoves.offTheMiddle(boat, off, false)));
   }
 
@@ -73,10 +74,11 @@ public record SwampedMargin(RuleSet rules) implements Check {
         .allMatch(i -> Math.abs(after.people().get(i).y() - before.people().get(i).y()) >= off);
   }
 
-  private CheckReading reading(CheckQuestion question, String limit, List<LoadedBoat> ways) {
+  private CheckReading reading(
+      CheckQuestion question, String limit, LoadedBoat boat, List<LoadedBoat> ways) {
     Limit most = rules.limit(limit);
     double greatest = Math.toRadians(most.value());
-    Equilibria poses = rest(ways, greatest);
+    Equilibria poses = rest(boat, ways, greatest);
     OptionalDouble value = StableRest.greatest(poses, Pose::tilt);
     return new CheckReading(
         question,
@@ -88,9 +90,12 @@ public record SwampedMargin(RuleSet rules) implements Check {
   }
 
   /** A hurried boat is not asked further once it has gone over. */
-  private static Equilibria rest(List<LoadedBoat> ways, double greatest) {
+  private static Equilibria rest(LoadedBoat boat, List<LoadedBoat> ways, double greatest) {
     List<Equilibria> found = new ArrayList<>();
     for (LoadedBoat way : ways) {
+      if (way.isOutdoneSwamped(boat)) {
+        continue;
+      }
       Equilibria rest = way.swampedRest(List.of());
       found.add(rest);
       if (way.isHurried() && !(StableRest.greatest(rest, Pose::tilt).orElse(Math.PI) <= greatest)) {

@@ -10,6 +10,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.CapsizedBoat;
@@ -53,6 +54,12 @@ public final class LoadedBoat {
   private static final double SMALL = 1e-9;
 
   private static final double NANOMETRE = 1e-9;
+
+  /**
+   * A swamped boat with its people moved across it lies no deeper than this (judgement; where a
+   * body moves to where a chamber stands, some of its lift is lost), m.
+   */
+  private static final double DEEPER = 0.1;
 
   private final BoatModel model;
   private final LoadCase base;
@@ -218,6 +225,53 @@ public final class LoadedBoat {
       moment -= floating.density() * pool.volume() * pool.farthest(-slidTo);
     }
     return moment >= 0;
+  }
+
+  /**
+   * Whether swamped this is no worse than the same loading with loose kit slid to the side of the
+   * change. This holds where all that lifts, apart from the people, is alike on both sides, and the
+   * weights turn the boat to that side against all that the people can lift there: the boat heels
+   * that way, and farther once the kit has slid, at the same height and position along.
+   *
+   * @param before the same people before they moved across the boat
+   */
+  public boolean isOutdoneSwamped(LoadedBoat before) {
+    if (slidTo == 0
+        || !hurried
+        || !model.isAlikeSwamped()
+        || !done.forces().isEmpty()
+        || !done.pools().isEmpty()) {
+      return false;
+    }
+    Equilibria level = before.swampedRest(List.of());
+    Loading loading = loading();
+    double moment = slidTo * loading.mass() * loading.centre().y();
+    return level.allUpright() && moment >= model.waterDensity() * liftedAgainst(loading, level);
+  }
+
+  /** Moment of the volume of the people on the side of the change, m⁴, rounded up. */
+  private double liftedAgainst(Loading loading, Equilibria level) {
+    double moment = 0;
+    for (Body body : loading.people()) {
+      for (Box box : model.boxes(body.withMass(body.mass() * loading.massFactor()))) {
+        double out = Math.max(0, slidTo * box.y().middle());
+        moment += out * box.volume() * shareUnder(box, level);
+      }
+    }
+    return moment;
+  }
+
+  private static double shareUnder(Box box, Equilibria level) {
+    double bottom = box.z().from();
+    double y = box.y().middle();
+    double deepest =
+        Stream.of(y, -y)
+            .map(at -> Vector3.of(box.x().middle(), at, bottom))
+            .flatMap(at -> level.reached().stream().map(pose -> -pose.above(at)))
+            .mapToDouble(depth -> depth)
+            .max()
+            .orElseThrow();
+    return Math.max(0, Math.min(1, (deepest + DEEPER) / box.z().length()));
   }
 
   /**
