@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -189,9 +190,12 @@ public final class SpreadAssessment {
     double adult = rules.value("design-person");
     SureLimits sure = new SureLimits();
     for (CrewLimit limit : screened) {
-      double known = limit.people() <= adults ? adult : rules.value("lightest-person");
-      heaviest(limit)
-          .forEach(crew -> sure.addMass(limit, Math.min(known, limit.massLimit()), crew::upTo));
+      List<DoubleFunction<? extends CrewCase>> crews = heaviest(limit);
+      if (limit.people() <= adults) {
+        sure.addMass(limit, adult, crews);
+      } else {
+        sure.addUncertainMass(limit, rules.value("lightest-person"), crews);
+      }
       if (limit.extraMass() >= 1) {
         laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
       }
@@ -203,7 +207,7 @@ public final class SpreadAssessment {
    * The mixture that comes nearest to a limit, and everybody heavy: what is nearest need not be
    * what is least sure.
    */
-  private List<SeatedCrew> heaviest(CrewLimit limit) {
+  private List<DoubleFunction<? extends CrewCase>> heaviest(CrewLimit limit) {
     List<Seating> allowed =
         Seating.of(limit.people(), model.boat().places()).stream()
             .filter(seating -> !limit.excludedSeatings().contains(seating.places(model)))
@@ -216,6 +220,7 @@ public final class SpreadAssessment {
                     all.stream().limit(1),
                     all.stream().filter(crew -> isAllHeavy(crew, limit.massLimit())).limit(1)))
         .distinct()
+        .<DoubleFunction<? extends CrewCase>>map(crew -> crew::upTo)
         .toList();
   }
 

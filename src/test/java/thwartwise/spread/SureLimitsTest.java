@@ -34,10 +34,12 @@ class SureLimitsTest {
     return new LadenCrew(crew(people, 95), new Loading.Weight(extra, Vector3.of(1, 0, 0)));
   }
 
+  /** With one person known to weigh so much for certain, and nothing known of two. */
   private static List<CrewLimit> lowered(double known, ToDoubleFunction<CrewCase> share) {
     SureLimits sure = new SureLimits();
+    sure.addMass(ONE, known, List.of(each -> crew(1, each)));
+    sure.addUncertainMass(TWO, 8, List.of(each -> crew(2, each)));
     for (CrewLimit limit : List.of(ONE, TWO)) {
-      sure.addMass(limit, known, each -> crew(limit.people(), each));
       sure.addExtra(limit, extra -> laden(limit.people(), extra));
     }
     return sure.of(List.of(ONE, TWO), cases -> shares(cases, share));
@@ -63,23 +65,26 @@ class SureLimitsTest {
   }
 
   @Test
-  void what_too_few_boats_carry_is_lowered_until_enough_do() {
+  void what_too_few_boats_carry_is_lowered_to_the_last_kilogram_that_enough_do() {
     List<CrewLimit> lowered = lowered(8, SureLimitsTest::upTo80And12);
-    assertThat(lowered.get(0).massLimit()).isBetween(60.0, 80.0);
-    assertThat(lowered.get(1).massLimit()).isBetween(75.0, 80.0);
-    assertThat(lowered.get(0).extraMass()).isBetween(8.0, 12.0);
-    assertThat(lowered.get(1).extraMass()).isBetween(8.0, 12.0);
+    assertThat(lowered).allMatch(limit -> limit.massLimit() == 80 && limit.extraMass() == 12);
   }
 
   @Test
-  void a_share_just_above_enough_to_second_order_does_not_do() {
-    assertThat(lowered(8, crew -> 0.955).get(1).massLimit()).isEqualTo(8);
+  void a_number_of_people_of_whom_none_are_light_enough_has_no_limit() {
+    assertThat(lowered(95, crew -> crew.people() == 2 ? 0.955 : 1)).containsExactly(ONE);
+  }
+
+  @Test
+  void the_lightest_people_may_be_all_that_is_sure() {
+    List<CrewLimit> lowered =
+        lowered(8, crew -> crew instanceof SeatedCrew two && two.masses().get(0) > 8 ? 0 : 1);
+    assertThat(lowered).allMatch(limit -> limit.massLimit() == 8);
   }
 
   @Test
   void where_no_boat_carries_it_nothing_is_left_but_what_is_known() {
-    List<CrewLimit> lowered = lowered(95, crew -> 0);
-    assertThat(lowered).allMatch(limit -> limit.massLimit() == 95 && limit.extraMass() == 0);
+    assertThat(lowered(95, crew -> 0)).containsExactly(limit(1, 95, 0));
   }
 
   @Test
@@ -93,12 +98,11 @@ class SureLimitsTest {
   @Test
   void of_several_mixtures_the_one_that_is_least_sure_counts() {
     SureLimits sure = new SureLimits();
-    sure.addMass(TWO, 8, each -> crew(1, each));
-    sure.addMass(TWO, 8, each -> crew(2, each));
+    sure.addUncertainMass(TWO, 8, List.of(each -> crew(1, each), each -> crew(2, each)));
     List<CrewLimit> lowered =
         sure.of(
             List.of(TWO),
             cases -> shares(cases, crew -> crew.people() == 1 ? 1 : upTo80And12(crew)));
-    assertThat(lowered.get(0).massLimit()).isBetween(75.0, 80.0);
+    assertThat(lowered.get(0).massLimit()).isEqualTo(80);
   }
 }
