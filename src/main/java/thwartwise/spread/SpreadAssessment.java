@@ -1,8 +1,6 @@
 package thwartwise.spread;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,26 +8,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullCorrection;
-import thwartwise.boat.Loading;
-import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
-import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
-import thwartwise.crew.LoadSearch;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
-import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
-import thwartwise.spread.CrewCase.LadenCrew;
 import thwartwise.spread.CrewCase.NamedPeople;
 import thwartwise.spread.CrewCase.SeatedCrew;
 import thwartwise.uncertainty.Distribution;
@@ -50,25 +39,15 @@ public final class SpreadAssessment {
   /** The number of boats in full, with which a share of 95 in 100 scatters by 1.5. */
   private static final int IN_FULL = 200;
 
-  /** The number of loaded boats of one seating. */
-  private static final int CASES = 2;
-
-  /** The number of seatings of the recommended crew considered at once, the worst first. */
-  private static final int SEATINGS = 3;
-
-  /** The number of loaded boats of named people considered at once, those nearest to a limit. */
-  private static final int NAMED_CASES = 4;
-
   private final Boat boat;
   private final BoatModel model;
   private final Optional<HullCorrection> proved;
-  private final CrewAssessment assessment;
+  private final WorstCrews worst;
   private final Limits limits;
   private final RuleSet rules;
   private final RuleSet spreads;
   private final Set<InputKind> better;
   private final CaseFigures known;
-  private final Supplier<List<Vector3>> spots;
 
   /**
    * @param measured the boat of its file
@@ -87,15 +66,14 @@ public final class SpreadAssessment {
       Set<InputKind> better,
       CaseFigures known) {
     this.known = known;
-    this.assessment = assessment;
     this.model = assessment.model();
     this.proved = HullCorrection.of(measured);
     this.boat = proved.map(HullCorrection::inForce).orElse(measured).withProofs(List.of());
     this.limits = limits;
     this.rules = rules;
+    this.worst = new WorstCrews(assessment, rules);
     this.spreads = spreads;
     this.better = better;
-    this.spots = Lazy.of(() -> LoadSearch.spots(model));
   }
 
   /** An answer with the seatings for which it is not sure enough. */
@@ -128,7 +106,7 @@ public final class SpreadAssessment {
     Limits.Crew crew = limits.crew(adults);
     double adult = rules.value("design-person");
     double each = crew.people() > 0 ? crew.each() : adult;
-    List<CrewCase> cases = new ArrayList<>(cases(crew, each));
+    List<CrewCase> cases = new ArrayList<>(worst.about(limits, crew, each));
     cases.add(new NamedPeople(boat.aboard().size(), Set.of(Role.LIMITS_CREW)));
     SpreadDraws draws = draws(crew.people(), each, cases, inputs(cases), progress);
     Map<CrewCase, Double> inFull = inFull(draws, progress);
@@ -150,8 +128,7 @@ public final class SpreadAssessment {
     cases.add(new NamedPeople(boat.aboard().size(), asked(!nobody)));
     Limits.Crew crew = limits.crew(judged.isAdults() ? judged.recommended() : 0);
     if (crew.people() > 0) {
-      seating(crew.seatings(), crew.each())
-          .ifPresent(s -> cases.add(worst(s, crew.each(), 1).get(0).asking(asked(nobody))));
+      worst.of(crew.seatings(), crew.each()).ifPresent(one -> cases.add(one.asking(asked(nobody))));
     }
     return draws(judged.recommended(), judged.each(), cases, found.mattering, progress)
         .findings(judged);
@@ -159,21 +136,14 @@ public final class SpreadAssessment {
 
   /** The loaded boats in which too few boats measured like this meet what limits the crew. */
   public List<LoadedBoat> unsure(List<LoadedBoat> loaded, IntFunction<Runnable> progress) {
-    List<LoadedBoat> nearest =
-        loaded.stream()
-            .sorted(Comparator.comparingDouble(assessment::nearness))
-            .limit(NAMED_CASES)
-            .toList();
+    Map<LoadedBoat, SeatedCrew> nearest = worst.nearest(loaded);
     if (nearest.isEmpty()) {
       return List.of();
     }
-    List<CrewCase> cases =
-        nearest.stream().<CrewCase>map(l -> asCase(assessment.seating(l), l)).toList();
-    SpreadDraws draws = draws(cases, progress);
+    SpreadDraws draws = draws(List.copyOf(nearest.values()), progress);
     Map<CrewCase, Double> inFull = inFull(draws, progress);
-    return IntStream.range(0, cases.size())
-        .filter(i -> draws.share(cases.get(i), inFull) < BoatSpread.ENOUGH)
-        .mapToObj(nearest::get)
+    return nearest.keySet().stream()
+        .filter(boat -> draws.share(nearest.get(boat), inFull) < BoatSpread.ENOUGH)
         .toList();
   }
 
@@ -190,69 +160,17 @@ public final class SpreadAssessment {
     double adult = rules.value("design-person");
     SureLimits sure = new SureLimits();
     for (CrewLimit limit : screened) {
-      List<DoubleFunction<? extends CrewCase>> crews = heaviest(limit);
+      List<DoubleFunction<? extends CrewCase>> crews = worst.heaviest(limit);
       if (limit.people() <= adults) {
         sure.addMass(limit, adult, crews);
       } else {
         sure.addUncertainMass(limit, rules.value("lightest-person"), crews);
       }
       if (limit.extraMass() >= 1) {
-        laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
+        worst.laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
       }
     }
     return sure.of(screened, crews -> shares(crews, progress));
-  }
-
-  /**
-   * The mixture that comes nearest to a limit, and everybody heavy: what is nearest need not be
-   * what is least sure.
-   */
-  private List<DoubleFunction<? extends CrewCase>> heaviest(CrewLimit limit) {
-    List<Seating> allowed =
-        Seating.of(limit.people(), model.boat().places()).stream()
-            .filter(seating -> !limit.excludedSeatings().contains(seating.places(model)))
-            .toList();
-    return seating(allowed, limit.massLimit()).stream()
-        .map(seating -> worst(seating, limit.massLimit(), Integer.MAX_VALUE))
-        .flatMap(
-            all ->
-                Stream.concat(
-                    all.stream().limit(1),
-                    all.stream().filter(crew -> isAllHeavy(crew, limit.massLimit())).limit(1)))
-        .distinct()
-        .<DoubleFunction<? extends CrewCase>>map(crew -> crew::upTo)
-        .toList();
-  }
-
-  private static boolean isAllHeavy(SeatedCrew crew, double heaviest) {
-    return crew.masses().stream().allMatch(mass -> mass == heaviest);
-  }
-
-  /** The crew with extra weight that comes nearest to a limit. */
-  private Optional<LadenCrew> laden(CrewLimit limit) {
-    double each = Math.min(limit.massLimit(), rules.value("design-person"));
-    return Seating.of(limit.people(), model.boat().places()).stream()
-        .filter(
-            seating ->
-                limit.extraSeating().isEmpty()
-                    || seating.places(model).equals(limit.extraSeating()))
-        .flatMap(seating -> assessment.loadedBoats(seating, each).stream())
-        .flatMap(crew -> spots.get().stream().map(at -> laden(crew, limit, at)))
-        .min(Comparator.comparingDouble(laden -> assessment.nearness(laden.boat())))
-        .map(
-            laden ->
-                new LadenCrew(asCase(assessment.seating(laden.crew), laden.crew), laden.extra));
-  }
-
-  /** A loaded boat and what is to be aboard besides. */
-  private record LadenBoat(LoadedBoat crew, Loading.Weight extra) {
-    LoadedBoat boat() {
-      return crew.with(extra);
-    }
-  }
-
-  private static LadenBoat laden(LoadedBoat crew, CrewLimit limit, Vector3 at) {
-    return new LadenBoat(crew, new Loading.Weight(limit.extraMass(), at));
   }
 
   /** To second order. */
@@ -315,61 +233,5 @@ public final class SpreadAssessment {
       shares.put(cases.get(i), least.get(i).shareAtLeast(0));
     }
     return shares;
-  }
-
-  /**
-   * The cases from nobody to one more than recommended: the recommended people in the worst
-   * seatings they may have, and one more in the best there is. A lighter person is not followed by
-   * two.
-   */
-  private List<SeatedCrew> cases(Limits.Crew crew, double each) {
-    List<SeatedCrew> cases = new ArrayList<>();
-    for (int n = 0; n < crew.people(); n++) {
-      List<Seating> allowed =
-          n == 0 ? Seating.of(0, model.boat().places()) : limits.crew(n).seatings();
-      seating(allowed, each).ifPresent(s -> cases.addAll(worst(s, each, CASES)));
-    }
-    crew.seatings().stream()
-        .sorted(Comparator.comparingDouble(s -> nearness(s, each)))
-        .limit(SEATINGS)
-        .forEach(s -> cases.addAll(worst(s, each, CASES)));
-    if (!(each < rules.value("design-person"))) {
-      Seating.of(crew.people() + 1, model.boat().places()).stream()
-          .max(Comparator.comparingDouble(s -> nearness(s, each)))
-          .ifPresent(s -> cases.addAll(worst(s, each, 1)));
-    }
-    return cases;
-  }
-
-  /** The case that comes nearest to a limit. */
-  private Optional<Seating> seating(List<Seating> allowed, double each) {
-    return allowed.stream().min(Comparator.comparingDouble(s -> nearness(s, each)));
-  }
-
-  private double nearness(Seating seating, double each) {
-    List<Double> masses = Collections.nCopies(seating.people(), each);
-    return seating.packings(model.boat().places()).stream()
-        .mapToDouble(p -> assessment.nearness(assessment.loadedBoat(seating, masses, p)))
-        .min()
-        .orElse(Double.NEGATIVE_INFINITY);
-  }
-
-  /** The loaded boats of one seating that come nearest to a limit. */
-  private List<SeatedCrew> worst(Seating seating, double each, int cases) {
-    return assessment.loadedBoats(seating, each).stream()
-        .sorted(Comparator.comparingDouble(assessment::nearness))
-        .limit(cases)
-        .map(loaded -> asCase(seating, loaded))
-        .toList();
-  }
-
-  private SeatedCrew asCase(Seating seating, LoadedBoat loaded) {
-    List<Double> masses = loaded.people().stream().map(b -> b.mass()).toList();
-    Packing packing =
-        seating.packings(model.boat().places()).stream()
-            .filter(p -> seating.bodies(model, masses, p).equals(loaded.people()))
-            .findFirst()
-            .orElseThrow();
-    return new SeatedCrew(seating, masses, packing);
   }
 }
