@@ -10,11 +10,30 @@ final class Facets {
   final double[] y;
   final double[] z;
 
-  /** For each triangle the tetrahedron's volume and its first moments along x, y and z. */
+  /** For each triangle three vertex numbers. */
+  final int[] corners;
+
+  /** For each triangle the tetrahedron's volume. */
   final double[] cones;
+
+  /** For each triangle that tetrahedron's first moments along x, y and z. */
+  final double[] moments;
 
   final double volume;
   final Vector3 moment;
+
+  // Made when it is first needed, because most solids are never crossed by a second plane. Two
+  // threads that both do make the same one.
+  private volatile Incidence incidence;
+
+  /**
+   * The triangles that meet at each vertex, in one row.
+   *
+   * @param starts where those of each vertex begin in the row, and last where the row ends
+   * @param corners eight times the number of the triangle, plus 1, 2 or 4 for its first, second or
+   *     third corner
+   */
+  record Incidence(int[] starts, int[] corners) {}
 
   private Facets(double[] xyz, int[] corners) {
     int count = xyz.length / 3;
@@ -26,20 +45,19 @@ final class Facets {
       y[i] = xyz[3 * i + 1];
       z[i] = xyz[3 * i + 2];
     }
-    cones = new double[corners.length / 3 * 4];
+    this.corners = corners;
+    cones = new double[corners.length / 3];
+    moments = new double[corners.length];
     double sum = 0;
     double sumX = 0;
     double sumY = 0;
     double sumZ = 0;
-    for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
-      int a = corners[t];
-      int b = corners[t + 1];
-      int c = corners[t + 2];
-      cone(f, a, b, c);
-      sum += cones[f];
-      sumX += cones[f + 1];
-      sumY += cones[f + 2];
-      sumZ += cones[f + 3];
+    for (int i = 0, t = 0; i < cones.length; i++, t += 3) {
+      cone(i, corners[t], corners[t + 1], corners[t + 2]);
+      sum += cones[i];
+      sumX += moments[t];
+      sumY += moments[t + 1];
+      sumZ += moments[t + 2];
     }
     volume = sum;
     moment = Vector3.of(sumX, sumY, sumZ);
@@ -49,7 +67,31 @@ final class Facets {
     return new Facets(xyz, corners);
   }
 
-  private void cone(int f, int a, int b, int c) {
+  Incidence incidence() {
+    Incidence known = incidence;
+    if (known == null) {
+      known = incident();
+      incidence = known;
+    }
+    return known;
+  }
+
+  private Incidence incident() {
+    int[] starts = new int[x.length + 1];
+    for (int corner : corners) {
+      starts[corner]++;
+    }
+    for (int i = 1; i < starts.length; i++) {
+      starts[i] += starts[i - 1];
+    }
+    int[] row = new int[corners.length];
+    for (int i = corners.length - 1; i >= 0; i--) {
+      row[--starts[corners[i]]] = 8 * (i / 3) + (1 << i % 3);
+    }
+    return new Incidence(starts, row);
+  }
+
+  private void cone(int i, int a, int b, int c) {
     double bx = x[b] - x[a];
     double by = y[b] - y[a];
     double bz = z[b] - z[a];
@@ -60,9 +102,9 @@ final class Facets {
     double ny = bz * cx - bx * cz;
     double nz = bx * cy - by * cx;
     double volume = (x[a] * nx + y[a] * ny + z[a] * nz) / 6;
-    cones[f] = volume;
-    cones[f + 1] = volume * (x[a] + x[b] + x[c]) / 4;
-    cones[f + 2] = volume * (y[a] + y[b] + y[c]) / 4;
-    cones[f + 3] = volume * (z[a] + z[b] + z[c]) / 4;
+    cones[i] = volume;
+    moments[3 * i] = volume * (x[a] + x[b] + x[c]) / 4;
+    moments[3 * i + 1] = volume * (y[a] + y[b] + y[c]) / 4;
+    moments[3 * i + 2] = volume * (z[a] + z[b] + z[c]) / 4;
   }
 }

@@ -1,55 +1,51 @@
 package thwartwise.geometry;
 
+import java.util.IdentityHashMap;
+import java.util.Map;
+
 /**
  * Adds up the immersed parts of any number of solids under one plane. Not thread-safe; made once
  * for a solve by the thread that uses it, so that nothing is allocated for a triangle.
  *
  * <p>Method: volume and its moments are summed in tetrahedra that stand on the wetted triangles and
  * on the waterplane, their common apex the boat's origin. Those on wholly wet triangles never
- * change, so such a triangle costs four additions. The tip that the water cuts off a triangle lies
- * in the triangle's own plane: its tetrahedron is the whole one times the share of the area, α β.
- * The waterplane's area and moments go round its outline (Green's theorem), of which every crossed
- * triangle gives one edge; they give the pyramid on the waterplane too, so no cap is built. All of
- * it is exact for plane triangles, and a face or a vertex in the plane is no special case: a face
- * lying in the plane is taken as dry.
+ * change, and {@link WettedTriangles} carries their sum from one plane to the next. The tip that
+ * the water cuts off a triangle lies in the triangle's own plane: its tetrahedron is the whole one
+ * times the share of the area, α β. The waterplane's area and moments go round its outline (Green's
+ * theorem), of which every crossed triangle gives one edge; they give the pyramid on the waterplane
+ * too, so no cap is built. All of it is exact for plane triangles, and a face or a vertex in the
+ * plane is no special case: a face lying in the plane is taken as dry.
  */
 public final class Immersion {
   // By which corners are wet, 1 the first, 2 the second, 4 the third: which one is alone on its
   // side, and whether the wet part is that tip (1) or the whole less that tip (-1).
   private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
   private static final double[] SIGN = {0, 1, 1, -1, 1, -1, -1, 0};
-  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
   private static final int[] AFTER = {1, 2, 0, 1};
 
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
-  private int crossings;
+
+  /** Of the solids that a plane crossed, as under the last plane that did. */
+  private final Map<Solid, WettedTriangles> wetted = new IdentityHashMap<>();
 
   /** Rows of the thread; nothing in them outlives the adding of one solid. */
   private final Rows rows = Rows.OF_THREAD.get();
 
-  /** Vertices in the water's axes, and the triangles that are crossed. */
+  /** Vertices in the water's axes. */
   private static final class Rows {
     static final ThreadLocal<Rows> OF_THREAD = ThreadLocal.withInitial(Rows::new);
 
     double[] u = new double[0];
     double[] v = new double[0];
     double[] s = new double[0];
-    int[] wet = new int[0];
-    int[] crossed = new int[0];
-    int[] kinds = new int[0];
 
     void makeRoom(Facets facets) {
       if (s.length < facets.x.length) {
         u = new double[facets.x.length];
         v = new double[facets.x.length];
         s = new double[facets.x.length];
-        wet = new int[facets.x.length];
-      }
-      if (crossed.length < facets.cones.length / 4) {
-        crossed = new int[facets.cones.length / 4];
-        kinds = new int[facets.cones.length / 4];
       }
     }
   }
@@ -98,8 +94,9 @@ public final class Immersion {
     }
     Facets facets = solid.facets();
     turn(facets);
-    wetted(solid.corners, facets.cones);
-    crossed(solid.corners, facets.cones);
+    WettedTriangles triangles = wetted(solid, facets);
+    addWhole(triangles.volume, triangles.momentX, triangles.momentY, triangles.momentZ);
+    crossed(facets, triangles);
     return this;
   }
 
@@ -123,6 +120,17 @@ public final class Immersion {
         areaVV);
   }
 
+  private WettedTriangles wetted(Solid solid, Facets facets) {
+    WettedTriangles known = wetted.get(solid);
+    if (known == null) {
+      known = new WettedTriangles(facets, rows.s);
+      wetted.put(solid, known);
+    } else {
+      known.under(rows.s);
+    }
+    return known;
+  }
+
   private void addWhole(double volume, double momentX, double momentY, double momentZ) {
     whole += weight * volume;
     wholeX += weight * momentX;
@@ -136,11 +144,6 @@ public final class Immersion {
     along(ahead, facets, 0, rows.u);
     along(athwart, facets, 0, rows.v);
     along(plane.up(), facets, plane.height(), rows.s);
-    double[] s = rows.s;
-    int[] wet = rows.wet;
-    for (int i = 0; i < facets.x.length; i++) {
-      wet[i] = (int) (Double.doubleToRawLongBits(s[i]) >>> 63);
-    }
   }
 
   // Adding zero last turns a negative zero into a positive one: in the plane is dry, and the sign
@@ -158,46 +161,19 @@ public final class Immersion {
     }
   }
 
-  // Both loops keep their sums in variables of their own: in fields, each triangle would wait for
-  // the one before. Two loops, because together their variables outnumber the registers.
-
-  /** Whole triangles, and the list of those that are crossed. */
-  private void wetted(int[] corners, double[] cones) {
-    int[] wet = rows.wet;
-    int[] listed = rows.crossed;
-    int[] kinds = rows.kinds;
-    int count = 0;
-    double sum = 0;
-    double sumX = 0;
-    double sumY = 0;
-    double sumZ = 0;
-    for (int t = 0, f = 0; t < corners.length; t += 3, f += 4) {
-      int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
-      // Written whether it counts or not, because that is cheaper than a mispredicted branch.
-      double counts = WHOLE[kind];
-      sum += counts * cones[f];
-      sumX += counts * cones[f + 1];
-      sumY += counts * cones[f + 2];
-      sumZ += counts * cones[f + 3];
-      listed[count] = t;
-      kinds[count] = kind;
-      count += (kind + 1 & 7) > 1 ? 1 : 0;
-    }
-    crossings = count;
-    addWhole(sum, sumX, sumY, sumZ);
-  }
-
   /**
    * Adds, for each crossed triangle, the tip that is alone on its side: a wet one, or less a dry
-   * one.
+   * one. Sums are kept in variables of their own: in fields, each triangle would wait for the one
+   * before.
    */
-  private void crossed(int[] corners, double[] cones) {
+  private void crossed(Facets facets, WettedTriangles triangles) {
+    int[] corners = facets.corners;
+    double[] cones = facets.cones;
+    int[] kinds = triangles.kinds;
+    long[] words = triangles.crossed;
     double[] u = rows.u;
     double[] v = rows.v;
     double[] s = rows.s;
-    int[] listed = rows.crossed;
-    int[] kinds = rows.kinds;
-    int count = crossings;
     double sum = 0;
     double sumU = 0;
     double sumV = 0;
@@ -208,37 +184,40 @@ public final class Immersion {
     double flatUU = 0;
     double flatUV = 0;
     double flatVV = 0;
-    for (int i = 0; i < count; i++) {
-      int t = listed[i];
-      int kind = kinds[i];
-      int turned = ALONE[kind];
-      int a = corners[t + turned];
-      int b = corners[t + AFTER[turned]];
-      int c = corners[t + AFTER[turned + 1]];
-      double sa = s[a];
-      double ua = u[a];
-      double va = v[a];
-      double alpha = sa / (sa - s[b]);
-      double beta = sa / (sa - s[c]);
-      double up = ua + alpha * (u[b] - ua);
-      double vp = va + alpha * (v[b] - va);
-      double uq = ua + beta * (u[c] - ua);
-      double vq = va + beta * (v[c] - va);
-      double sign = SIGN[kind];
-      double tip = sign * alpha * beta * cones[t / 3 * 4];
-      double turn = sign * (uq * vp - up * vq);
-      double uu = up + uq;
-      double vv = vp + vq;
-      sum += tip;
-      sumU += tip * (ua + uu);
-      sumV += tip * (va + vv);
-      sumS += tip * sa;
-      flat += turn;
-      flatU += turn * uu;
-      flatV += turn * vv;
-      flatUU += turn * (uu * uu - up * uq);
-      flatUV += turn * (uu * vv + up * vp + uq * vq);
-      flatVV += turn * (vv * vv - vp * vq);
+    for (int i = 0; i < words.length; i++) {
+      for (long left = words[i]; left != 0; left &= left - 1) {
+        int triangle = 64 * i + Long.numberOfTrailingZeros(left);
+        int t = 3 * triangle;
+        int kind = kinds[triangle];
+        int turned = ALONE[kind];
+        int a = corners[t + turned];
+        int b = corners[t + AFTER[turned]];
+        int c = corners[t + AFTER[turned + 1]];
+        double sa = s[a];
+        double ua = u[a];
+        double va = v[a];
+        double alpha = sa / (sa - s[b]);
+        double beta = sa / (sa - s[c]);
+        double up = ua + alpha * (u[b] - ua);
+        double vp = va + alpha * (v[b] - va);
+        double uq = ua + beta * (u[c] - ua);
+        double vq = va + beta * (v[c] - va);
+        double sign = SIGN[kind];
+        double tip = sign * alpha * beta * cones[triangle];
+        double turn = sign * (uq * vp - up * vq);
+        double uu = up + uq;
+        double vv = vp + vq;
+        sum += tip;
+        sumU += tip * (ua + uu);
+        sumV += tip * (va + vv);
+        sumS += tip * sa;
+        flat += turn;
+        flatU += turn * uu;
+        flatV += turn * vv;
+        flatUU += turn * (uu * uu - up * uq);
+        flatUV += turn * (uu * vv + up * vp + uq * vq);
+        flatVV += turn * (vv * vv - vp * vq);
+      }
     }
     tips += weight * sum;
     tipsU += weight * sumU;

@@ -30,15 +30,19 @@ public class ImmersionBenchmark {
   private final Immersion immersion = new Immersion();
   private Solid hull;
   private FlatTriangles triangles;
-  private WaterPlane plane;
+
+  /** Each a degree from the one before: under the same plane again hardly anything is computed. */
+  private final WaterPlane[] planes = new WaterPlane[TIMES];
 
   @Setup
   public void putAfloat() {
     FloatingBody boat = SampleBoat.dry();
     hull = SampleBoat.outside();
     triangles = FlatTriangles.of(hull);
-    plane =
-        SampleBoat.holding(hull, boat.neededVolume(), Math.toRadians(heelDeg), Math.toRadians(1.5));
+    for (int i = 0; i < TIMES; i++) {
+      double heel = Math.toRadians(heelDeg + i % 2);
+      planes[i] = SampleBoat.holding(hull, boat.neededVolume(), heel, Math.toRadians(1.5));
+    }
   }
 
   @Benchmark
@@ -53,7 +57,7 @@ public class ImmersionBenchmark {
   @OperationsPerInvocation(TIMES)
   public void immersedPart(Blackhole sink) {
     for (int i = 0; i < TIMES; i++) {
-      sink.consume(immersion.at(plane).add(hull, 1).part());
+      sink.consume(immersion.at(planes[i]).add(hull, 1).part());
     }
   }
 }

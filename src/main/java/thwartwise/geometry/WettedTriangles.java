@@ -1,0 +1,112 @@
+package thwartwise.geometry;
+
+/**
+ * The wet and the crossed triangles of one solid, carried from one plane to the next. Planes that
+ * follow each other in a search are close together, so few vertices change sides, and only their
+ * triangles are looked at again. Not thread-safe.
+ */
+final class WettedTriangles {
+  // By which corners are wet, as in Immersion: bits of those that the plane crosses, and whether
+  // the
+  // whole triangle counts, less a tip if it is crossed.
+  private static final int CROSSED = 0b0111_1110;
+  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
+
+  /** For each triangle which corners are wet: 1 the first, 2 the second, 4 the third. */
+  final int[] kinds;
+
+  /** A bit for each triangle, in words of 64. */
+  final long[] crossed;
+
+  /** Of the triangles that count as a whole the tetrahedra's volume and first moments. */
+  double volume;
+
+  double momentX;
+  double momentY;
+  double momentZ;
+
+  private final Facets facets;
+  private final int[] wet;
+
+  /**
+   * @param s heights of the vertices above the plane
+   */
+  WettedTriangles(Facets facets, double[] s) {
+    this.facets = facets;
+    wet = new int[facets.x.length];
+    for (int i = 0; i < wet.length; i++) {
+      wet[i] = side(s[i]);
+    }
+    kinds = new int[facets.corners.length / 3];
+    crossed = new long[kinds.length + 63 >> 6];
+    addAll();
+  }
+
+  /** 1 for a wet vertex; one in the plane is dry. */
+  private static int side(double s) {
+    return (int) (Double.doubleToRawLongBits(s) >>> 63);
+  }
+
+  private void addAll() {
+    int[] corners = facets.corners;
+    double[] moments = facets.moments;
+    double sum = 0;
+    double sumX = 0;
+    double sumY = 0;
+    double sumZ = 0;
+    for (int i = 0; i < kinds.length; i++) {
+      int t = 3 * i;
+      int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
+      double counts = WHOLE[kind];
+      sum += counts * facets.cones[i];
+      sumX += counts * moments[t];
+      sumY += counts * moments[t + 1];
+      sumZ += counts * moments[t + 2];
+      kinds[i] = kind;
+      crossed[i >> 6] |= (long) (CROSSED >> kind & 1) << i;
+    }
+    volume = sum;
+    momentX = sumX;
+    momentY = sumY;
+    momentZ = sumZ;
+  }
+
+  /**
+   * Under another plane.
+   *
+   * @param s heights of the vertices above it
+   */
+  void under(double[] s) {
+    int[] before = wet;
+    for (int i = 0; i < before.length; i++) {
+      int now = side(s[i]);
+      if (now != before[i]) {
+        before[i] = now;
+        change(i);
+      }
+    }
+  }
+
+  private void change(int vertex) {
+    Facets.Incidence at = facets.incidence();
+    for (int i = at.starts()[vertex]; i < at.starts()[vertex + 1]; i++) {
+      int corner = at.corners()[i];
+      int triangle = corner >> 3;
+      int before = kinds[triangle];
+      int now = before ^ corner & 7;
+      kinds[triangle] = now;
+      crossed[triangle >> 6] ^= (long) ((CROSSED >> now ^ CROSSED >> before) & 1) << triangle;
+      count(triangle, WHOLE[now] - WHOLE[before]);
+    }
+  }
+
+  private void count(int triangle, double more) {
+    if (more != 0) {
+      double[] moments = facets.moments;
+      volume += more * facets.cones[triangle];
+      momentX += more * moments[3 * triangle];
+      momentY += more * moments[3 * triangle + 1];
+      momentZ += more * moments[3 * triangle + 2];
+    }
+  }
+}
