@@ -2,6 +2,7 @@ package thwartwise.shell;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +28,7 @@ final class PackagedJar {
 
   private final Map<String, String> environment = new HashMap<>();
   private final Path folder;
-  private String compilers = "-XX:TieredStopAtLevel=1";
+  private List<String> compiler = List.of("-XX:TieredStopAtLevel=1");
 
   PackagedJar(Path folder) {
     this.folder = folder;
@@ -38,9 +39,11 @@ final class PackagedJar {
     return this;
   }
 
-  /** With both compilers. */
-  PackagedJar asItsLauncherRunsIt() {
-    compilers = "-XX:TieredStopAtLevel=4";
+  /** With both compilers, which inline as little as the launcher has them inline. */
+  PackagedJar asItsLauncherRunsIt() throws IOException {
+    String launcher = Files.readString(ARCHIVE.resolveSibling("thwartwise"));
+    String flags = launcher.replaceFirst("(?s).*\\ncompiler=\"([^\"]+)\".*", "$1");
+    compiler = List.of(flags.split(" "));
     return this;
   }
 
@@ -49,7 +52,7 @@ final class PackagedJar {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-XX:+UseSerialGC");
-    command.add(compilers);
+    command.addAll(compiler);
     command.add("-XX:SharedArchiveFile=" + ARCHIVE);
     command.add("-Xlog:disable");
     command.add("-Xlog:all=error:stderr");
@@ -79,12 +82,9 @@ final class PackagedJar {
     }
     if (!process.waitFor(GENEROUS_SECONDS, TimeUnit.SECONDS)) {
       process.destroyForcibly();
-      throw new AssertionError("It never ended: " + java.nio.file.Files.readString(out));
+      throw new AssertionError("It never ended: " + Files.readString(out));
     }
-    return new Outcome(
-        process.exitValue(),
-        java.nio.file.Files.readString(out),
-        java.nio.file.Files.readString(err));
+    return new Outcome(process.exitValue(), Files.readString(out), Files.readString(err));
   }
 
   private Process start(Path out, Path err, String... words) throws IOException {
