@@ -26,9 +26,13 @@ public final class SolidBuilder {
 
   /** Adds a triangle, corners counter-clockwise from outside. */
   public void triangle(int a, int b, int c) {
-    if (same(a, b) || same(b, c) || same(c, a)) {
-      return;
+    if (!same(a, b) && !same(b, c) && !same(c, a)) {
+      triangleWithArea(a, b, c);
     }
+  }
+
+  /** Adds a triangle whose corners are known to differ. */
+  void triangleWithArea(int a, int b, int c) {
     if (used == corners.length) {
       corners = Arrays.copyOf(corners, 2 * corners.length);
     }

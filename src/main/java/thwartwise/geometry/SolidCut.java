@@ -8,10 +8,19 @@ import java.util.Arrays;
  * <p>A vertex in the plane counts as kept, so a face lying in the plane is kept whole and its cap
  * either vanishes or cancels it: no case needs a tolerance.
  *
+ * <p>A cap is kept as its outline until the last plane has cut it, and only then filled with
+ * triangles. Where a plane cuts an outline, both caps get the line from each end so made to the
+ * first of them, in opposite directions: as every cap is closed, these lines add up to its new
+ * side. Caps cut as triangles would have several times as many, each of which is immersed again and
+ * again.
+ *
  * <p>Between one cut and the next the part lies in rows of the thread's own, and only what is left
  * after the last one is made a solid.
  */
 final class SolidCut {
+  /** A box has six faces. */
+  private static final int MOST_CAPS = 6;
+
   private static final ThreadLocal<SolidCut> OF_THREAD = ThreadLocal.withInitial(SolidCut::new);
 
   private double[] xyz = {};
@@ -22,7 +31,10 @@ final class SolidCut {
   private int[] number = {};
   private SolidBuilder kept = new SolidBuilder();
   private SolidBuilder spare = new SolidBuilder();
-  private int hub;
+  private Outlines outlines = new Outlines();
+  private Outlines keptOutlines = new Outlines();
+  private int cap;
+  private final int[] firstOf = new int[MOST_CAPS];
 
   private SolidCut() {}
 
@@ -44,6 +56,8 @@ final class SolidCut {
 
   private SolidCut start(Solid solid) {
     take(solid.xyz, solid.xyz.length / 3, solid.corners, solid.corners.length);
+    cap = 0;
+    outlines.clear();
     return this;
   }
 
@@ -56,14 +70,27 @@ final class SolidCut {
 
   /** The remaining part; the solid itself where nothing was cut off. */
   private Solid result(Solid solid) {
-    Solid left = Solid.EMPTY;
-    if (xyz == solid.xyz) {
-      left = solid;
-    } else if (used > 0) {
-      left = new Solid(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
-    }
+    Solid left = xyz == solid.xyz ? solid : capped();
     take(Solid.EMPTY.xyz, 0, Solid.EMPTY.corners, 0);
     return left;
+  }
+
+  /** What the last cut left, each outline filled with triangles about one of its vertices. */
+  private Solid capped() {
+    Arrays.fill(firstOf, -1);
+    for (int i = 0; i < outlines.size(); i++) {
+      int hub = first(outlines.cap(i), outlines.to(i));
+      spare.triangle(hub, outlines.from(i), outlines.to(i));
+    }
+    return spare.build();
+  }
+
+  /** The first vertex that was asked for with a cap since the row was filled with -1. */
+  private int first(int ofCap, int vertex) {
+    if (firstOf[ofCap] < 0) {
+      firstOf[ofCap] = vertex;
+    }
+    return firstOf[ofCap];
   }
 
   private void keepBetween(int x, int y, int z, Span span) {
@@ -84,7 +111,9 @@ final class SolidCut {
       above += height > 0 ? 1 : 0;
     }
     if (above == vertices) {
-      take(Solid.EMPTY.xyz, 0, Solid.EMPTY.corners, 0);
+      spare.clear();
+      outlines.clear();
+      takeSpare();
     } else if (above > 0) {
       cut();
     }
@@ -99,21 +128,59 @@ final class SolidCut {
 
   private void cut() {
     Arrays.fill(number, 0, vertices, -1);
-    hub = -1;
+    Arrays.fill(firstOf, -1);
     kept.clear();
+    keptOutlines.clear();
     for (int t = 0; t < used; t += 3) {
       triangle(corners[t], corners[t + 1], corners[t + 2]);
     }
+    for (int i = 0; i < outlines.size(); i++) {
+      outline(outlines.cap(i), outlines.from(i), outlines.to(i));
+    }
+    cap++;
     SolidBuilder part = kept;
     kept = spare;
     spare = part;
-    take(part.xyz(), part.vertexCount(), part.corners(), part.cornerCount());
+    Outlines around = keptOutlines;
+    keptOutlines = outlines;
+    outlines = around;
+    takeSpare();
+  }
+
+  private void takeSpare() {
+    take(spare.xyz(), spare.vertexCount(), spare.corners(), spare.cornerCount());
+  }
+
+  /** One edge of the outline of an earlier cap. */
+  private void outline(int of, int from, int to) {
+    if (over[from] > 0 && over[to] > 0) {
+      return;
+    }
+    if (over[to] > 0) {
+      int end = crossing(from, to);
+      keptOutlines.add(of, keep(from), end);
+      side(of, end, first(of, end));
+    } else if (over[from] > 0) {
+      int start = crossing(to, from);
+      keptOutlines.add(of, start, keep(to));
+      side(of, first(of, start), start);
+    } else {
+      keptOutlines.add(of, keep(from), keep(to));
+    }
+  }
+
+  /** The line that closes the cut outline of an earlier cap, and with it that of the new one. */
+  private void side(int of, int from, int to) {
+    if (from != to) {
+      keptOutlines.add(of, from, to);
+      keptOutlines.add(cap, to, from);
+    }
   }
 
   private void triangle(int a, int b, int c) {
     int above = (over[a] > 0 ? 1 : 0) + (over[b] > 0 ? 1 : 0) + (over[c] > 0 ? 1 : 0);
     if (above == 0) {
-      kept.triangle(keep(a), keep(b), keep(c));
+      kept.triangleWithArea(keep(a), keep(b), keep(c));
     } else if (above == 1) {
       twoKept(a, b, c);
     } else if (above == 2) {
@@ -129,7 +196,7 @@ final class SolidCut {
     int p = crossing(a, b);
     int q = crossing(a, c);
     kept.triangle(keep(a), p, q);
-    cap(p, q);
+    keptOutlines.add(cap, q, p);
   }
 
   private void twoKept(int a, int b, int c) {
@@ -141,15 +208,7 @@ final class SolidCut {
     int q = crossing(a, c);
     kept.triangle(keep(a), keep(b), p);
     kept.triangle(keep(a), p, q);
-    cap(p, q);
-  }
-
-  /** Closes the edge p→q of the cut by a triangle about the hub. */
-  private void cap(int p, int q) {
-    if (hub < 0) {
-      hub = p;
-    }
-    kept.triangle(hub, q, p);
+    keptOutlines.add(cap, q, p);
   }
 
   private int keep(int v) {

@@ -9,6 +9,7 @@ import java.util.Map;
  * Among loadings that differ afloat only in the distance of the common centre of all weights from
  * the middle line, the one with the greatest distance. That distance alone heels a symmetric boat,
  * so it heels farthest there and no other loading brings an edge lower; the side does not matter.
+ * Of two equally far off it is the first, so that the last bits do not choose the side.
  *
  * <p>Where loose water stands to one side, the distance is that toward the water: weights and water
  * on the same side heel the boat farthest, unless the weights of another loading are farther out on

@@ -318,14 +318,13 @@ public final class LoadedBoat {
 
   /**
    * Distance of the common centre of all weights from the middle line, without loose water, m;
-   * where that is to one side, the distance toward that side to a nanometre, because that of a
+   * where that is to one side, the distance toward that side. To a nanometre, because that of a
    * mirror image is summed in another order.
    */
   double offTheMiddle() {
     double y = loading().centre().y();
-    return waterToOneSide()
-        .map(water -> Math.rint(water.side() * y / NANOMETRE) * NANOMETRE)
-        .orElse(Math.abs(y));
+    double off = waterToOneSide().map(water -> water.side() * y).orElse(Math.abs(y));
+    return Math.rint(off / NANOMETRE) * NANOMETRE;
   }
 
   /** This boat, named as another loading with a change. */

@@ -159,4 +159,16 @@ class FarthestOffTest {
         List.of(boat, boat.with(new Loading.Weight(5, Vector3.of(2, 0, 0.4))));
     assertThat(FarthestOff.of(higher)).isEqualTo(higher);
   }
+
+  // A second weight opposite the anchor, then one to port or a picometre farther to starboard.
+  @Test
+  void of_two_ways_as_far_off_on_either_side_the_first_is_kept() {
+    LoadedBoat even =
+        LoadedBoat.of(MODEL, List.of()).with(new Loading.Weight(20, Vector3.of(2, -0.3, 0.05)));
+    LoadedBoat port = even.with(new Loading.Weight(50, Vector3.of(1.5, 0.5, 0.2)));
+    LoadedBoat starboard = even.with(new Loading.Weight(50, Vector3.of(1.5, -0.5 - 1e-12, 0.2)));
+    assertThat(-starboard.loading().centre().y()).isGreaterThan(port.loading().centre().y());
+    assertThat(FarthestOff.of(List.of(port, starboard))).containsExactly(port);
+    assertThat(FarthestOff.of(List.of(starboard, port))).containsExactly(starboard);
+  }
 }

@@ -80,6 +80,66 @@ class SolidCutTest {
     }
   }
 
+  // Cut by one plane after another, each cap is filled before the next plane cuts it.
+  @Test
+  void a_box_cut_out_at_once_is_the_part_that_six_cuts_leave() {
+    Random random = new Random(20261127);
+    int shared = 0;
+    for (Solid solid : List.of(Shapes.trough(), Shapes.ellipsoid(2, 0.6, 0.4, 12))) {
+      for (int i = 0; i < 200; i++) {
+        Box box = about(solid.boundingBox(), random);
+        Solid part = solid.within(box);
+        Solid slow = sixCuts(solid, box);
+        assertThat(open(part)).as("%s", box).isEmpty();
+        assertThat(part.triangleCount()).isLessThanOrEqualTo(slow.triangleCount());
+        sameImmersed(part, slow, random);
+        shared += part.volume() > 1e-3 ? 1 : 0;
+      }
+    }
+    assertThat(shared).isGreaterThan(100);
+  }
+
+  @Test
+  void a_box_inside_a_solid_is_twelve_triangles() {
+    Solid ball = Shapes.ellipsoid(1, 1, 1, 20);
+    Span middle = new Span(-0.4, 0.4);
+    Solid part = ball.within(new Box(middle, new Span(-0.3, 0.5), middle));
+    assertThat(part.triangleCount()).isEqualTo(12);
+    assertThat(part.volume()).isCloseTo(0.8 * 0.8 * 0.8, within(1e-14));
+  }
+
+  private static void sameImmersed(Solid part, Solid slow, Random random) {
+    Vector3 up =
+        Vector3.of(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+    WaterPlane plane = new WaterPlane(up, slow.extent(up).middle());
+    ImmersedPart found = new Immersion().at(plane).add(part, 1).part();
+    ImmersedPart expected = new Immersion().at(plane).add(slow, 1).part();
+    assertThat(part.volume()).isCloseTo(slow.volume(), within(1e-13));
+    assertThat(part.moment().minus(slow.moment()).norm()).isCloseTo(0, within(1e-13));
+    assertThat(found.volume()).isCloseTo(expected.volume(), within(1e-13));
+    assertThat(found.area()).isCloseTo(expected.area(), within(1e-12));
+  }
+
+  private static Solid sixCuts(Solid solid, Box box) {
+    return solid
+        .under(new WaterPlane(Vector3.of(1, 0, 0), box.x().to()))
+        .under(new WaterPlane(Vector3.of(-1, 0, 0), -box.x().from()))
+        .under(new WaterPlane(Vector3.of(0, 1, 0), box.y().to()))
+        .under(new WaterPlane(Vector3.of(0, -1, 0), -box.y().from()))
+        .under(new WaterPlane(Vector3.of(0, 0, 1), box.z().to()))
+        .under(new WaterPlane(Vector3.of(0, 0, -1), -box.z().from()));
+  }
+
+  private static Box about(Box block, Random random) {
+    return new Box(about(block.x(), random), about(block.y(), random), about(block.z(), random));
+  }
+
+  private static Span about(Span along, Random random) {
+    double p = along.from() + along.length() * (1.2 * random.nextDouble() - 0.1);
+    double q = along.from() + along.length() * (1.2 * random.nextDouble() - 0.1);
+    return new Span(Math.min(p, q), Math.max(p, q));
+  }
+
   private static Box box(Random random) {
     return new Box(span(random), span(random), span(random));
   }
