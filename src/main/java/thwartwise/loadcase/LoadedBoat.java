@@ -61,6 +61,9 @@ public final class LoadedBoat {
    */
   private static final double DEEPER = 0.1;
 
+  /** Nearer to the middle line the weights may balance a boat that is not stable upright, m. */
+  private static final double KNIFES_EDGE = 0.001;
+
   private final BoatModel model;
   private final LoadCase base;
   private final Disturbance done;
@@ -245,7 +248,7 @@ public final class LoadedBoat {
     }
     Equilibria level = before.swampedRest(List.of());
     Loading loading = loading();
-    double moment = slidTo * loading.mass() * loading.centre().y();
+    double moment = loading.mass() * (slidTo * loading.centre().y() - KNIFES_EDGE);
     return level.allUpright() && moment >= model.waterDensity() * liftedAgainst(loading, level);
   }
 

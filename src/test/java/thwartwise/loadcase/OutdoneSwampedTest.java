@@ -75,6 +75,22 @@ class OutdoneSwampedTest {
     assertThat(leftOut).isBetween(20, 44);
   }
 
+  // 20 kg at 0.2 m to port against 80 kg that come to y / 2 - 0.135 m, 0.0501 and 0.06 m to
+  // starboard: all weights 0.04 and 4 mm off the middle line.
+  @Test
+  void weights_nearly_on_the_middle_line_may_balance_on_a_knifes_edge() {
+    assertThat(isListedOutdone(0.1698)).isFalse();
+    assertThat(isListedOutdone(0.15)).isTrue();
+  }
+
+  /** To starboard, with somebody who sits above the water, so far to port at first. */
+  private static boolean isListedOutdone(double y) {
+    Place high = new Place("high seat", 1.6, 0.45, 0.45, 1);
+    Body crew = Body.seated("crew", 80, high, y, 0.44);
+    LoadedBoat before = LoadedBoat.of(boat(20, new Span(0, 0.8)), List.of(crew)).hurried();
+    return PeopleMoves.partly(before, 0.5, 0.6).get(3).isOutdoneSwamped(before);
+  }
+
   /** The greatest angle from upright at which it rests; a boat that does not is over. */
   private static double farthest(LoadedBoat way) {
     return way.swampedRest(List.of()).worst().map(Pose::tilt).orElse(Math.PI);
