@@ -8,13 +8,14 @@ import thwartwise.checks.Unit;
  * only sink and trim with the weight: they are worst at one end of a range of masses or the other,
  * and are checked there.
  *
- * @param mass kg; negative where a limit is not met as it is
+ * @param mass kg; negative where a limit is not met as it is, infinitely where nothing shows by how
+ *     much
  */
 public record Headroom(double mass) {
   /** The headroom where nothing is asked. */
   static final Headroom UNLIMITED = new Headroom(Double.POSITIVE_INFINITY);
 
-  private static final Headroom NOT_MET = new Headroom(-1);
+  private static final Headroom NOT_MET = new Headroom(Double.NEGATIVE_INFINITY);
 
   /**
    * The greatest change of a heel for each kilogram, as a share of its limit: judgement, twice what
@@ -26,12 +27,10 @@ public record Headroom(double mass) {
   private static final double SWAMPED_STEEP = 0.04;
 
   static Headroom of(CheckReading reading, boolean swamped) {
-    if (!reading.met()) {
-      return NOT_MET;
+    if (reading.margin().unit() != Unit.DEGREE || reading.value().isEmpty()) {
+      return reading.met() ? UNLIMITED : NOT_MET;
     }
-    return reading.margin().unit() == Unit.DEGREE
-        ? new Headroom(reading.margin().share() / (swamped ? SWAMPED_STEEP : STEEP))
-        : UNLIMITED;
+    return new Headroom(reading.margin().share() / (swamped ? SWAMPED_STEEP : STEEP));
   }
 
   Headroom and(Headroom other) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
@@ -170,7 +171,7 @@ public final class LoadSearch {
       return to.mass;
     }
     if (stretch <= Math.max(1, from.headroom.mass())) {
-      return to.headroom.isMet() ? to.mass : lastMet(start, spot, from.mass, to.mass);
+      return to.headroom.isMet() ? to.mass : lastMet(start, spot, from, to);
     }
     Point middle = at(start, spot, from.mass + stretch / 2);
     int last = carried(start, spot, from, middle);
@@ -181,9 +182,15 @@ public final class LoadSearch {
     return new Point(mass, assessment.headroom(start.asked.with(weight(spot, mass))));
   }
 
-  private int lastMet(Start start, Vector3 spot, int meets, int fails) {
-    return (int)
-        Bisection.last(meets, fails, 1, mass -> at(start, spot, (int) mass).headroom.isMet());
+  private int lastMet(Start start, Vector3 spot, Point meets, Point fails) {
+    DoubleFunction<Headroom> headroom =
+        mass ->
+            Stream.of(meets, fails)
+                .filter(end -> end.mass == mass)
+                .findFirst()
+                .orElseGet(() -> at(start, spot, (int) mass))
+                .headroom;
+    return (int) BracketedSearch.lastMet(meets.mass, fails.mass, 1, headroom);
   }
 
   private static Loading.Weight weight(Vector3 at, int mass) {

@@ -1,5 +1,7 @@
 package thwartwise.crew;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 
@@ -27,6 +29,7 @@ public final class MassWalk {
   private final double heaviest;
   private final double landmark;
   private final double heavyOnes;
+  private final Map<Double, Headroom> known = new ConcurrentHashMap<>();
   private boolean ended;
 
   /** Masses computed already that are too far ahead to step to at once. */
@@ -60,7 +63,18 @@ public final class MassWalk {
 
   /** Whether this exact mass meets, whatever smaller ones do. */
   boolean meets(double mass) {
-    return asked.apply(mass).isMet();
+    return headroom(mass).isMet();
+  }
+
+  // This is not computed within the map, because other threads would wait for it.
+  private Headroom headroom(double mass) {
+    Headroom before = known.get(mass);
+    if (before != null) {
+      return before;
+    }
+    Headroom now = asked.apply(mass);
+    known.put(mass, now);
+    return now;
   }
 
   /**
@@ -86,7 +100,7 @@ public final class MassWalk {
 
   /** The last mass that meets, between one that meets and one that does not. */
   double lastMet(double meets, double fails, double step) {
-    return Bisection.last(meets, fails, step, this::meets);
+    return BracketedSearch.lastMet(meets, fails, step, this::headroom);
   }
 
   /** Whether the lightest mass, the landmark and this one meet; no other mass is tried. */
@@ -119,7 +133,7 @@ public final class MassWalk {
 
   private Point at(double mass) {
     double most = Math.min(carried < landmark ? landmark : heaviest, mass);
-    return new Point(most, asked.apply(most));
+    return new Point(most, headroom(most));
   }
 
   private static double between(double each) {
