@@ -7,8 +7,7 @@ package thwartwise.geometry;
  */
 final class WettedTriangles {
   // By which corners are wet, as in Immersion: bits of those that the plane crosses, and whether
-  // the
-  // whole triangle counts, less a tip if it is crossed.
+  // the whole triangle counts, less a tip if it is crossed.
   private static final int CROSSED = 0b0111_1110;
   private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
 
