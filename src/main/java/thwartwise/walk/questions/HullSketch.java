@@ -26,9 +26,9 @@ final class HullSketch {
   /**
    * @param row of a point, the top one 0
    */
-  private HullSketch(Outline outline, int rows, ToIntFunction<Vector3> row) {
-    this.aft = outline.aft();
-    this.scale = scale(outline);
+  private HullSketch(double aft, double scale, int rows, ToIntFunction<Vector3> row) {
+    this.aft = aft;
+    this.scale = scale;
     this.row = row;
     this.cells = new char[rows][COLUMNS];
     Arrays.stream(cells).forEach(one -> Arrays.fill(one, ' '));
@@ -54,22 +54,26 @@ final class HullSketch {
   }
 
   /** Rows of a length that stands upright on the screen. */
-  private static int rows(Outline outline, double length) {
-    return (int) Math.round(length * scale(outline) / TALL);
+  private static int rows(double scale, double length) {
+    return (int) Math.round(length * scale / TALL);
   }
 
   /** Rounded outward on either side: rounded upward, a boat alike on both sides was not. */
   private static HullSketch fromAbove(Outline outline) {
-    int half = rows(outline, outline.halfBeam());
+    double scale = scale(outline);
+    int half = rows(scale, outline.halfBeam());
     return new HullSketch(
-        outline,
+        outline.aft(),
+        scale,
         2 * half + 1,
-        p -> half - (int) Math.signum(p.y()) * rows(outline, Math.abs(p.y())));
+        p -> half - (int) Math.signum(p.y()) * rows(scale, Math.abs(p.y())));
   }
 
   private static HullSketch fromTheSide(Outline outline) {
-    int top = rows(outline, outline.highest() - outline.lowest());
-    return new HullSketch(outline, top + 1, p -> top - rows(outline, p.z() - outline.lowest()));
+    double scale = scale(outline);
+    double lowest = outline.lowest();
+    int top = rows(scale, outline.highest() - lowest);
+    return new HullSketch(outline.aft(), scale, top + 1, p -> top - rows(scale, p.z() - lowest));
   }
 
   /** All lines of one side from aft to forward, and both end stations. */
