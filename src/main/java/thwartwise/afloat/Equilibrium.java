@@ -123,11 +123,10 @@ public final class Equilibrium {
    * The same, begun at a cached balance of a boat loaded nearly the same, if there is one and it
    * leads to an equilibrium in the same bowl.
    *
-   * @param boat a key of the boat: equal only where all that lifts it is the same apart from its
-   *     people
+   * @param boat what lifts it apart from its people
    */
   static Equilibria until(
-      FloatingBody floating, Predicate<WaterPlane> over, Object boat, NearBalances known) {
+      FloatingBody floating, Predicate<WaterPlane> over, LiftKey boat, NearBalances known) {
     Optional<Pose> rest = nextTo(known, floating, over, boat);
     return rest.isPresent()
         ? new Equilibria(List.of(rest.get()), Equilibria.Ending.RESTS)
@@ -141,7 +140,7 @@ public final class Equilibrium {
       FloatingBody floating,
       Predicate<WaterPlane> over,
       boolean whole,
-      Object boat,
+      LiftKey boat,
       NearBalances known) {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
@@ -160,7 +159,7 @@ public final class Equilibrium {
 
   /** The equilibrium reached from a cached balance, if it is as good as one from upright. */
   static Optional<Pose> nextTo(
-      NearBalances known, FloatingBody floating, Predicate<WaterPlane> over, Object boat) {
+      NearBalances known, FloatingBody floating, Predicate<WaterPlane> over, LiftKey boat) {
     return floating.liftVolume() > floating.neededVolume()
         ? new Equilibrium(floating, (before, after) -> {}, over, true)
             .nearest(known.near(boat, floating))

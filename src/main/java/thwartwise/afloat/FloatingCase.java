@@ -15,14 +15,14 @@ import thwartwise.geometry.Vector3;
  * A key of everything that decides where a boat comes to rest: cases with equal keys float alike.
  * Loose water and forces are added by {@link #with}.
  *
- * @param boat equal only where all that lifts it is the same apart from its people
+ * @param boat what lifts it apart from its people
  * @param alike whether that is the same on both sides
  * @param people the bodies that lift; none where the boat is dry
  * @param mass in units of a ten millionth of a kilogram, and the centre in those of a nanometre,
  *     because sums in another order differ by less
  */
 public record FloatingCase(
-    Object boat, boolean alike, List<Box> people, long mass, long x, long y, long z) {
+    LiftKey boat, boolean alike, List<Box> people, long mass, long x, long y, long z) {
   private static final double MASS = 1e-7;
   private static final double LENGTH = 1e-9;
 
@@ -40,8 +40,7 @@ public record FloatingCase(
   }
 
   // Mass and centre distinguish cases well enough; hashing the people's boxes would cost more than
-  // a
-  // cached answer is worth.
+  // a cached answer is worth.
   @Override
   public int hashCode() {
     return Objects.hash(boat, mass, x, y, z);
@@ -49,15 +48,15 @@ public record FloatingCase(
 
   /** The boat dry inside. */
   public static FloatingCase dry(BoatModel model, Loading loading) {
-    return of(model.dryKey(), model.isAlikeAfloat(), Stream.empty(), loading);
+    return of(LiftKey.dry(model.dryKey()), model.isAlikeAfloat(), Stream.empty(), loading);
   }
 
   /** The boat open to the sea, where every body lifts. */
-  public static FloatingCase swamped(Object boat, boolean alike, Loading loading) {
+  public static FloatingCase swamped(LiftKey boat, boolean alike, Loading loading) {
     return of(boat, alike, Swamping.boxes(loading), loading);
   }
 
-  private static FloatingCase of(Object boat, boolean alike, Stream<Box> people, Loading loading) {
+  private static FloatingCase of(LiftKey boat, boolean alike, Stream<Box> people, Loading loading) {
     Vector3 centre = loading.centre();
     return new FloatingCase(
         boat,
@@ -71,9 +70,7 @@ public record FloatingCase(
 
   /** The same with more that decides; nothing is known of its mirror image then. */
   public FloatingCase with(List<?> more) {
-    return more.isEmpty()
-        ? this
-        : new FloatingCase(List.of(boat, more), false, people, mass, x, y, z);
+    return more.isEmpty() ? this : new FloatingCase(boat.with(more), false, people, mass, x, y, z);
   }
 
   /** The boat with everything on the other side; none where that is another boat. */

@@ -13,8 +13,9 @@ import thwartwise.geometry.ImmersedPart;
  *
  * <p>Only balances reached from upright down a single bowl are used: the stiffness was well above
  * zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the same is in
- * nearly the same bowl, and a bowl has one bottom. So they change how soon an equilibrium is found
- * and never which one. Loose water and forces take no part.
+ * nearly the same bowl, as is one with a measurement moved by its spread, and a bowl has one
+ * bottom. So they change how soon an equilibrium is found and never which one. Loose water and
+ * forces take no part.
  */
 final class NearBalances {
   private static final int MOST = 20_000;
@@ -26,6 +27,7 @@ final class NearBalances {
   private static final double UP = 0.08;
 
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
+  private final Map<Load, Balance> byKind = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
   private final Optional<NearBalances> measured;
 
@@ -59,28 +61,36 @@ final class NearBalances {
   }
 
   /**
-   * The balances of a boat lifted by the same and loaded nearly the same.
-   *
-   * @param boat a key of the boat: equal only where all that lifts it is the same apart from its
-   *     people
+   * The balances of a boat lifted by the same and loaded nearly the same; without any, those of the
+   * boat as measured.
    */
-  Stream<Balance> near(Object boat, FloatingBody floating) {
+  Stream<Balance> near(LiftKey boat, FloatingBody floating) {
     if (!isPlain(floating)) {
       return Stream.empty();
     }
-    return Stream.concat(
-        Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat, floating)))
-            .filter(Objects::nonNull),
-        measured.stream().flatMap(m -> m.near(boat, floating)));
+    List<Balance> own = Stream.concat(known(boat, floating), asMeasured(boat, floating)).toList();
+    return own.isEmpty()
+        ? measured.map(m -> m.byKind.get(Load.of(boat.kind(), floating))).stream()
+        : own.stream();
   }
 
-  void keep(Object boat, FloatingBody floating, ImmersedPart part) {
+  private Stream<Balance> known(LiftKey boat, FloatingBody floating) {
+    return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat.solids(), floating)))
+        .filter(Objects::nonNull);
+  }
+
+  private Stream<Balance> asMeasured(LiftKey boat, FloatingBody floating) {
+    return measured.stream().flatMap(m -> m.known(boat, floating));
+  }
+
+  void keep(LiftKey boat, FloatingBody floating, ImmersedPart part) {
     if (!isPlain(floating)) {
       return;
     }
     Balance balance = new Balance(floating, part);
     if (byLoad.size() < MOST) {
-      byLoad.putIfAbsent(Load.of(boat, floating), balance);
+      byLoad.putIfAbsent(Load.of(boat.solids(), floating), balance);
+      byKind.putIfAbsent(Load.of(boat.kind(), floating), balance);
     }
     if (byLift.size() < MOST) {
       byLift.put(floating.lifts(), balance);

@@ -21,6 +21,7 @@ import thwartwise.afloat.EquilibriumUnderForces;
 import thwartwise.afloat.FloatingBody;
 import thwartwise.afloat.FloatingCase;
 import thwartwise.afloat.Freeboard;
+import thwartwise.afloat.LiftKey;
 import thwartwise.afloat.LooseWater;
 import thwartwise.afloat.Pool;
 import thwartwise.afloat.RightingCurve;
@@ -481,7 +482,11 @@ public final class LoadedBoat {
 
   private FloatingCase caseSwamped(Collection<Space> lost, boolean withLooseKit) {
     List<Box> without = lost.stream().map(Space::box).toList();
-    Object boat = List.of(model.swampedKey(), without, allowance.volumeFactor(), withLooseKit);
+    List<String> lostNames = lost.stream().map(Space::name).toList();
+    LiftKey boat =
+        new LiftKey(
+            List.of(model.swampedKey(), without, allowance.volumeFactor(), withLooseKit),
+            List.of(lostNames, allowance.volumeFactor(), withLooseKit));
     boolean alike = model.isAlikeSwamped() && lost.isEmpty();
     return FloatingCase.swamped(boat, alike, loading());
   }
@@ -523,7 +528,8 @@ public final class LoadedBoat {
         .map(
             balances ->
                 balances.looseWater(
-                    FloatingCase.swamped(model, false, loading), () -> LooseWater.of(loading)))
+                    FloatingCase.swamped(new LiftKey(model, model), false, loading),
+                    () -> LooseWater.of(loading)))
         .orElseGet(() -> LooseWater.of(loading));
   }
 

@@ -8,6 +8,7 @@ import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.RandomGenerator;
@@ -31,6 +32,8 @@ class EquilibriumTwoWaysTest {
   private static final int LOADS = 4;
 
   private static final long SEED = 20261126;
+
+  private static final LiftKey RAFT = LiftKey.dry("raft");
 
   /** Both settle to 1e-11 of the weight times a metre; the least stiffness magnifies that. */
   private static final double SAME = 1e-6;
@@ -64,6 +67,29 @@ class EquilibriumTwoWaysTest {
   }
 
   @Example
+  void boats_with_a_measurement_moved_rest_as_from_upright_next_to_the_one_as_measured() {
+    RandomGenerator<RandomAfloat> generator = RandomAfloat.loadedAsBoatsAre().generator(1000);
+    Random random = new Random(SEED);
+    int near = 0;
+    for (int i = 0; i < BOATS; i++) {
+      RandomAfloat boat = generator.next(random).value();
+      NearBalances measured = new NearBalances(Optional.empty());
+      Equilibrium.until(boat.floating(), OVER, new LiftKey(boat, "dry"), measured);
+      for (int move = 0; move < LOADS; move++) {
+        NearBalances known = new NearBalances(Optional.of(measured));
+        LiftKey key = new LiftKey(List.of(boat, move), "dry");
+        FloatingBody moved = builtOtherwise(boat.floating(), random);
+        near += Equilibrium.nextTo(known, moved, OVER, key).isPresent() ? 1 : 0;
+        cutShortAlike(
+            Equilibrium.until(moved, OVER, key, known),
+            SlowEquilibrium.until(moved, OVER),
+            "boat " + i + ", move " + move + ": " + boat);
+      }
+    }
+    assertThat(near).isGreaterThan(BOATS * LOADS / 5);
+  }
+
+  @Example
   void swamped_boats_with_people_a_little_otherwise_rest_alike() {
     nextToKnown(
         new SwampedPropertiesTest().swamped(), EquilibriumTwoWaysTest::seatedOtherwise, 0.5);
@@ -83,9 +109,9 @@ class EquilibriumTwoWaysTest {
         double mass = 1000 * 4 * 1.2 * (0.4 - side);
         FloatingBody afloat = new FloatingBody(mass, Vector3.of(2, out, 0.42), List.of(raft), 1000);
         Equilibria slow = SlowEquilibrium.until(afloat, OVER);
-        near += Equilibrium.nextTo(known, afloat, OVER, "raft").isPresent() ? 1 : 0;
+        near += Equilibrium.nextTo(known, afloat, OVER, RAFT).isPresent() ? 1 : 0;
         cutShortAlike(
-            Equilibrium.until(afloat, OVER, "raft", known),
+            Equilibrium.until(afloat, OVER, RAFT, known),
             slow,
             "deck " + side + " m up, weight " + out + " m out");
         over += wentOver(slow) ? 1 : 0;
@@ -104,6 +130,28 @@ class EquilibriumTwoWaysTest {
         floating.centre().plus(by),
         floating.lifts(),
         floating.density());
+  }
+
+  /** The same weights on a hull a little longer or shorter, wider or narrower, deeper or not. */
+  private static FloatingBody builtOtherwise(FloatingBody floating, Random random) {
+    Vector3 by = Vector3.of(1 + little(random), 1 + little(random), 1 + little(random));
+    List<Lift> lifts =
+        floating.lifts().stream().map(l -> new Lift(scaled(l.solid(), by), l.factor())).toList();
+    return new FloatingBody(floating.mass(), floating.centre(), lifts, floating.density());
+  }
+
+  private static Solid scaled(Solid solid, Vector3 by) {
+    List<Vector3> vertices =
+        IntStream.range(0, solid.triangleCount())
+            .boxed()
+            .flatMap(i -> solid.triangle(i).stream())
+            .map(r -> Vector3.of(by.x() * r.x(), by.y() * r.y(), by.z() * r.z()))
+            .toList();
+    List<int[]> triangles =
+        IntStream.range(0, solid.triangleCount())
+            .mapToObj(i -> new int[] {3 * i, 3 * i + 1, 3 * i + 2})
+            .toList();
+    return Solid.of(vertices, triangles);
   }
 
   private static FloatingBody seatedOtherwise(Loading loading, Random random) {
@@ -128,18 +176,19 @@ class EquilibriumTwoWaysTest {
     int near = 0;
     for (int i = 0; i < BOATS; i++) {
       T boat = generator.next(random).value();
+      LiftKey key = LiftKey.dry(boat);
       NearBalances known = new NearBalances(Optional.empty());
       Random loads = new Random(i);
-      Equilibrium.until(otherwise.apply(boat, loads), OVER, boat, known);
+      Equilibrium.until(otherwise.apply(boat, loads), OVER, key, known);
       for (int load = 0; load < LOADS; load++) {
         FloatingBody floating = otherwise.apply(boat, loads);
         String which = "boat " + i + ", load " + load + ": " + boat;
-        if (known.near(boat, floating).findAny().isPresent()) {
+        if (known.near(key, floating).findAny().isPresent()) {
           bowls++;
-          near += Equilibrium.nextTo(known, floating, OVER, boat).isPresent() ? 1 : 0;
+          near += Equilibrium.nextTo(known, floating, OVER, key).isPresent() ? 1 : 0;
         }
         cutShortAlike(
-            Equilibrium.until(floating, OVER, boat, known),
+            Equilibrium.until(floating, OVER, key, known),
             SlowEquilibrium.until(floating, OVER),
             which);
       }
