@@ -120,21 +120,27 @@ final class HydrostaticState {
    */
   static HydrostaticState nextTo(
       NearBalances.Balance known, FloatingBody floating, Immersion immersion) {
-    List<Lift> before = known.floating().lifts();
-    List<Lift> now = floating.lifts();
-    ImmersedPart part = known.part();
-    if (!before.equals(now)) {
-      immersion.at(part.plane());
-      before.stream()
-          .filter(l -> !now.contains(l))
-          .forEach(l -> immersion.add(l.solid(), -l.factor()));
-      now.stream()
-          .filter(l -> !before.contains(l))
-          .forEach(l -> immersion.add(l.solid(), l.factor()));
-      part = part.plus(immersion.part());
-    }
+    ImmersedPart part = underWater(known, floating.lifts(), immersion);
     double rise = (floating.neededVolume() - part.volume()) / part.area();
     return new HydrostaticState(floating, new Surface(part, rise), List.of());
+  }
+
+  private static ImmersedPart underWater(
+      NearBalances.Balance known, List<Lift> now, Immersion immersion) {
+    List<Lift> before = known.floating().lifts();
+    if (before.equals(now)) {
+      return known.part();
+    }
+    List<Lift> gone = before.stream().filter(l -> !now.contains(l)).toList();
+    if (gone.size() == before.size()) {
+      return Lift.immersed(now, known.part().plane(), immersion);
+    }
+    immersion.at(known.part().plane());
+    gone.forEach(l -> immersion.add(l.solid(), -l.factor()));
+    now.stream()
+        .filter(l -> !before.contains(l))
+        .forEach(l -> immersion.add(l.solid(), l.factor()));
+    return known.part().plus(immersion.part());
   }
 
   /** The boat after a small turn, every surface nearly at its height. */

@@ -126,7 +126,8 @@ public record Recommendation(
    * A copy with lower limits for some numbers of people; mass of people, load and extra weight
    * follow them.
    *
-   * @param lower one for each number of people there is a limit for, none of them above it
+   * @param lower for each number of people one limit that is not above this one; none for those of
+   *     whom not even the lightest are to go
    * @param kit the mass of the kit listed, kg
    */
   public Recommendation lowered(List<CrewLimit> lower, double kit) {

@@ -10,7 +10,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.afloat.Bay;
 import thwartwise.afloat.CapsizedBoat;
@@ -51,16 +50,7 @@ public final class LoadedBoat {
    */
   private static final double OVER = 0.5;
 
-  /** Volumes of twin chambers differ by less, because they are summed in another order, m³. */
-  private static final double SMALL = 1e-9;
-
   private static final double NANOMETRE = 1e-9;
-
-  /**
-   * A swamped boat with its people moved across it lies no deeper than this (judgement; where a
-   * body moves to where a chamber stands, some of its lift is lost), m.
-   */
-  private static final double DEEPER = 0.1;
 
   /** Nearer to the middle line the weights may balance a boat that is not stable upright, m. */
   private static final double KNIFES_EDGE = 0.001;
@@ -250,32 +240,7 @@ public final class LoadedBoat {
     Equilibria level = before.swampedRest(List.of());
     Loading loading = loading();
     double moment = loading.mass() * (slidTo * loading.centre().y() - KNIFES_EDGE);
-    return level.allUpright() && moment >= model.waterDensity() * liftedAgainst(loading, level);
-  }
-
-  /** Moment of the volume of the people on the side of the change, m⁴, rounded up. */
-  private double liftedAgainst(Loading loading, Equilibria level) {
-    double moment = 0;
-    for (Body body : loading.people()) {
-      for (Box box : model.boxes(body.withMass(body.mass() * loading.massFactor()))) {
-        double out = Math.max(0, slidTo * box.y().middle());
-        moment += out * box.volume() * shareUnder(box, level);
-      }
-    }
-    return moment;
-  }
-
-  private static double shareUnder(Box box, Equilibria level) {
-    double bottom = box.z().from();
-    double y = box.y().middle();
-    double deepest =
-        Stream.of(y, -y)
-            .map(at -> Vector3.of(box.x().middle(), at, bottom))
-            .flatMap(at -> level.reached().stream().map(pose -> -pose.above(at)))
-            .mapToDouble(depth -> depth)
-            .max()
-            .orElseThrow();
-    return Math.max(0, Math.min(1, (deepest + DEEPER) / box.z().length()));
+    return level.allUpright() && moment >= LiftOfPeople.momentToSide(slidTo, loading, level);
   }
 
   /**
@@ -293,31 +258,11 @@ public final class LoadedBoat {
   private Optional<Object> waterOnEitherSide() {
     return done.pools().stream().allMatch(Pool::isAboutTheMiddle)
         ? Optional.of(done.pools())
-        : waterToOneSide().map(LoadedBoat::onEitherSide);
-  }
-
-  /** Equal for the same water in either twin of a chamber. */
-  private static Object onEitherSide(WaterToOneSide water) {
-    return List.of(water.space.chamber(), Math.round(water.pool.volume() / SMALL));
-  }
-
-  /** Loose water in one chamber that does not cross the middle line. */
-  private record WaterToOneSide(Pool pool, Space space) {
-    double side() {
-      return space.box().y().to() > 0 ? 1 : -1;
-    }
+        : waterToOneSide().map(WaterToOneSide::onEitherSide);
   }
 
   private Optional<WaterToOneSide> waterToOneSide() {
-    if (done.pools().size() != 1 || done.pools().get(0).hold().size() != 1) {
-      return Optional.empty();
-    }
-    Pool pool = done.pools().get(0);
-    return model.spaces().stream()
-        .filter(space -> space.solid() == pool.hold().get(0).solid())
-        .filter(space -> space.box().y().from() >= 0 || space.box().y().to() <= 0)
-        .map(space -> new WaterToOneSide(pool, space))
-        .findFirst();
+    return WaterToOneSide.of(done.pools(), model.spaces());
   }
 
   /**
