@@ -16,8 +16,15 @@ final class Facets {
   /** For each triangle the tetrahedron's volume. */
   final double[] cones;
 
-  /** For each triangle that tetrahedron's first moments along x, y and z. */
-  final double[] moments;
+  /**
+   * For each triangle that volume and the tetrahedron's first moments along x, y and z, in units so
+   * small that rounding them changes nothing, and so large that no sum of them overflows. Whole
+   * numbers have the same sum in any order.
+   */
+  final long[] counts;
+
+  /** One of those units, m³ or m⁴: a power of two. */
+  final double unit;
 
   final double volume;
   final Vector3 moment;
@@ -47,13 +54,13 @@ final class Facets {
     }
     this.corners = corners;
     cones = new double[corners.length / 3];
-    moments = new double[corners.length];
+    double[] moments = new double[corners.length];
     double sum = 0;
     double sumX = 0;
     double sumY = 0;
     double sumZ = 0;
     for (int i = 0, t = 0; i < cones.length; i++, t += 3) {
-      cone(i, corners[t], corners[t + 1], corners[t + 2]);
+      cone(i, corners[t], corners[t + 1], corners[t + 2], moments);
       sum += cones[i];
       sumX += moments[t];
       sumY += moments[t + 1];
@@ -61,6 +68,26 @@ final class Facets {
     }
     volume = sum;
     moment = Vector3.of(sumX, sumY, sumZ);
+    unit = unit(cones, moments);
+    counts = new long[4 * cones.length];
+    for (int i = 0, t = 0; i < cones.length; i++, t += 3) {
+      counts[4 * i] = Math.round(cones[i] / unit);
+      counts[4 * i + 1] = Math.round(moments[t] / unit);
+      counts[4 * i + 2] = Math.round(moments[t + 1] / unit);
+      counts[4 * i + 3] = Math.round(moments[t + 2] / unit);
+    }
+  }
+
+  /** All of them together are fewer than 2⁶¹ of these units. */
+  private static double unit(double[] cones, double[] moments) {
+    double all = 0;
+    for (double cone : cones) {
+      all += Math.abs(cone);
+    }
+    for (double moment : moments) {
+      all += Math.abs(moment);
+    }
+    return Math.scalb(1.0, Math.getExponent(all + Double.MIN_NORMAL) - 60);
   }
 
   static Facets of(double[] xyz, int[] corners) {
@@ -91,7 +118,7 @@ final class Facets {
     return new Incidence(starts, row);
   }
 
-  private void cone(int i, int a, int b, int c) {
+  private void cone(int i, int a, int b, int c, double[] moments) {
     double bx = x[b] - x[a];
     double by = y[b] - y[a];
     double bz = z[b] - z[a];

@@ -95,7 +95,7 @@ public final class Immersion {
     Facets facets = solid.facets();
     turn(facets);
     WettedTriangles triangles = wetted(solid, facets);
-    addWhole(triangles.volume, triangles.momentX, triangles.momentY, triangles.momentZ);
+    addWhole(triangles.volume(), triangles.momentX(), triangles.momentY(), triangles.momentZ());
     crossed(facets, triangles);
     return this;
   }

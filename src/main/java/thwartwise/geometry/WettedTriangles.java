@@ -9,7 +9,7 @@ final class WettedTriangles {
   // By which corners are wet, as in Immersion: bits of those that the plane crosses, and whether
   // the whole triangle counts, less a tip if it is crossed.
   private static final int CROSSED = 0b0111_1110;
-  private static final double[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
+  private static final int[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
 
   /** For each triangle which corners are wet: 1 the first, 2 the second, 4 the third. */
   final int[] kinds;
@@ -17,12 +17,12 @@ final class WettedTriangles {
   /** A bit for each triangle, in words of 64. */
   final long[] crossed;
 
-  /** Of the triangles that count as a whole the tetrahedra's volume and first moments. */
-  double volume;
-
-  double momentX;
-  double momentY;
-  double momentZ;
+  // Sums over the triangles that count as a whole, in units of the facets: they are the same
+  // whatever planes came before.
+  private long volume;
+  private long momentX;
+  private long momentY;
+  private long momentZ;
 
   private final Facets facets;
   private final int[] wet;
@@ -48,19 +48,18 @@ final class WettedTriangles {
 
   private void addAll() {
     int[] corners = facets.corners;
-    double[] moments = facets.moments;
-    double sum = 0;
-    double sumX = 0;
-    double sumY = 0;
-    double sumZ = 0;
-    for (int i = 0; i < kinds.length; i++) {
-      int t = 3 * i;
+    long[] counts = facets.counts;
+    long sum = 0;
+    long sumX = 0;
+    long sumY = 0;
+    long sumZ = 0;
+    for (int i = 0, t = 0, c = 0; i < kinds.length; i++, t += 3, c += 4) {
       int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
-      double counts = WHOLE[kind];
-      sum += counts * facets.cones[i];
-      sumX += counts * moments[t];
-      sumY += counts * moments[t + 1];
-      sumZ += counts * moments[t + 2];
+      long whole = WHOLE[kind];
+      sum += whole * counts[c];
+      sumX += whole * counts[c + 1];
+      sumY += whole * counts[c + 2];
+      sumZ += whole * counts[c + 3];
       kinds[i] = kind;
       crossed[i >> 6] |= (long) (CROSSED >> kind & 1) << i;
     }
@@ -68,6 +67,24 @@ final class WettedTriangles {
     momentX = sumX;
     momentY = sumY;
     momentZ = sumZ;
+  }
+
+  /** Volume of the tetrahedra on the triangles that count as a whole, m³. */
+  double volume() {
+    return volume * facets.unit;
+  }
+
+  /** First moments of those along the boat's axes, m⁴. */
+  double momentX() {
+    return momentX * facets.unit;
+  }
+
+  double momentY() {
+    return momentY * facets.unit;
+  }
+
+  double momentZ() {
+    return momentZ * facets.unit;
   }
 
   /**
@@ -99,13 +116,13 @@ final class WettedTriangles {
     }
   }
 
-  private void count(int triangle, double more) {
+  private void count(int triangle, int more) {
     if (more != 0) {
-      double[] moments = facets.moments;
-      volume += more * facets.cones[triangle];
-      momentX += more * moments[3 * triangle];
-      momentY += more * moments[3 * triangle + 1];
-      momentZ += more * moments[3 * triangle + 2];
+      long[] counts = facets.counts;
+      volume += more * counts[4 * triangle];
+      momentX += more * counts[4 * triangle + 1];
+      momentY += more * counts[4 * triangle + 2];
+      momentZ += more * counts[4 * triangle + 3];
     }
   }
 }
