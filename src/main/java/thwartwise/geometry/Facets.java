@@ -16,22 +16,25 @@ final class Facets {
   /** For each triangle the tetrahedron's volume. */
   final double[] cones;
 
-  /**
-   * For each triangle that volume and the tetrahedron's first moments along x, y and z, in units so
-   * small that rounding them changes nothing, and so large that no sum of them overflows. Whole
-   * numbers have the same sum in any order.
-   */
-  final long[] counts;
-
-  /** One of those units, m³ or m⁴: a power of two. */
-  final double unit;
+  /** For each triangle that tetrahedron's first moments along x, y and z. */
+  private final double[] moments;
 
   final double volume;
   final Vector3 moment;
 
-  // Made when it is first needed, because most solids are never crossed by a second plane. Two
-  // threads that both do make the same one.
+  // Made when they are first needed, because most solids are never crossed by a plane, and fewer by
+  // a second one. Two threads that both do make the same ones.
+  private volatile Counts counts;
   private volatile Incidence incidence;
+
+  /**
+   * Volumes and moments of all triangles as whole numbers, which have the same sum in any order.
+   *
+   * @param row for each triangle the tetrahedron's volume and its first moments along x, y and z,
+   *     in units so small that rounding them changes nothing, and so large that no sum overflows
+   * @param unit m³ or m⁴: a power of two
+   */
+  record Counts(long[] row, double unit) {}
 
   /**
    * The triangles that meet at each vertex, in one row.
@@ -54,13 +57,13 @@ final class Facets {
     }
     this.corners = corners;
     cones = new double[corners.length / 3];
-    double[] moments = new double[corners.length];
+    moments = new double[corners.length];
     double sum = 0;
     double sumX = 0;
     double sumY = 0;
     double sumZ = 0;
     for (int i = 0, t = 0; i < cones.length; i++, t += 3) {
-      cone(i, corners[t], corners[t + 1], corners[t + 2], moments);
+      cone(i, corners[t], corners[t + 1], corners[t + 2]);
       sum += cones[i];
       sumX += moments[t];
       sumY += moments[t + 1];
@@ -68,18 +71,31 @@ final class Facets {
     }
     volume = sum;
     moment = Vector3.of(sumX, sumY, sumZ);
-    unit = unit(cones, moments);
-    counts = new long[4 * cones.length];
-    for (int i = 0, t = 0; i < cones.length; i++, t += 3) {
-      counts[4 * i] = Math.round(cones[i] / unit);
-      counts[4 * i + 1] = Math.round(moments[t] / unit);
-      counts[4 * i + 2] = Math.round(moments[t + 1] / unit);
-      counts[4 * i + 3] = Math.round(moments[t + 2] / unit);
+  }
+
+  Counts counts() {
+    Counts known = counts;
+    if (known == null) {
+      known = counted();
+      counts = known;
     }
+    return known;
+  }
+
+  private Counts counted() {
+    double unit = unit();
+    long[] row = new long[4 * cones.length];
+    for (int i = 0, t = 0, c = 0; i < cones.length; i++, t += 3, c += 4) {
+      row[c] = Math.round(cones[i] / unit);
+      row[c + 1] = Math.round(moments[t] / unit);
+      row[c + 2] = Math.round(moments[t + 1] / unit);
+      row[c + 3] = Math.round(moments[t + 2] / unit);
+    }
+    return new Counts(row, unit);
   }
 
   /** All of them together are fewer than 2⁶¹ of these units. */
-  private static double unit(double[] cones, double[] moments) {
+  private double unit() {
     double all = 0;
     for (double cone : cones) {
       all += Math.abs(cone);
@@ -118,7 +134,7 @@ final class Facets {
     return new Incidence(starts, row);
   }
 
-  private void cone(int i, int a, int b, int c, double[] moments) {
+  private void cone(int i, int a, int b, int c) {
     double bx = x[b] - x[a];
     double by = y[b] - y[a];
     double bz = z[b] - z[a];

@@ -17,7 +17,7 @@ final class WettedTriangles {
   /** A bit for each triangle, in words of 64. */
   final long[] crossed;
 
-  // Sums over the triangles that count as a whole, in units of the facets: they are the same
+  // Sums over the triangles that count as a whole, in the units of the counts: they are the same
   // whatever planes came before.
   private long volume;
   private long momentX;
@@ -25,6 +25,7 @@ final class WettedTriangles {
   private long momentZ;
 
   private final Facets facets;
+  private final Facets.Counts counts;
   private final int[] wet;
 
   /**
@@ -32,6 +33,7 @@ final class WettedTriangles {
    */
   WettedTriangles(Facets facets, double[] s) {
     this.facets = facets;
+    this.counts = facets.counts();
     wet = new int[facets.x.length];
     for (int i = 0; i < wet.length; i++) {
       wet[i] = side(s[i]);
@@ -48,7 +50,7 @@ final class WettedTriangles {
 
   private void addAll() {
     int[] corners = facets.corners;
-    long[] counts = facets.counts;
+    long[] row = counts.row();
     long sum = 0;
     long sumX = 0;
     long sumY = 0;
@@ -56,10 +58,10 @@ final class WettedTriangles {
     for (int i = 0, t = 0, c = 0; i < kinds.length; i++, t += 3, c += 4) {
       int kind = wet[corners[t]] + 2 * wet[corners[t + 1]] + 4 * wet[corners[t + 2]];
       long whole = WHOLE[kind];
-      sum += whole * counts[c];
-      sumX += whole * counts[c + 1];
-      sumY += whole * counts[c + 2];
-      sumZ += whole * counts[c + 3];
+      sum += whole * row[c];
+      sumX += whole * row[c + 1];
+      sumY += whole * row[c + 2];
+      sumZ += whole * row[c + 3];
       kinds[i] = kind;
       crossed[i >> 6] |= (long) (CROSSED >> kind & 1) << i;
     }
@@ -71,20 +73,20 @@ final class WettedTriangles {
 
   /** Volume of the tetrahedra on the triangles that count as a whole, m³. */
   double volume() {
-    return volume * facets.unit;
+    return volume * counts.unit();
   }
 
   /** First moments of those along the boat's axes, m⁴. */
   double momentX() {
-    return momentX * facets.unit;
+    return momentX * counts.unit();
   }
 
   double momentY() {
-    return momentY * facets.unit;
+    return momentY * counts.unit();
   }
 
   double momentZ() {
-    return momentZ * facets.unit;
+    return momentZ * counts.unit();
   }
 
   /**
@@ -118,11 +120,11 @@ final class WettedTriangles {
 
   private void count(int triangle, int more) {
     if (more != 0) {
-      long[] counts = facets.counts;
-      volume += more * counts[4 * triangle];
-      momentX += more * counts[4 * triangle + 1];
-      momentY += more * counts[4 * triangle + 2];
-      momentZ += more * counts[4 * triangle + 3];
+      long[] row = counts.row();
+      volume += more * row[4 * triangle];
+      momentX += more * row[4 * triangle + 1];
+      momentY += more * row[4 * triangle + 2];
+      momentZ += more * row[4 * triangle + 3];
     }
   }
 }
