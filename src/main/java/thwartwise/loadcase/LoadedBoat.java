@@ -52,7 +52,10 @@ public final class LoadedBoat {
 
   private static final double NANOMETRE = 1e-9;
 
-  /** Nearer to the middle line the weights may balance a boat that is not stable upright, m. */
+  /**
+   * Nearer to the middle line the weights may balance a boat that is not stable upright
+   * (judgement), m.
+   */
   private static final double KNIFES_EDGE = 0.001;
 
   private final BoatModel model;

@@ -6,7 +6,7 @@ package thwartwise.spread;
  * shares, which fall almost evenly with the mass.
  */
 final class SureMass {
-  /** More than enough, since these crews are judged to second order and not in full. */
+  /** More than enough (judgement), since these crews are judged to second order and not in full. */
   private static final double SURE = BoatSpread.ENOUGH + 0.01;
 
   /** Shares are of some thousand boats: fewer than one of them cannot be told from none. */
@@ -17,7 +17,9 @@ final class SureMass {
    */
   private static final double FIRST_STEP = 0.06;
 
-  /** The share of the mass of the screen within which shares are taken to follow a line. */
+  /**
+   * The share of the mass of the screen within which shares are taken to follow a line (judgement).
+   */
   private static final double STRAIGHT = 0.05;
 
   private static final double WANTED = odds(SURE);
