@@ -1,6 +1,6 @@
 package thwartwise;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import com.google.googlejavaformat.java.Formatter;
 import com.google.googlejavaformat.java.FormatterException;
@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * one thread while nothing else runs; here it runs next to the other tests.
  */
 class FormattedSourcesTest {
+  private static final String ALL_ASSERTIONS = "org.assertj.core.api.Assertions.assertThat;";
   private static final Formatter FORMATTER = new Formatter();
 
   @ParameterizedTest
@@ -31,6 +32,14 @@ class FormattedSourcesTest {
         .hasSizeGreaterThan(100)
         .filteredOn(source -> !isFormatted(source))
         .as("format them with: mvn spotless:apply")
+        .isEmpty();
+  }
+
+  @Test
+  void no_test_makes_the_compiler_weigh_every_assertion_there_is() throws IOException {
+    assertThat(sources(Path.of("src/test/java")))
+        .filteredOn(source -> text(source).contains("import static " + ALL_ASSERTIONS))
+        .as("import thwartwise.Assertions.assertThat, and add there what it lacks")
         .isEmpty();
   }
 
@@ -50,9 +59,13 @@ class FormattedSourcesTest {
   }
 
   private static boolean isFormatted(Path source) {
+    String text = text(source);
+    return formatted(text).equals(text);
+  }
+
+  private static String text(Path source) {
     try {
-      String text = Files.readString(source);
-      return formatted(text).equals(text);
+      return Files.readString(source);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,7 +1,7 @@
 package thwartwise.afloat;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,6 @@
 package thwartwise.afloat;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.afloat.BoxAfloat.meets;
 
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package thwartwise.archive;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.Random;
 import java.util.function.Consumer;

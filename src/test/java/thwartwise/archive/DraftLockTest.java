@@ -1,6 +1,6 @@
 package thwartwise.archive;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.BufferedReader;
 import java.io.IOException;

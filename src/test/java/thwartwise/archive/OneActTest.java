@@ -1,7 +1,7 @@
 package thwartwise.archive;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,6 @@
 package thwartwise.boat;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.boat.MeasurementKind.CHAMBER_LITRES;
 import static thwartwise.boat.MeasurementKind.EDGE_HEIGHTS;
 import static thwartwise.boat.MeasurementKind.HULL_BALANCE;

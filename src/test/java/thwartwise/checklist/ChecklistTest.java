@@ -1,6 +1,6 @@
 package thwartwise.checklist;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package thwartwise.checks;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.checks.OnPaper.RULES;
 
 import java.util.List;

@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.checks.OnPaper.DEPTH;
 import static thwartwise.checks.OnPaper.PLANE;
 import static thwartwise.checks.OnPaper.RULES;

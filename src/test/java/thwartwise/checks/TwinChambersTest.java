@@ -1,7 +1,7 @@
 package thwartwise.checks;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;

@@ -1,7 +1,7 @@
 package thwartwise.electrics;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.time.Month;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package thwartwise.geometry;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,6 @@
 package thwartwise.hull;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.hull.Hulls.p;
 import static thwartwise.hull.Hulls.station;
 

@@ -1,7 +1,7 @@
 package thwartwise.hull;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.hull.Hulls.p;
 import static thwartwise.hull.Hulls.station;
 

@@ -1,8 +1,8 @@
 package thwartwise.hull;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.hull.Hulls.p;
 
 import java.util.List;

@@ -1,6 +1,6 @@
 package thwartwise.inspection;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package thwartwise.json;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,6 @@
 package thwartwise.measure;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 import static thwartwise.measure.UnitFormat.Side.DOWN;
 import static thwartwise.measure.UnitFormat.Side.UP;
 

@@ -1,6 +1,6 @@
 package thwartwise.measured;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;

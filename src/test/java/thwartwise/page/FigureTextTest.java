@@ -1,6 +1,6 @@
 package thwartwise.page;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 

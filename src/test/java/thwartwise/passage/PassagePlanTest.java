@@ -1,7 +1,7 @@
 package thwartwise.passage;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.time.Month;

@@ -1,6 +1,6 @@
 package thwartwise.picture;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.StringReader;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package thwartwise.record;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
 import java.time.OffsetDateTime;

@@ -1,7 +1,7 @@
 package thwartwise.remedy;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,7 +1,7 @@
 package thwartwise.remedy;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package thwartwise.report;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.abort;
+import static thwartwise.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.File;

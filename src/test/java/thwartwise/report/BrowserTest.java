@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;

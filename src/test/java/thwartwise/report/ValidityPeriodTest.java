@@ -1,6 +1,6 @@
 package thwartwise.report;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;

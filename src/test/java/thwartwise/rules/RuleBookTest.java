@@ -1,6 +1,6 @@
 package thwartwise.rules;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

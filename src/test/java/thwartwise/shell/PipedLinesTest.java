@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.BufferedReader;
 import java.io.PrintWriter;

@@ -1,7 +1,7 @@
 package thwartwise.shell;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;

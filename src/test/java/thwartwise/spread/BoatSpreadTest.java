@@ -1,6 +1,6 @@
 package thwartwise.spread;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package thwartwise.uncertainty;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,7 +1,7 @@
 package thwartwise.walk;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static thwartwise.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;

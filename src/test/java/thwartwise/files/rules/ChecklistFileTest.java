@@ -1,8 +1,8 @@
 package thwartwise.files.rules;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
+import static thwartwise.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;

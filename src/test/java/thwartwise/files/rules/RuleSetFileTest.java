@@ -1,7 +1,7 @@
 package thwartwise.files.rules;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.Set;
 import java.util.regex.Pattern;
