@@ -7,8 +7,10 @@ import static thwartwise.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,6 +43,21 @@ class CrewSeatingTest {
     public String toString() {
       return boat.name() + " with " + members.stream().map(NamedPerson::how).toList();
     }
+  }
+
+  /** A case with its answer, and what was found by force so far. */
+  private record SeatedCase(CrewAnswer answer, SeatingByForce force) {
+    static SeatedCase of(Case c) {
+      BoatModel model = model(c.boat());
+      return new SeatedCase(
+          CrewSeating.of(model, RULES, c.members()), new SeatingByForce(model, RULES));
+    }
+  }
+
+  private static final Map<Case, SeatedCase> SEATED = new ConcurrentHashMap<>();
+
+  private static SeatedCase seated(Case c) {
+    return SEATED.computeIfAbsent(c, SeatedCase::of);
   }
 
   static Stream<Case> cases() {
@@ -118,9 +135,8 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void the_crew_and_its_seats_are_those_found_by_force(Case c) {
-    BoatModel model = model(c.boat());
-    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(model, RULES);
+    CrewAnswer answer = seated(c).answer();
+    SeatingByForce force = seated(c).force();
     List<NamedPerson> going = answer.seats().stream().map(CrewAnswer.Seat::member).toList();
 
     assertThat(going).isEqualTo(force.largest(c.members()));
@@ -138,7 +154,7 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void whoever_stays_ashore_is_told_why_and_nobody_is_lost(Case c) {
-    CrewAnswer answer = CrewSeating.of(model(c.boat()), RULES, c.members());
+    CrewAnswer answer = seated(c).answer();
     List<NamedPerson> told =
         new ArrayList<>(answer.seats().stream().map(CrewAnswer.Seat::member).toList());
     told.addAll(answer.ashore());
@@ -149,9 +165,8 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void each_of_the_crew_alone_may_sit_wherever_it_is_not_forbidden(Case c) {
-    BoatModel model = model(c.boat());
-    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(model, RULES);
+    CrewAnswer answer = seated(c).answer();
+    SeatingByForce force = seated(c).force();
     for (CrewAnswer.Seat seat : answer.seats()) {
       for (int p = 0; p < c.boat().places().size(); p++) {
         String place = c.boat().places().get(p).name();
@@ -165,9 +180,8 @@ class CrewSeatingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void when_somebody_gets_out_the_others_stay_or_move_as_told(Case c) {
-    BoatModel model = model(c.boat());
-    CrewAnswer answer = CrewSeating.of(model, RULES, c.members());
-    SeatingByForce force = new SeatingByForce(model, RULES);
+    CrewAnswer answer = seated(c).answer();
+    SeatingByForce force = seated(c).force();
     List<String> names = c.boat().places().stream().map(Place::name).toList();
     for (CrewAnswer.Seat out : answer.seats()) {
       List<CrewAnswer.Seat> left =

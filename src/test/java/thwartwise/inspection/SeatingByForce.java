@@ -2,8 +2,10 @@ package thwartwise.inspection;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
@@ -61,19 +63,26 @@ public final class SeatingByForce {
 
   private double work(List<NamedPerson> members, List<Integer> way) {
     double least = Double.POSITIVE_INFINITY;
-    for (List<Integer> order : orders(members.size())) {
-      for (List<Double> masses : masses(members)) {
-        LoadedBoat trial = LoadedBoat.of(model, bodies(way, order, masses));
-        for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, model))) {
-          for (Check check : checks) {
-            for (CheckReading r : check.readings(trial.under(allowance))) {
-              least = Math.min(least, r.margin().room() / Math.max(0.05, Math.abs(r.limit())));
-            }
+    for (List<Body> aboard : loads(members, way)) {
+      LoadedBoat trial = LoadedBoat.of(model, aboard);
+      for (Allowance allowance : List.of(Allowance.NONE, Allowance.of(rules, model))) {
+        for (Check check : checks) {
+          for (CheckReading r : check.readings(trial.under(allowance))) {
+            least = Math.min(least, r.margin().room() / Math.max(0.05, Math.abs(r.limit())));
           }
         }
       }
     }
     return least;
+  }
+
+  /** Each once: the order of people on different places is no other load. */
+  private Set<List<Body>> loads(List<NamedPerson> members, List<Integer> way) {
+    Set<List<Body>> loads = new LinkedHashSet<>();
+    for (List<Integer> order : orders(members.size())) {
+      masses(members).forEach(masses -> loads.add(bodies(way, order, masses)));
+    }
+    return loads;
   }
 
   private List<Body> bodies(List<Integer> way, List<Integer> order, List<Double> masses) {
