@@ -9,9 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Example;
-import net.jqwik.api.RandomGenerator;
+import org.junit.jupiter.api.Test;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
 import thwartwise.geometry.Box;
@@ -41,38 +39,37 @@ class EquilibriumTwoWaysTest {
   /** How a boat lies that is no longer followed: where it was passed is then told to nobody. */
   private static final Predicate<WaterPlane> OVER = plane -> plane.up().z() < 0.5;
 
-  @Example
+  @Test
   void boats_loaded_as_boats_are_rest_alike() {
-    each(RandomAfloat.loadedAsBoatsAre(), RandomAfloat::floating);
+    each(RandomAfloat::loadedAsBoatsAre, RandomAfloat::floating);
   }
 
-  @Example
+  @Test
   void boats_with_their_weight_anywhere_rest_alike() {
-    each(RandomAfloat.any(), RandomAfloat::floating);
+    each(RandomAfloat::any, RandomAfloat::floating);
   }
 
-  @Example
+  @Test
   void swamped_boats_rest_alike() {
-    each(new SwampedPropertiesTest().swamped(), EquilibriumTwoWaysTest::swamped);
+    each(SwampedPropertiesTest::swamped, EquilibriumTwoWaysTest::swamped);
   }
 
-  @Example
+  @Test
   void boats_loaded_nearly_as_one_already_at_rest_rest_alike() {
-    nextToKnown(RandomAfloat.loadedAsBoatsAre(), EquilibriumTwoWaysTest::loadedOtherwise, 0.3);
+    nextToKnown(RandomAfloat::loadedAsBoatsAre, EquilibriumTwoWaysTest::loadedOtherwise, 0.3);
   }
 
-  @Example
+  @Test
   void boats_with_their_weight_anywhere_rest_as_from_upright_next_to_one_already_at_rest() {
-    nextToKnown(RandomAfloat.any(), EquilibriumTwoWaysTest::loadedOtherwise, 0.2);
+    nextToKnown(RandomAfloat::any, EquilibriumTwoWaysTest::loadedOtherwise, 0.2);
   }
 
-  @Example
+  @Test
   void boats_with_a_measurement_moved_rest_as_from_upright_next_to_the_one_as_measured() {
-    RandomGenerator<RandomAfloat> generator = RandomAfloat.loadedAsBoatsAre().generator(1000);
     Random random = new Random(SEED);
     int near = 0;
     for (int i = 0; i < BOATS; i++) {
-      RandomAfloat boat = generator.next(random).value();
+      RandomAfloat boat = RandomAfloat.loadedAsBoatsAre(random);
       NearBalances measured = new NearBalances(Optional.empty());
       Equilibrium.until(boat.floating(), OVER, new LiftKey(boat, "dry"), measured);
       for (int move = 0; move < LOADS; move++) {
@@ -89,15 +86,14 @@ class EquilibriumTwoWaysTest {
     assertThat(near).isGreaterThan(BOATS * LOADS / 5);
   }
 
-  @Example
+  @Test
   void swamped_boats_with_people_a_little_otherwise_rest_alike() {
-    nextToKnown(
-        new SwampedPropertiesTest().swamped(), EquilibriumTwoWaysTest::seatedOtherwise, 0.5);
+    nextToKnown(SwampedPropertiesTest::swamped, EquilibriumTwoWaysTest::seatedOtherwise, 0.5);
   }
 
   // A deck comes under with a nudge and takes the waterplane with it: the way down from upright is
   // a bowl, and so is what is left of it at rest.
-  @Example
+  @Test
   void a_deck_hardly_above_the_water_is_nudged_under_next_to_a_balance_too() {
     Box box = new Box(new Span(0, 4), new Span(-0.6, 0.6), new Span(0, 0.4));
     Lift raft = new Lift(Solid.block(box), 1);
@@ -169,13 +165,12 @@ class EquilibriumTwoWaysTest {
   }
 
   private static <T> void nextToKnown(
-      Arbitrary<T> boats, BiFunction<T, Random, FloatingBody> otherwise, double mostly) {
-    RandomGenerator<T> generator = boats.generator(1000);
+      Function<Random, T> boats, BiFunction<T, Random, FloatingBody> otherwise, double mostly) {
     Random random = new Random(SEED);
     int bowls = 0;
     int near = 0;
     for (int i = 0; i < BOATS; i++) {
-      T boat = generator.next(random).value();
+      T boat = boats.apply(random);
       LiftKey key = LiftKey.dry(boat);
       NearBalances known = new NearBalances(Optional.empty());
       Random loads = new Random(i);
@@ -201,11 +196,10 @@ class EquilibriumTwoWaysTest {
     return Swamping.of(loading, 1).floating(List.of());
   }
 
-  private static <T> void each(Arbitrary<T> boats, Function<T, FloatingBody> afloat) {
-    RandomGenerator<T> generator = boats.generator(1000);
+  private static <T> void each(Function<Random, T> boats, Function<T, FloatingBody> afloat) {
     Random random = new Random(SEED);
     for (int i = 0; i < BOATS; i++) {
-      T boat = generator.next(random).value();
+      T boat = boats.apply(random);
       FloatingBody floating = afloat.apply(boat);
       String which = "boat " + i + ": " + boat;
       alike(Equilibrium.from(floating), SlowEquilibrium.from(floating), which);

@@ -3,9 +3,8 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.function.UnaryOperator;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Solid;
 import thwartwise.geometry.Span;
@@ -36,42 +35,46 @@ record RandomAfloat(
   static final double DENSITY = 1000;
 
   /** Heeled and trimmed any way at all, overturned or on end too, and with G anywhere. */
-  static Arbitrary<RandomAfloat> any() {
-    return Combinators.combine(
-            RandomHull.any(),
-            RandomHull.between(0.03, 0.8),
-            centres(0.3, 1.5),
-            bays(),
-            RandomHull.between(-3.1, 3.1),
-            RandomHull.between(-1.5, 1.5))
-        .as(RandomAfloat::of);
+  static RandomAfloat any(Random random) {
+    return of(
+        RandomHull.any(random),
+        RandomHull.between(0.03, 0.8, random),
+        centre(0.3, 1.5, random),
+        bay(random),
+        RandomHull.between(-3.1, 3.1, random),
+        RandomHull.between(-1.5, 1.5, random));
   }
 
   /** Loaded as boats are, so that most of them rest more or less upright. */
-  static Arbitrary<RandomAfloat> loadedAsBoatsAre() {
-    return Combinators.combine(
-            RandomHull.any(),
-            RandomHull.between(0.05, 0.5),
-            centres(0.1, 0.9),
-            bays(),
-            RandomHull.between(-0.2, 0.2),
-            RandomHull.between(-0.2, 0.2))
-        .as(RandomAfloat::of);
+  static RandomAfloat loadedAsBoatsAre(Random random) {
+    return of(
+        RandomHull.any(random),
+        RandomHull.between(0.05, 0.5, random),
+        centre(0.1, 0.9, random),
+        bay(random),
+        RandomHull.between(-0.2, 0.2, random),
+        RandomHull.between(-0.2, 0.2, random));
   }
 
   /** As shares: how far along, how far out, how far up. */
-  private static Arbitrary<Vector3> centres(double out, double up) {
-    return Combinators.combine(
-            RandomHull.between(0.5 - out, 0.5 + out),
-            RandomHull.between(-out, out),
-            RandomHull.between(0, up))
-        .as(Vector3::of);
+  private static Vector3 centre(double out, double up, Random random) {
+    return Vector3.of(
+        RandomHull.between(0.5 - out, 0.5 + out, random),
+        RandomHull.between(-out, out, random),
+        RandomHull.between(0, up, random));
   }
 
-  private static Arbitrary<Box> bays() {
-    return Combinators.combine(
-            RandomHull.between(0, 0.7), RandomHull.between(0.1, 0.5), RandomHull.between(0.2, 1))
-        .as((from, length, height) -> new Box(span(from, length), Span.ALL, span(0, height)));
+  /** Another point to measure from. */
+  static Vector3 origin(Random random) {
+    return Vector3.of(
+        RandomHull.between(-5, 5, random),
+        RandomHull.between(-5, 5, random),
+        RandomHull.between(-5, 5, random));
+  }
+
+  private static Box bay(Random random) {
+    Span along = span(RandomHull.between(0, 0.7, random), RandomHull.between(0.1, 0.5, random));
+    return new Box(along, Span.ALL, span(0, RandomHull.between(0.2, 1, random)));
   }
 
   private static Span span(double from, double length) {

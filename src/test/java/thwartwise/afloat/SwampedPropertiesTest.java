@@ -5,11 +5,11 @@ import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Assume;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Provide;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import thwartwise.RandomCases;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
@@ -20,7 +20,6 @@ import thwartwise.boat.Person;
 import thwartwise.boat.Place;
 import thwartwise.boat.Propulsion;
 import thwartwise.boat.Space;
-import thwartwise.boat.ThousandBoats;
 import thwartwise.boat.Water;
 import thwartwise.boat.Waters;
 import thwartwise.geometry.Box;
@@ -35,6 +34,7 @@ import thwartwise.hull.RandomHull;
  * What must hold of swamped boats with chambers, a box of kit and somebody aboard, at any heel and
  * trim; over a thousand random boats, since each is built with all its solids.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SwampedPropertiesTest {
   private static final double HEIGHT = 1e-9;
 
@@ -43,22 +43,22 @@ class SwampedPropertiesTest {
 
   private final Immersion immersion = new Immersion();
 
-  @Provide
-  Arbitrary<Loading> swamped() {
-    return Combinators.combine(
-            RandomHull.any(),
-            RandomHull.between(0.1, 0.4),
-            RandomHull.between(0.05, 0.3),
-            RandomHull.between(0.3, 1),
-            RandomHull.between(-0.3, 0.3),
-            RandomHull.between(30, 120))
-        .as(SwampedPropertiesTest::loading);
+  private final List<Loading> loadings = RandomCases.of(1_000, SwampedPropertiesTest::swamped);
+
+  static Loading swamped(Random random) {
+    double mass = RandomHull.between(30, 120, random);
+    return loading(
+        RandomHull.any(random),
+        RandomHull.between(0.1, 0.4, random),
+        RandomHull.between(0.05, 0.3, random),
+        RandomHull.between(0.3, 1, random),
+        RandomHull.between(-0.3, 0.3, random),
+        mass);
   }
 
-  @Provide
-  Arbitrary<Vector3> directions() {
-    return Combinators.combine(RandomHull.between(-3.1, 3.1), RandomHull.between(-1.5, 1.5))
-        .as(WaterPlane::upward);
+  private static Vector3 direction(Random random) {
+    return WaterPlane.upward(
+        RandomHull.between(-3.1, 3.1, random), RandomHull.between(-1.5, 1.5, random));
   }
 
   /** Two chambers across the boat, one of them low and one to port; kit and a person anywhere. */
@@ -103,49 +103,74 @@ class SwampedPropertiesTest {
     return new Loading(model, model.aboard(), List.of(), 1);
   }
 
-  @ThousandBoats
-  void a_lost_chamber_raises_no_freeboard(
-      @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
-    Swamping swamping = Swamping.of(loading, 1);
-    FloatingBody tight = swamping.floating(List.of());
-    Assume.that(tight.liftVolume() > 1.001 * tight.neededVolume());
-    WaterPlane before = settled(tight, up);
-    for (Space space : loading.model().spaces()) {
-      FloatingBody lost = swamping.floating(List.of(space));
-      assertThat(lost.liftVolume()).isLessThan(tight.liftVolume());
-      if (lost.liftVolume() > lost.neededVolume()) {
-        noneRises(loading.model().edges(), before, settled(lost, up));
-      }
-    }
+  // One kind of boat is an exception, by a few micrometres, and none of these is one: kit that
+  // stands in a chamber of which less counts than of the kit. What both take up counts as the
+  // chamber does, and with the chamber lost as the kit does.
+  @Test
+  void a_lost_chamber_raises_no_freeboard() {
+    AtomicInteger floating = new AtomicInteger();
+    RandomCases.each(
+        loadings,
+        (loading, random) -> {
+          Vector3 up = direction(random);
+          Swamping swamping = Swamping.of(loading, 1);
+          FloatingBody tight = swamping.floating(List.of());
+          if (!(tight.liftVolume() > 1.001 * tight.neededVolume())) {
+            return;
+          }
+          floating.incrementAndGet();
+          WaterPlane before = settled(tight, up);
+          for (Space space : loading.model().spaces()) {
+            FloatingBody lost = swamping.floating(List.of(space));
+            assertThat(lost.liftVolume()).isLessThan(tight.liftVolume());
+            if (lost.liftVolume() > lost.neededVolume()) {
+              noneRises(loading.model().edges(), before, settled(lost, up));
+            }
+          }
+        });
+    assertThat(floating.get()).isGreaterThan(loadings.size() / 2);
   }
 
-  @ThousandBoats
-  void added_weight_raises_no_freeboard(
-      @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
-    FloatingBody light = Swamping.of(loading, 1).floating(List.of());
-    Assume.that(light.liftVolume() > 1.1 * light.neededVolume());
-    FloatingBody heavy =
-        new FloatingBody(1.1 * light.mass(), light.centre(), light.lifts(), light.density());
-    noneRises(loading.model().edges(), settled(light, up), settled(heavy, up));
+  @Test
+  void added_weight_raises_no_freeboard() {
+    AtomicInteger floating = new AtomicInteger();
+    RandomCases.each(
+        loadings,
+        (loading, random) -> {
+          Vector3 up = direction(random);
+          FloatingBody light = Swamping.of(loading, 1).floating(List.of());
+          if (!(light.liftVolume() > 1.1 * light.neededVolume())) {
+            return;
+          }
+          floating.incrementAndGet();
+          FloatingBody heavy =
+              new FloatingBody(1.1 * light.mass(), light.centre(), light.lifts(), light.density());
+          noneRises(loading.model().edges(), settled(light, up), settled(heavy, up));
+        });
+    assertThat(floating.get()).isGreaterThan(loadings.size() / 2);
   }
 
   // Nothing lifts less than nothing: as the water rises, what is under it never shrinks. Not quite
   // so in a raked sharp end: there inner and outer flats of the shell cross, by 0.06 litres at most
   // in a thousand hulls, counted by the shell's factor.
-  @ThousandBoats
-  void rising_water_never_lifts_less(
-      @ForAll("swamped") Loading loading, @ForAll("directions") Vector3 up) {
-    FloatingBody floating = Swamping.of(loading, 1).floating(List.of());
-    Span reach = floating.extent(up);
-    double crossed = SHARP_END * loading.model().form().shellFactor();
-    double before = 0;
-    for (int i = 0; i <= 40; i++) {
-      WaterPlane plane = new WaterPlane(up, reach.from() + i * reach.length() / 40);
-      double wet = Lift.immersed(floating.lifts(), plane, immersion).volume();
-      assertThat(wet).isGreaterThanOrEqualTo(before - crossed);
-      before = Math.max(before, wet);
-    }
-    assertThat(before).isCloseTo(floating.liftVolume(), within(crossed));
+  @Test
+  void rising_water_never_lifts_less() {
+    RandomCases.each(
+        loadings,
+        (loading, random) -> {
+          Vector3 up = direction(random);
+          FloatingBody floating = Swamping.of(loading, 1).floating(List.of());
+          Span reach = floating.extent(up);
+          double crossed = SHARP_END * loading.model().form().shellFactor();
+          double before = 0;
+          for (int i = 0; i <= 40; i++) {
+            WaterPlane plane = new WaterPlane(up, reach.from() + i * reach.length() / 40);
+            double wet = Lift.immersed(floating.lifts(), plane, immersion).volume();
+            assertThat(wet).isGreaterThanOrEqualTo(before - crossed);
+            before = Math.max(before, wet);
+          }
+          assertThat(before).isCloseTo(floating.liftVolume(), within(crossed));
+        });
   }
 
   private WaterPlane settled(FloatingBody floating, Vector3 up) {

@@ -7,13 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.RandomCases;
 import thwartwise.boat.Boat;
-import thwartwise.boat.TenThousandBoats;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.geometry.Vector3;
 import thwartwise.hull.RandomHull;
@@ -48,14 +46,11 @@ class StationFairnessTest {
     assertThat(FAIR.outOfLine(boat.hull().stations())).isEmpty();
   }
 
-  @TenThousandBoats
-  void hulls_nobody_has_built_are_in_line(@ForAll("hulls") RandomHull hull) {
-    assertThat(FAIR.outOfLine(hull.measured().stations())).isEmpty();
-  }
-
-  @Provide
-  static net.jqwik.api.Arbitrary<RandomHull> hulls() {
-    return RandomHull.any();
+  @Test
+  void hulls_nobody_has_built_are_in_line() {
+    RandomCases.each(
+        RandomCases.of(10_000, RandomHull::any),
+        hull -> assertThat(FAIR.outOfLine(hull.measured().stations())).isEmpty());
   }
 
   @ParameterizedTest

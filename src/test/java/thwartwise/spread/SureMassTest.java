@@ -2,12 +2,10 @@ package thwartwise.spread;
 
 import static thwartwise.Assertions.assertThat;
 
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import thwartwise.RandomCases;
 
 /** Against the last kilogram found by going down one by one; one less than that may be found. */
 class SureMassTest {
@@ -36,33 +34,46 @@ class SureMassTest {
     return mass;
   }
 
-  @Property(tries = 2000, seed = "29")
-  void the_greatest_sure_mass_is_found(
-      @ForAll @IntRange(min = 9, max = 190) int screened,
-      @ForAll @DoubleRange(min = 0, max = 220) double middle,
-      @ForAll @DoubleRange(min = 0.01, max = 40) double width) {
-    DoubleUnaryOperator share = falling(middle, width);
-    double least = oneByOne(8, screened, share);
-    SureMass mass = SureMass.from(8, screened);
-    roundsTo(mass, share);
-    if (least < 8) {
-      assertThat(mass.carried()).isNaN();
-    } else {
-      assertThat(mass.carried()).isBetween(Math.max(8, least - 1), least);
+  /** A share that falls over some width, at last a cliff, and the mass found without the spread. */
+  private record Falling(int screened, double middle, double width) {
+    static Falling any(int least, Random random) {
+      int screened = least + random.nextInt(191 - least);
+      double width = 40 * Math.pow(4_000, -random.nextDouble());
+      return new Falling(screened, 220 * random.nextDouble(), width);
+    }
+
+    DoubleUnaryOperator share() {
+      return falling(middle, width);
     }
   }
 
-  @Property(tries = 2000, seed = "30")
-  void nothing_is_found_below_what_is_known(
-      @ForAll @IntRange(min = 50, max = 190) int screened,
-      @ForAll @DoubleRange(min = 0, max = 220) double middle,
-      @ForAll @DoubleRange(min = 0.01, max = 40) double width) {
-    DoubleUnaryOperator share = falling(middle, width);
-    SureMass mass = SureMass.above(95, screened);
-    roundsTo(mass, share);
-    double least = Math.min(95, screened);
-    double exact = Math.max(least, oneByOne(least, screened, share));
-    assertThat(mass.carried()).isBetween(Math.max(least, exact - 1), exact);
+  @Test
+  void the_greatest_sure_mass_is_found() {
+    RandomCases.each(
+        RandomCases.of(2_000, random -> Falling.any(9, random)),
+        one -> {
+          double least = oneByOne(8, one.screened, one.share());
+          SureMass mass = SureMass.from(8, one.screened);
+          roundsTo(mass, one.share());
+          if (least < 8) {
+            assertThat(mass.carried()).isNaN();
+          } else {
+            assertThat(mass.carried()).isBetween(Math.max(8, least - 1), least);
+          }
+        });
+  }
+
+  @Test
+  void nothing_is_found_below_what_is_known() {
+    RandomCases.each(
+        RandomCases.of(2_000, random -> Falling.any(50, random)),
+        one -> {
+          SureMass mass = SureMass.above(95, one.screened);
+          roundsTo(mass, one.share());
+          double least = Math.min(95, one.screened);
+          double exact = Math.max(least, oneByOne(least, one.screened, one.share()));
+          assertThat(mass.carried()).isBetween(Math.max(least, exact - 1), exact);
+        });
   }
 
   @Test
