@@ -46,6 +46,9 @@ public record RandomHull(Size size, Shape shape, long tape, double lopsided) {
   private static final double UNEVEN = 0.02;
   private static final double SAG = 0.01;
 
+  /** A flat bottom, a straight rail and other ends of a range are no accident in real boats. */
+  private static final int ENDS = 20;
+
   /** Corners that matter, as sharp ends and sides alike, are drawn every other time. */
   public static RandomHull any(Random random) {
     Size size =
@@ -73,8 +76,11 @@ public record RandomHull(Size size, Shape shape, long tape, double lopsided) {
     return random.nextBoolean() ? 0 : between(-0.15, 0.15, random);
   }
 
-  /** Evenly spread, to a tenth of a millimetre or milliradian. */
+  /** Evenly spread, to a tenth of a millimetre or milliradian; one in twenty is an end itself. */
   public static double between(double least, double most, Random random) {
+    if (random.nextInt(ENDS) == 0) {
+      return random.nextBoolean() ? least : most;
+    }
     double any = least + (most - least) * random.nextDouble();
     return Math.min(most, Math.max(least, Math.rint(any * 1e4) / 1e4));
   }
