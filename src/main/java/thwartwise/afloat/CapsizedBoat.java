@@ -36,16 +36,16 @@ public record CapsizedBoat(OptionalDouble effort, boolean staysUp, boolean asses
   private static OptionalDouble effort(FloatingBody swamped, double side) {
     Immersion immersion = new Immersion();
     double height = swamped.extent(WaterPlane.upward(Math.PI, 0)).middle();
-    Optional<HydrostaticState> here = TrimBalance.at(swamped, side * Math.PI, 0, height, immersion);
+    Optional<HeldHeel> here = TrimBalance.at(swamped, side * Math.PI, 0, height, immersion);
     double most = 0;
     for (int degree = 180; here.isPresent() && degree > 0; degree -= STEP) {
-      most = Math.max(most, -side * here.get().heelMoment);
-      here = TrimBalance.near(here.get(), side * Math.toRadians(degree - STEP), immersion);
+      most = Math.max(most, -side * here.get().heelMoment());
+      here = here.get().at(side * Math.toRadians(degree - STEP), immersion);
     }
     if (here.isEmpty()) {
       return OptionalDouble.empty();
     }
-    most = Math.max(most, -side * here.get().heelMoment);
+    most = Math.max(most, -side * here.get().heelMoment());
     return OptionalDouble.of(most * swamped.density() * Gravity.STANDARD);
   }
 }

@@ -52,7 +52,7 @@ public record DynamicHeel(
   }
 
   private static DynamicHeel swung(
-      HeelWalk walk, double from, HydrostaticState start, double weight, boolean nearly) {
+      HeelWalk walk, double from, HeldHeel start, double weight, boolean nearly) {
     if (walk.wet(start)) {
       return new DynamicHeel(
           OptionalDouble.empty(),
@@ -63,19 +63,19 @@ public record DynamicHeel(
     boolean drivenBack = walk.point(from, start).arm() >= 0;
     OptionalDouble turns = drivenBack ? OptionalDouble.of(from) : OptionalDouble.empty();
     double heel = from;
-    HydrostaticState here = start;
+    HeldHeel here = start;
     while (heel < FURTHEST) {
       double next = heel + STEP;
-      Optional<HydrostaticState> there = walk.balanced(next, here);
+      Optional<HeldHeel> there = walk.balanced(next, here);
       if (there.isEmpty()) {
         break;
       }
-      boolean turnedBack = turns.isPresent() || there.get().energy >= start.energy;
+      boolean turnedBack = turns.isPresent() || there.get().energy() >= start.energy();
       if (nearly && next <= FURTHEST && turnedBack != walk.wet(there.get())) {
         return turnedBack ? turnedBack(next) : flooded(walk, start, next, there.get(), weight);
       }
       if (turns.isEmpty() && turnedBack) {
-        turns = turning(walk, start.energy, heel, here, next, there.get());
+        turns = turning(walk, start.energy(), heel, here, next, there.get());
       }
       if (walk.wet(there.get())) {
         HeelWalk.Flood flood = walk.between(heel, here, next, there.get());
@@ -84,7 +84,7 @@ public record DynamicHeel(
             before ? turns : OptionalDouble.empty(),
             OptionalDouble.of(flood.heel()),
             walk.lowest(flood.at()),
-            OptionalDouble.of(weight * (flood.at().energy - start.energy)));
+            OptionalDouble.of(weight * (flood.at().energy() - start.energy())));
       }
       heel = next;
       here = there.get();
@@ -98,27 +98,22 @@ public record DynamicHeel(
   }
 
   private static DynamicHeel flooded(
-      HeelWalk walk, HydrostaticState start, double heel, HydrostaticState at, double weight) {
+      HeelWalk walk, HeldHeel start, double heel, HeldHeel at, double weight) {
     return new DynamicHeel(
         OptionalDouble.empty(),
         OptionalDouble.of(heel),
         walk.lowest(at),
-        OptionalDouble.of(weight * (at.energy - start.energy)));
+        OptionalDouble.of(weight * (at.energy() - start.energy())));
   }
 
   /** The heel between two others at which the energy is back. */
   private static OptionalDouble turning(
-      HeelWalk walk,
-      double energy,
-      double low,
-      HydrostaticState from,
-      double high,
-      HydrostaticState to) {
-    Bracket bracket = new Bracket(low, energy - from.energy, high, energy - to.energy);
+      HeelWalk walk, double energy, double low, HeldHeel from, double high, HeldHeel to) {
+    Bracket bracket = new Bracket(low, energy - from.energy(), high, energy - to.energy());
     while (bracket.width() > HEEL_TOLERANCE) {
       double middle = bracket.next(HEEL_TOLERANCE);
-      Optional<HydrostaticState> there = walk.balanced(middle, from);
-      bracket.cut(middle, there.map(s -> energy - s.energy).orElse(Double.NaN));
+      Optional<HeldHeel> there = walk.balanced(middle, from);
+      bracket.cut(middle, there.map(s -> energy - s.energy()).orElse(Double.NaN));
     }
     return OptionalDouble.of(bracket.high());
   }

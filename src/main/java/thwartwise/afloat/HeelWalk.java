@@ -28,13 +28,13 @@ final class HeelWalk {
 
   Optional<RightingCurve> curve() {
     List<RightingCurve.Point> points = new ArrayList<>();
-    Optional<HydrostaticState> before = start(0);
+    Optional<HeldHeel> before = start(0);
     if (before.isEmpty()) {
       return Optional.empty();
     }
     for (int degree = 0; degree <= LAST_DEGREE; degree++) {
       double heel = Math.toRadians(degree);
-      Optional<HydrostaticState> here = balanced(heel, before.get());
+      Optional<HeldHeel> here = balanced(heel, before.get());
       if (here.isEmpty()) {
         return Optional.of(curve(points, Optional.empty(), "", true));
       }
@@ -48,41 +48,42 @@ final class HeelWalk {
   }
 
   /** The balance in trim at a heel, found from level. */
-  Optional<HydrostaticState> start(double heel) {
+  Optional<HeldHeel> start(double heel) {
     return TrimBalance.at(floating, side.sign() * heel, 0, Double.NaN, immersion);
   }
 
   /** The balance in trim at another heel, found from the one before. */
-  Optional<HydrostaticState> balanced(double heel, HydrostaticState before) {
-    return TrimBalance.near(before, side.sign() * heel, immersion);
+  Optional<HeldHeel> balanced(double heel, HeldHeel before) {
+    return before.at(side.sign() * heel, immersion);
   }
 
-  RightingCurve.Point point(double heel, HydrostaticState here) {
-    double arm = side.sign() * here.heelMoment / floating.neededVolume();
-    return new RightingCurve.Point(heel, arm, here.energy / floating.neededVolume(), here.plane);
+  RightingCurve.Point point(double heel, HeldHeel here) {
+    double arm = side.sign() * here.heelMoment() / floating.neededVolume();
+    return new RightingCurve.Point(
+        heel, arm, here.energy() / floating.neededVolume(), here.plane());
   }
 
-  boolean wet(HydrostaticState at) {
+  boolean wet(HeldHeel at) {
     return freeboard(at) < 0;
   }
 
-  private double freeboard(HydrostaticState at) {
-    return Freeboard.least(edges, at.plane).height();
+  private double freeboard(HeldHeel at) {
+    return Freeboard.least(edges, at.plane()).height();
   }
 
   /** The lowest edge. */
-  String lowest(HydrostaticState at) {
-    return Freeboard.least(edges, at.plane).at();
+  String lowest(HeldHeel at) {
+    return Freeboard.least(edges, at.plane()).at();
   }
 
   /** The heel, between a dry one and one that is not, at which the first edge reaches the water. */
-  Flood between(double dryHeel, HydrostaticState dryAt, double wetHeel, HydrostaticState wetAt) {
+  Flood between(double dryHeel, HeldHeel dryAt, double wetHeel, HeldHeel wetAt) {
     Bracket bracket = new Bracket(dryHeel, freeboard(dryAt), wetHeel, freeboard(wetAt));
-    HydrostaticState from = dryAt;
-    HydrostaticState at = wetAt;
+    HeldHeel from = dryAt;
+    HeldHeel at = wetAt;
     while (bracket.width() > HEEL_TOLERANCE) {
       double middle = bracket.next(HEEL_TOLERANCE);
-      Optional<HydrostaticState> there = balanced(middle, from);
+      Optional<HeldHeel> there = balanced(middle, from);
       if (bracket.cut(middle, there.map(this::freeboard).orElse(Double.NaN))) {
         from = there.orElse(from);
       } else {
@@ -93,13 +94,10 @@ final class HeelWalk {
   }
 
   /** The first water over an edge. */
-  record Flood(double heel, HydrostaticState at) {}
+  record Flood(double heel, HeldHeel at) {}
 
   private RightingCurve flooded(
-      List<RightingCurve.Point> points,
-      HydrostaticState before,
-      double heel,
-      HydrostaticState wet) {
+      List<RightingCurve.Point> points, HeldHeel before, double heel, HeldHeel wet) {
     if (points.isEmpty()) {
       RightingCurve.Point at = point(heel, wet);
       return curve(List.of(at), Optional.of(at), lowest(wet), false);

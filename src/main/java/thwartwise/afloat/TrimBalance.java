@@ -10,6 +10,12 @@ final class TrimBalance {
   private static final double TOLERANCE = 1e-11;
   private static final double SHORTEST_TURN = 1e-13;
 
+  /**
+   * A last turn, rad, and a last rise of the water, m, so short that they need not be computed:
+   * what {@link HeldHeel} leaves out is their square times some tens.
+   */
+  private static final double LAST = 1e-6;
+
   // Where an edge just leaves the water the moment has a corner and the turns can stop a little
   // short of balance; anything more is none.
   private static final double AT_A_CORNER = 1e-7;
@@ -17,17 +23,17 @@ final class TrimBalance {
 
   private TrimBalance() {}
 
-  static Optional<HydrostaticState> at(
+  static Optional<HeldHeel> at(
       FloatingBody floating, double heel, double trim, double height, Immersion immersion) {
     return HydrostaticState.nearly(floating, WaterPlane.upward(heel, trim), height, immersion)
-        .flatMap(start -> from(start, heel, trim, immersion));
+        .flatMap(start -> from(start, heel, trim, immersion))
+        .map(HeldHeel::of);
   }
 
   /**
    * The balance at another heel, started from where trim and water would be after so small a turn.
    */
-  static Optional<HydrostaticState> near(
-      HydrostaticState before, double heel, Immersion immersion) {
+  static Optional<HeldHeel> near(HydrostaticState before, double heel, Immersion immersion) {
     double trim = before.plane.trim();
     double by = Math.IEEEremainder(heel - before.plane.heel(), 2 * Math.PI) * Math.cos(trim);
     double stiffness = before.restoring.trim();
@@ -35,7 +41,8 @@ final class TrimBalance {
     double trimBy = Math.abs(follows) <= Math.abs(by) ? follows : 0;
     return before
         .turned(WaterPlane.upward(heel, trim + trimBy), by, trimBy, immersion)
-        .flatMap(start -> from(start, heel, trim + trimBy, immersion));
+        .flatMap(start -> from(start, heel, trim + trimBy, immersion))
+        .map(HeldHeel::of);
   }
 
   private static Optional<HydrostaticState> from(
@@ -47,7 +54,7 @@ final class TrimBalance {
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       double moment = Math.abs(here.trimMoment);
       boolean arrived = moment <= TOLERANCE * needed;
-      if (arrived && here.isSettled()) {
+      if (arrived && here.isSettled() || isNearlyThere(here)) {
         return Optional.of(here);
       }
       if (longest < SHORTEST_TURN) {
@@ -69,6 +76,12 @@ final class TrimBalance {
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean isNearlyThere(HydrostaticState here) {
+    return here.isSettled(LAST)
+        && here.restoring.trim() > 0
+        && Math.abs(HeldHeel.trimTurn(here)) <= LAST;
   }
 
   private static boolean better(HydrostaticState here, HydrostaticState next) {

@@ -68,9 +68,9 @@ class CapsizedByScanTest {
   private static double most(FloatingBody boat, int side) {
     double most = 0;
     for (int degree = 180; degree >= 0; degree--) {
-      HydrostaticState held =
+      HeldHeel held =
           TrimBalance.at(boat, side * Math.toRadians(degree), 0, 0, new Immersion()).orElseThrow();
-      most = Math.max(most, -side * held.heelMoment);
+      most = Math.max(most, -side * held.heelMoment());
     }
     return most * 1000 * Gravity.STANDARD;
   }

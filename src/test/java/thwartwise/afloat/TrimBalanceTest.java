@@ -28,19 +28,29 @@ class TrimBalanceTest {
                   0.6)),
           1);
 
-  private static Optional<HydrostaticState> held(FloatingBody floating, double heel, double trim) {
+  private static Optional<HeldHeel> held(FloatingBody floating, double heel, double trim) {
     return TrimBalance.at(floating, heel, trim, 0.2, new Immersion());
+  }
+
+  /** The boat at the plane of a balance, with its height found finely. */
+  private HydrostaticState exactly(HeldHeel found) {
+    return HydrostaticState.at(wedge, found.plane().up(), found.plane().height(), new Immersion())
+        .orElseThrow();
   }
 
   @Test
   void from_any_trim_it_comes_to_the_same_balance() {
     for (double heel : new double[] {0, 0.3, -0.6}) {
-      double trim = held(wedge, heel, 0).orElseThrow().plane.trim();
+      double trim = held(wedge, heel, 0).orElseThrow().plane().trim();
       for (double start : new double[] {-0.5, -0.1, -0.02, 0.02, 0.1, 0.5}) {
-        HydrostaticState found = held(wedge, heel, start).orElseThrow();
-        assertThat(found.plane.heel()).isCloseTo(heel, within(1e-12));
-        assertThat(found.plane.trim()).isCloseTo(trim, within(1e-9));
-        assertThat(Math.abs(found.trimMoment)).isLessThan(1e-10);
+        HeldHeel found = held(wedge, heel, start).orElseThrow();
+        assertThat(found.plane().heel()).isCloseTo(heel, within(1e-12));
+        assertThat(found.plane().trim()).isCloseTo(trim, within(1e-9));
+        HydrostaticState exact = exactly(found);
+        assertThat(Math.abs(exact.trimMoment)).isLessThan(1e-10);
+        assertThat(found.plane().height()).isCloseTo(exact.plane.height(), within(1e-10));
+        assertThat(found.energy()).isCloseTo(exact.energy, within(1e-12));
+        assertThat(found.heelMoment()).isCloseTo(exact.heelMoment, within(1e-10));
       }
     }
   }
@@ -48,16 +58,16 @@ class TrimBalanceTest {
   @Test
   void the_balance_has_less_energy_than_any_trim_beside_it() {
     for (double heel = -1.2; heel < 1.3; heel += 0.2) {
-      HydrostaticState found = held(wedge, heel, 0).orElseThrow();
+      HeldHeel found = held(wedge, heel, 0).orElseThrow();
       for (double by : new double[] {-0.05, -0.01, 0.01, 0.05}) {
         HydrostaticState beside =
             HydrostaticState.at(
                     wedge,
-                    WaterPlane.upward(heel, found.plane.trim() + by),
-                    found.plane.height(),
+                    WaterPlane.upward(heel, found.plane().trim() + by),
+                    found.plane().height(),
                     new Immersion())
                 .orElseThrow();
-        assertThat(beside.energy).isGreaterThan(found.energy);
+        assertThat(beside.energy).isGreaterThan(found.energy());
       }
     }
   }
@@ -72,9 +82,9 @@ class TrimBalanceTest {
     HydrostaticState start =
         HydrostaticState.at(tender, WaterPlane.upward(0, 0.01), 3, new Immersion()).orElseThrow();
     assertThat(start.restoring.trim()).isNegative();
-    HydrostaticState found = held(tender, 0, 0.01).orElseThrow();
-    assertThat(Math.toDegrees(found.plane.trim())).isCloseTo(17.548, within(0.0006));
-    assertThat(found.restoring.trim()).isPositive();
+    HeldHeel found = held(tender, 0, 0.01).orElseThrow();
+    assertThat(Math.toDegrees(found.plane().trim())).isCloseTo(17.548, within(0.0006));
+    assertThat(found.state().restoring.trim()).isPositive();
   }
 
   @Test
