@@ -61,6 +61,11 @@ public final class BalanceCache {
     return new BalanceCache(Optional.of(this));
   }
 
+  /** Whether it is for a boat with a measurement moved, of which only figures count. */
+  public boolean isOfMovedBoat() {
+    return measured.isPresent();
+  }
+
   /**
    * A search that may begin where the same one ended for the measured boat.
    *
@@ -179,11 +184,24 @@ public final class BalanceCache {
   }
 
   /**
+   * A righting curve. That of a boat with a measurement moved may be the mirror image of the one
+   * toward the other side, with the name of that side's edge, which nothing shows.
+   *
    * @param edges by how much they are lowered, m
    */
   public Optional<RightingCurve> curve(
       FloatingCase afloat, Side side, double edges, Supplier<Optional<RightingCurve>> curve) {
-    return curves.of(new HeelCase(afloat, side, edges, 0, false), curve);
+    Optional<HeelCase> mirrored =
+        isOfMovedBoat()
+            ? afloat.mirrored().map(other -> new HeelCase(other, side.other(), edges, 0, false))
+            : Optional.empty();
+    return curves.of(
+        new HeelCase(afloat, side, edges, 0, false),
+        () ->
+            mirrored
+                .flatMap(curves::known)
+                .map(found -> found.map(RightingCurve::mirrored))
+                .orElseGet(curve));
   }
 
   /**
@@ -226,9 +244,9 @@ public final class BalanceCache {
     }
 
     V of(K key, Supplier<V> answer) {
-      V before = known(key);
-      if (before != null) {
-        return before;
+      Optional<V> before = known(key);
+      if (before.isPresent()) {
+        return before.get();
       }
       V now = answer.get();
       if (answers.size() < most) {
@@ -237,9 +255,8 @@ public final class BalanceCache {
       return now;
     }
 
-    private V known(K key) {
-      V own = answers.get(key);
-      return own == null ? measured.map(m -> m.answers.get(key)).orElse(null) : own;
+    Optional<V> known(K key) {
+      return Optional.ofNullable(answers.get(key)).or(() -> measured.map(m -> m.answers.get(key)));
     }
   }
 }

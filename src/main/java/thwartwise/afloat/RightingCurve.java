@@ -38,7 +38,11 @@ public record RightingCurve(
    * @param energy potential energy over weight, m; only differences mean anything
    * @param plane the surface of the water there
    */
-  public record Point(double heel, double arm, double energy, WaterPlane plane) {}
+  public record Point(double heel, double arm, double energy, WaterPlane plane) {
+    Point mirrored() {
+      return new Point(heel, arm, energy, plane.mirrored());
+    }
+  }
 
   /** The curve toward the side that takes less energy to flood; starboard when both are alike. */
   public static Optional<RightingCurve> towardWorseSide(
@@ -56,6 +60,17 @@ public record RightingCurve(
   public static Optional<RightingCurve> toward(
       Side side, FloatingBody floating, List<FloodPoint> edges) {
     return new HeelWalk(side, floating, edges).curve();
+  }
+
+  /** The curve toward the other side of the boat with port for starboard. */
+  RightingCurve mirrored() {
+    return new RightingCurve(
+        side.other(),
+        points.stream().map(Point::mirrored).toList(),
+        flooding.map(Point::mirrored),
+        floodingAt,
+        trimLost,
+        mass);
   }
 
   public OptionalDouble floodingHeel() {

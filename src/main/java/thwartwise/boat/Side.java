@@ -28,7 +28,8 @@ public enum Side {
     return sign;
   }
 
-  Side other() {
+  /** The opposite side. */
+  public Side other() {
     return this == PORT ? STARBOARD : PORT;
   }
 }

@@ -213,7 +213,10 @@ public final class LoadedBoat {
    * the other side.
    */
   public boolean isOutdoneAfloat() {
-    if (slidTo == 0 || !hurried || !model.isAlikeAfloat() || !done.forces().isEmpty()) {
+    if (slidTo == 0
+        || !isOnlyTheWorstAsked()
+        || !model.isAlikeAfloat()
+        || !done.forces().isEmpty()) {
       return false;
     }
     FloatingBody floating = afloat();
@@ -222,6 +225,11 @@ public final class LoadedBoat {
       moment -= floating.density() * pool.volume() * pool.farthest(-slidTo);
     }
     return moment >= 0;
+  }
+
+  /** Whether no page shows which of several loadings is the worst one. */
+  private boolean isOnlyTheWorstAsked() {
+    return hurried || known.filter(BalanceCache::isOfMovedBoat).isPresent();
   }
 
   /**
@@ -234,7 +242,7 @@ public final class LoadedBoat {
    */
   public boolean isOutdoneSwamped(LoadedBoat before) {
     if (slidTo == 0
-        || !hurried
+        || !isOnlyTheWorstAsked()
         || !model.isAlikeSwamped()
         || !done.forces().isEmpty()
         || !done.pools().isEmpty()) {
