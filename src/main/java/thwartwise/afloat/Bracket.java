@@ -32,6 +32,10 @@ final class Bracket {
     return high - low;
   }
 
+  double low() {
+    return low;
+  }
+
   double high() {
     return high;
   }

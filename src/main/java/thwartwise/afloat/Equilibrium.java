@@ -106,6 +106,34 @@ public final class Equilibrium {
   }
 
   /**
+   * Every pose, with the balance that the nudges began at.
+   *
+   * @param first empty where the boat sinks, or none was found
+   */
+  record Found(Equilibria rest, Optional<HydrostaticState> first) {}
+
+  /**
+   * Every pose reached from a balance of the same boat with another amount of loose water, if there
+   * is one, and otherwise from upright.
+   */
+  static Found found(FloatingBody floating, Optional<HydrostaticState> before) {
+    if (!(floating.liftVolume() > floating.neededVolume())) {
+      return new Found(Equilibria.none(Equilibria.Ending.SINKS), Optional.empty());
+    }
+    Equilibrium search = new Equilibrium(floating, (from, to) -> {});
+    Optional<HydrostaticState> first =
+        before
+            .flatMap(known -> known.filled(floating, search.immersion))
+            .flatMap(start -> search.settle(start, Optional.empty()))
+            .or(() -> search.settle(UPRIGHT, Double.NaN));
+    return new Found(
+        first
+            .map(balance -> search.nudged(balance, NUDGES, pose -> false))
+            .orElse(Equilibria.none(Equilibria.Ending.NOT_FOUND)),
+        first);
+  }
+
+  /**
    * The same for a question that an unstable pose answers, and so does a boat that goes over.
    * Nothing is searched after the first such pose, and a boat that goes over on its way down is not
    * followed to its rest; the pose it passed stands for it.
@@ -264,17 +292,20 @@ public final class Equilibrium {
   }
 
   private Equilibria search(Vector3 up, double height, double[][] nudges, Predicate<Pose> decides) {
-    Optional<HydrostaticState> first = settle(up, height);
-    if (first.isEmpty()) {
-      return Equilibria.none(Equilibria.Ending.NOT_FOUND);
-    }
+    return settle(up, height)
+        .map(first -> nudged(first, nudges, decides))
+        .orElse(Equilibria.none(Equilibria.Ending.NOT_FOUND));
+  }
+
+  /** Every pose reached from a nudge to each side of a balance. */
+  private Equilibria nudged(HydrostaticState first, double[][] nudges, Predicate<Pose> decides) {
     List<Pose> reached = new ArrayList<>();
     boolean oneBowl = hurried && softest > SOFT;
     for (double[] nudge : nudges) {
-      if (oneBowl && isTowardUpright(first.get(), nudge[0])) {
+      if (oneBowl && isTowardUpright(first, nudge[0])) {
         continue;
       }
-      Optional<HydrostaticState> end = afterNudge(first.get(), nudge[0], nudge[1]);
+      Optional<HydrostaticState> end = afterNudge(first, nudge[0], nudge[1]);
       if (end.isEmpty()) {
         return Equilibria.none(Equilibria.Ending.NOT_FOUND);
       }

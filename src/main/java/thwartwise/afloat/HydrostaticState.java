@@ -3,6 +3,7 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thwartwise.afloat.LevelSurface.Surface;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Immersion;
@@ -159,6 +160,30 @@ final class HydrostaticState {
       guesses[i] = pools.get(i).heightAfter(heel, trim);
     }
     return at(floating, up, heightAfter(heel, trim), guesses, immersion, LevelSurface.ROUGH);
+  }
+
+  /**
+   * The same boat with another amount of loose water, in the same direction, every surface nearly
+   * at its height; none where other water takes part.
+   */
+  Optional<HydrostaticState> filled(FloatingBody otherwise, Immersion immersion) {
+    if (otherwise.pools().size() != pools.size()) {
+      return Optional.empty();
+    }
+    double[] guesses = new double[pools.size()];
+    for (int i = 0; i < guesses.length; i++) {
+      double more = otherwise.pools().get(i).volume() - floating.pools().get(i).volume();
+      guesses[i] = pools.get(i).heightWith(more);
+    }
+    double height = sea.heightWith(otherwise.neededVolume() - neededVolume());
+    return at(otherwise, plane.up(), height, guesses, immersion, LevelSurface.ROUGH);
+  }
+
+  /** The height of the first loose water above a point, m; empty without any. */
+  OptionalDouble poolOver(Vector3 point) {
+    return pools.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(pools.get(0).height() - plane.up().dot(point));
   }
 
   /** The boat in the same direction with every surface at its height. */

@@ -24,12 +24,13 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
    * @param wanted the volume of water, m³
    */
   public static Inflow of(LooseWater water, Vector3 hole, double opening, double wanted) {
-    double first = rate(water, hole, opening, 0).orElse(0);
+    FillingBoat boat = new FillingBoat(water, Bay.WHOLE);
+    double first = rate(boat, hole, opening, 0).orElse(0);
     double seconds = 0;
     double before = first;
     double step = wanted / FILLINGS;
     for (int i = 1; i <= FILLINGS && before > 0; i++) {
-      OptionalDouble there = rate(water, hole, opening, i * step);
+      OptionalDouble there = rate(boat, hole, opening, i * step);
       if (there.isEmpty()) {
         return new Inflow(first, seconds, OptionalDouble.empty());
       }
@@ -45,17 +46,17 @@ public record Inflow(double first, double seconds, OptionalDouble levelAt) {
 
   /** Empty when the boat has sunk or turned over by then. */
   private static OptionalDouble rate(
-      LooseWater water, Vector3 hole, double opening, double volume) {
-    return Equilibrium.from(water.in(Bay.WHOLE, volume))
+      FillingBoat boat, Vector3 hole, double opening, double volume) {
+    return boat.with(volume)
         .worst()
         .filter(Pose::isUpright)
-        .map(pose -> OptionalDouble.of(rate(water, hole, opening, volume, pose)))
+        .map(pose -> OptionalDouble.of(rate(boat, hole, opening, volume, pose)))
         .orElse(OptionalDouble.empty());
   }
 
   private static double rate(
-      LooseWater water, Vector3 hole, double opening, double volume, Pose pose) {
-    double inside = water.depthOver(hole, pose.plane().up(), Bay.WHOLE, volume).orElse(0);
+      FillingBoat boat, Vector3 hole, double opening, double volume, Pose pose) {
+    double inside = boat.depthOver(hole, volume, pose).orElse(0);
     double head = -pose.above(hole) - Math.max(0, inside);
     return head > LEAST_HEAD ? opening * Math.sqrt(2 * Gravity.STANDARD * head) : 0;
   }

@@ -127,6 +127,11 @@ final class LevelSurface {
       return height() + (heel * part.areaV() - trim * part.areaU()) / part.area();
     }
 
+    /** The height with so much more volume under it, by its own area. */
+    double heightWith(double more) {
+      return height() + more / part.area();
+    }
+
     double momentU() {
       return part.momentU() + rise * part.areaU();
     }

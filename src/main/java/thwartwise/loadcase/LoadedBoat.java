@@ -26,6 +26,7 @@ import thwartwise.afloat.Pool;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.Swamping;
 import thwartwise.afloat.WaterLimits;
+import thwartwise.afloat.WaterLimitsSearch;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Kit;
@@ -494,7 +495,12 @@ public final class LoadedBoat {
    * least {@code enough}.
    */
   public WaterLimits waterLimits(Bay bay, double enough) {
-    return looseWater().limits(bay, edges(), hurried ? enough : Double.POSITIVE_INFINITY);
+    double asked = hurried ? enough : Double.POSITIVE_INFINITY;
+    return search(
+            bay.name(),
+            WaterLimitsSearch.Found.class,
+            near -> looseWater().limits(bay, edges(), asked, near))
+        .limits();
   }
 
   /**
