@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -152,7 +151,7 @@ public final class Lettering {
   }
 
   /** An attribute of this element or, inherited, of the nearest element around it. */
-  private static String attribute(Element element, String name, String otherwise) {
+  static String attribute(Element element, String name, String otherwise) {
     for (Node at = element; at instanceof Element here; at = at.getParentNode()) {
       if (here.hasAttribute(name)) {
         return here.getAttribute(name);
@@ -180,10 +179,19 @@ public final class Lettering {
         int kind = step.currentSegment(at);
         written.append(LETTERS.charAt(kind));
         for (int i = 0; i < NUMBERS[kind]; i++) {
-          written.append(i > 0 ? " " : "").append(String.format(Locale.ROOT, "%.2f", at[i]));
+          write(Math.round(100 * at[i]), written.append(i > 0 ? " " : ""));
         }
       }
       return written.toString();
+    }
+
+    /**
+     * A number with two decimals; a page has twenty thousand, for which Java's formatter is slow.
+     */
+    private static void write(long hundredths, StringBuilder written) {
+      long size = Math.abs(hundredths);
+      written.append(hundredths < 0 ? "-" : "").append(size / 100).append('.');
+      written.append(size / 10 % 10).append(size % 10);
     }
   }
 }

@@ -6,7 +6,6 @@ import com.openhtmltopdf.bidi.BidiTextRun;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -75,7 +74,7 @@ public final class Pdf {
     }
     builder.useUnicodeBidiSplitter(Bidirectional.BidiSplitting::new);
     builder.useUnicodeBidiReorderer(new Bidirectional());
-    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.useSVGDrawer(new PictureDrawer());
     builder.useExternalResourceAccessControl(
         (uri, kind) -> false,
         com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority

@@ -20,7 +20,11 @@ public final class HtmlPage {
   /** The page of a record that corrects an older one. */
   public static String of(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
-    return document(page(inspection, number, corrects), inspection, number, "");
+    return of(page(inspection, number, corrects), inspection, number);
+  }
+
+  static String of(Page page, InspectionRecord inspection, String number) {
+    return document(page, inspection, number, "");
   }
 
   public static byte[] pdf(InspectionRecord inspection, String number) {
@@ -29,14 +33,16 @@ public final class HtmlPage {
 
   public static byte[] pdf(
       InspectionRecord inspection, String number, Optional<Correction> corrects) {
-    return PdfPage.of(
-        page(inspection, number, corrects),
-        page -> document(page, inspection, number, Pdf.STYLE),
-        inspection.date());
+    return pdf(page(inspection, number, corrects), inspection, number);
   }
 
-  private static Page page(
-      InspectionRecord inspection, String number, Optional<Correction> corrects) {
+  static byte[] pdf(Page whole, InspectionRecord inspection, String number) {
+    return PdfPage.of(
+        whole, page -> document(page, inspection, number, Pdf.STYLE), inspection.date());
+  }
+
+  /** What both forms show; its pictures take a while. */
+  static Page page(InspectionRecord inspection, String number, Optional<Correction> corrects) {
     Page page = new Page();
     PageFrame.write(page, inspection);
     page.contents();

@@ -30,6 +30,24 @@ class RecordPapersTest {
   }
 
   @Test
+  void papers_made_at_the_same_time_are_those_made_one_after_another() {
+    InspectionRecord soup = SampleBoat.record(SampleRecords.report());
+    List<Paper> papers = RecordPapers.of(soup, "n-1");
+    assertThat(papers)
+        .extracting(Paper::ending)
+        .containsExactly(".txt", ".html", "-card.txt", "-card.html", ".pdf", "-card.pdf");
+    assertThat(papers)
+        .extracting(Paper::content)
+        .containsExactly(
+            TextPage.of(soup, "n-1").getBytes(UTF_8),
+            HtmlPage.of(soup, "n-1").getBytes(UTF_8),
+            CardPage.text(soup, "n-1").getBytes(UTF_8),
+            CardPage.html(soup, "n-1").getBytes(UTF_8),
+            HtmlPage.pdf(soup, "n-1"),
+            CardPage.pdf(soup, "n-1"));
+  }
+
+  @Test
   void the_text_page_of_a_record_is_the_page_with_its_number_and_lines_to_sign() {
     InspectionRecord soup = SampleBoat.record(SampleRecords.report());
     assertThat(TextPage.of(soup, "n-1"))
