@@ -1,7 +1,6 @@
 package thwartwise.measure;
 
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /**
  * Typed text with the few characters that the readers know: straight quotes, plain blanks, lower
@@ -11,11 +10,6 @@ final class NormalizedInput {
   /** Longer than any honest measurement; longer text is not examined. */
   private static final int LONGEST = 60;
 
-  private static final Pattern SPACES = Pattern.compile("[\\u00a0\\u2007\\u2009\\u202f\\t]");
-  private static final Pattern FEET = Pattern.compile("[\\u2018\\u2019\\u2032`\\u00b4]");
-  private static final Pattern INCHES = Pattern.compile("[\\u201c\\u201d\\u2033]|''");
-  private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2013]");
-
   private NormalizedInput() {}
 
   static boolean isTooLong(String typed) {
@@ -23,11 +17,21 @@ final class NormalizedInput {
   }
 
   static String of(String typed) {
-    String spaced = SPACES.matcher(typed).replaceAll(" ");
-    String feet = FEET.matcher(spaced).replaceAll("'");
-    String inches = INCHES.matcher(feet).replaceAll("\"");
-    String signed = MINUS.matcher(inches).replaceAll("-");
-    return fractions(signed).strip().toLowerCase(Locale.ROOT);
+    StringBuilder plain = new StringBuilder(typed.length());
+    for (int i = 0; i < typed.length(); i++) {
+      plain.append(plain(typed.charAt(i)));
+    }
+    return fractions(plain.toString().replace("''", "\"")).strip().toLowerCase(Locale.ROOT);
+  }
+
+  private static char plain(char typed) {
+    return switch (typed) {
+      case '\u00a0', '\u2007', '\u2009', '\u202f', '\t' -> ' ';
+      case '\u2018', '\u2019', '\u2032', '`', '\u00b4' -> '\'';
+      case '\u201c', '\u201d', '\u2033' -> '"';
+      case '\u2212', '\u2013' -> '-';
+      default -> typed;
+    };
   }
 
   private static String fractions(String typed) {

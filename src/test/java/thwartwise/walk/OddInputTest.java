@@ -106,15 +106,18 @@ class OddInputTest {
   @MethodSource("ways")
   void odd_input_at_every_question_gets_one_harmless_line_and_loses_nothing(
       String way, Walk walk, List<List<Answer>> stops) {
-    stops.forEach(stop -> ODD.forEach(typed -> survives(walk, stop, typed)));
+    for (List<Answer> stop : stops) {
+      String key = walk.next(stop) instanceof Step.Ask ask ? ask.question().key() : "the end";
+      ODD.forEach(typed -> survives(walk, stop, key, typed));
+    }
   }
 
-  private static void survives(Walk walk, List<Answer> stop, String typed) {
+  private static void survives(Walk walk, List<Answer> stop, String key, String typed) {
     Reply reply = walk.take(stop, typed);
     if (reply instanceof Reply.Accepted accepted) {
       int more = accepted.answers().size() - stop.size();
       assertThat(more)
-          .as(typed + " at " + ((Step.Ask) walk.next(stop)).question().key())
+          .as("%s at %s", typed, key)
           .isEqualTo(saysAnother(accepted, stop) ? 2 : isRow(typed) ? more : 1);
       assertThat(more).isPositive();
       assertThat(accepted.answers().subList(0, stop.size())).isEqualTo(stop);
