@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Body;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Cleat;
@@ -42,7 +43,8 @@ class EveryCheckTest {
           new StiffOffTheMiddle(RULES, true), new SittingInItSwamped(RULES), new SittingUp(RULES));
 
   private static List<Finding> all(LoadedBoat trial) {
-    return checks().flatMap(c -> OnPaper.findings(c, trial).stream()).toList();
+    LoadedBoat remembering = trial.remembering(new BalanceCache());
+    return checks().flatMap(c -> OnPaper.findings(c, remembering).stream()).toList();
   }
 
   private static void readable(List<Finding> found) {

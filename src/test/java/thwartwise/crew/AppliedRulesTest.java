@@ -10,12 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
@@ -61,12 +64,30 @@ import thwartwise.rules.RuleSet;
 import thwartwise.rules.RuleSet.RuleSetFormula;
 
 /** What other rule sets do to a recommendation: they may lower it, and nothing else. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AppliedRulesTest {
   private static final RuleSet OWN = RuleSetFile.cautiousDefault();
   private static final RuleBook ALONE = RuleBook.of(OWN);
 
-  private static Recommendation recommended(Boat boat, RuleBook book) {
-    return QuickAnswer.recommended(boat, book, PlainHulls.TODAY);
+  /** A boat with the equilibria found so far: no rule set changes how it floats. */
+  private record KnownBoat(BoatModel model, BalanceCache balances) {
+    static KnownBoat of(Boat boat) {
+      return new KnownBoat(BoatModel.of(boat, PlainHulls.TODAY), new BalanceCache());
+    }
+  }
+
+  private final Map<Boat, KnownBoat> known = new ConcurrentHashMap<>();
+
+  private KnownBoat known(Boat boat) {
+    return known.computeIfAbsent(boat, KnownBoat::of);
+  }
+
+  private Recommendation recommended(Boat boat, RuleBook book) {
+    return QuickAnswer.recommended(known(boat).model(), book, known(boat).balances());
+  }
+
+  private QuickAnswer quick(Boat boat, RuleBook book) {
+    return QuickAnswer.of(known(boat).model(), book, known(boat).balances());
   }
 
   private static Recommendation before(Boat boat) {
@@ -151,14 +172,14 @@ class AppliedRulesTest {
   void a_set_more_never_raises_people_crew_or_load_and_is_never_exceeded(Boat boat, RuleSet set) {
     RuleBook book = ALONE.and(List.of(set));
     Recommendation with = recommended(boat, book);
-    assertThat(QuickAnswer.of(boat, book, PlainHulls.TODAY))
+    assertThat(quick(boat, book))
         .isEqualTo(new QuickAnswer(with.people(), with.crew(), with.load()));
     assertThat(with.people()).isLessThanOrEqualTo(before(boat).people());
     assertThat(with.crew()).isLessThanOrEqualTo(before(boat).crew());
     assertThat(with.load()).isLessThanOrEqualTo(before(boat).load());
     noRowIsRaised(with, before(boat));
     RuleBook all = RuleSetFile.bundledRuleBook().and(List.of(set));
-    QuickAnswer and = QuickAnswer.of(boat, all, PlainHulls.TODAY);
+    QuickAnswer and = quick(boat, all);
     assertThat(and.crew()).isLessThanOrEqualTo(with.crew());
     assertThat(and.load()).isLessThanOrEqualTo(with.load());
     exceedsNothing(with, book.figures(BoatModel.of(boat, PlainHulls.TODAY)));
