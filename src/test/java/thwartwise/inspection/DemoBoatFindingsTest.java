@@ -17,7 +17,7 @@ import thwartwise.files.boat.BoatFile;
 /** Each disturbance appears among the findings of the boat that comes with the program. */
 class DemoBoatFindingsTest {
   private static final Report REPORT =
-      InspectedBoats.underOwn(BoatFile.parse(json(), "the demo boat"));
+      InspectedBoats.underShipped(BoatFile.parse(json(), "the demo boat"));
 
   private static String json() {
     try (InputStream in =

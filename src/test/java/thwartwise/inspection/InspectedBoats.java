@@ -18,17 +18,11 @@ public final class InspectedBoats {
   private static final RuleBook OWN = RuleBook.of(RuleSetFile.cautiousDefault());
   private static final RuleBook SHIPPED = RuleSetFile.bundledRuleBook();
 
-  private static final Map<Boat, Supplier<Report>> UNDER_OWN = new ConcurrentHashMap<>();
   private static final Map<Boat, Supplier<Report>> UNDER_SHIPPED = new ConcurrentHashMap<>();
 
   private static final Map<Boat, Supplier<Recommendation>> RECOMMENDED = new ConcurrentHashMap<>();
 
   private InspectedBoats() {}
-
-  /** Under our own rule set alone. */
-  public static Report underOwn(Boat boat) {
-    return UNDER_OWN.computeIfAbsent(boat, b -> inspected(b, OWN)).get();
-  }
 
   /** A recommendation under our own rule set, without the findings, which take as long again. */
   public static Recommendation recommendedUnderOwn(Boat boat) {
@@ -40,12 +34,12 @@ public final class InspectedBoats {
 
   /** Under every rule set that comes with the program. */
   public static Report underShipped(Boat boat) {
-    return UNDER_SHIPPED.computeIfAbsent(boat, b -> inspected(b, SHIPPED)).get();
+    return UNDER_SHIPPED.computeIfAbsent(boat, InspectedBoats::inspected).get();
   }
 
   /** A test of another boat need not wait until this one is worked out. */
-  private static Supplier<Report> inspected(Boat boat, RuleBook book) {
+  private static Supplier<Report> inspected(Boat boat) {
     return Lazy.of(
-        () -> TestThread.of(() -> Inspection.withoutAdvice(boat, book, PlainHulls.TODAY)));
+        () -> TestThread.of(() -> Inspection.withoutAdvice(boat, SHIPPED, PlainHulls.TODAY)));
   }
 }

@@ -65,7 +65,7 @@ class PicturesTest {
   }
 
   private static Report report(Boat boat) {
-    return InspectedBoats.underOwn(boat);
+    return InspectedBoats.underShipped(boat);
   }
 
   private static Drawing drawn(int which) {
