@@ -25,14 +25,15 @@ public record ReadBack(
         }
       }
       PDPage first = document.getPage(0);
-      String text = new PDFTextStripper().getText(document);
+      Ink ink = new Ink();
+      String text = ink.getText(document);
       return new ReadBack(
           text.replaceAll("[\\s\u00a0]+", " "),
           document.getNumberOfPages(),
           first.getMediaBox().getWidth(),
           first.getMediaBox().getHeight(),
           fonts,
-          Ink.of(document));
+          ink.under);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -40,26 +41,21 @@ public record ReadBack(
 
   /** All that lies under letters on any sheet, in points from its upper left corner. */
   private static final class Ink extends PDFTextStripper {
-    private final Rectangle2D ink = new Rectangle2D.Double();
-
-    public static Rectangle2D of(PDDocument document) throws IOException {
-      Ink all = new Ink();
-      all.getText(document);
-      return all.ink;
-    }
+    private final Rectangle2D under = new Rectangle2D.Double();
 
     @Override
     protected void processTextPosition(TextPosition letter) {
-      Rectangle2D under =
+      super.processTextPosition(letter);
+      if (letter.getUnicode().isBlank()) {
+        return;
+      }
+      Rectangle2D one =
           new Rectangle2D.Double(
               letter.getX(),
               letter.getY() - letter.getHeight(),
               letter.getWidth(),
               letter.getHeight());
-      if (letter.getUnicode().isBlank()) {
-        return;
-      }
-      ink.setRect(ink.isEmpty() ? under : ink.createUnion(under));
+      under.setRect(under.isEmpty() ? one : under.createUnion(one));
     }
   }
 }

@@ -44,12 +44,21 @@ class PdfTest {
   private static final double MARGIN = 16 / 25.4 * 72;
 
   private static final Map<String, byte[]> NAMED = new ConcurrentHashMap<>();
+  private static final Map<String, ReadBack> READ = new ConcurrentHashMap<>();
 
   private final InspectionRecord soup = SampleBoat.record(SampleRecords.report());
 
   /** The page of the boat as it is; each is set once for all that is asked of it. */
   private byte[] ofSoup() {
     return NAMED.computeIfAbsent("", unnamed -> HtmlPage.pdf(soup, NUMBER));
+  }
+
+  private ReadBack readOfSoup() {
+    return READ.computeIfAbsent("", unnamed -> ReadBack.of(ofSoup()));
+  }
+
+  private static ReadBack readOf(String name) {
+    return READ.computeIfAbsent(name, n -> ReadBack.of(named(n)));
   }
 
   /** The page of a boat of which everything has this name. */
@@ -60,7 +69,7 @@ class PdfTest {
 
   @Test
   void people_kilograms_and_number_read_back_are_those_of_the_report() {
-    ReadBack pdf = ReadBack.of(ofSoup());
+    ReadBack pdf = readOfSoup();
     Recommendation crew = soup.report().recommendation();
     assertThat(pdf.text())
         .contains((int) crew.crew() + " kg all people together, dressed, with one person aboard")
@@ -72,7 +81,7 @@ class PdfTest {
 
   @Test
   void every_sentence_of_the_html_page_is_in_the_pdf() {
-    String text = squeezed(ReadBack.of(ofSoup()).text());
+    String text = squeezed(readOfSoup().text());
     ParsedPage html = ParsedPage.of(HtmlPage.of(soup, NUMBER));
     for (String element : new String[] {"h1", "h2"}) {
       html.all(element).forEach(e -> assertThat(text).contains(squeezed(ParsedPage.words(e))));
@@ -97,7 +106,7 @@ class PdfTest {
 
   @Test
   void each_sheet_says_which_record_it_is_of_and_how_many_there_are() {
-    ReadBack pdf = ReadBack.of(ofSoup());
+    ReadBack pdf = readOfSoup();
     assertThat(pdf.sheets()).isGreaterThan(2);
     for (int sheet = 1; sheet <= pdf.sheets(); sheet++) {
       assertThat(pdf.text()).contains(sheet + " of " + pdf.sheets());
@@ -107,7 +116,7 @@ class PdfTest {
 
   @Test
   void a_sheet_is_a4_and_what_is_on_it_fits_a_letter_sheet_too() {
-    ReadBack pdf = ReadBack.of(ofSoup());
+    ReadBack pdf = readOfSoup();
     assertThat(pdf.width()).isBetween(594f, 596f);
     assertThat(pdf.height()).isBetween(841f, 843f);
     assertThat(pdf.ink().getHeight()).isBetween(600.0, LETTER_HEIGHT - 2 * 18);
@@ -118,14 +127,14 @@ class PdfTest {
   @ParameterizedTest
   @MethodSource("thwartwise.report.OddNames#all")
   void no_line_runs_into_the_margin_of_a_sheet(String name) {
-    ReadBack pdf = ReadBack.of(named(name));
+    ReadBack pdf = readOf(name);
     assertThat(pdf.ink().getMinX()).isGreaterThan(MARGIN - 1);
     assertThat(pdf.ink().getMaxX()).isLessThan(pdf.width() - MARGIN + 1);
   }
 
   @Test
   void only_our_typeface_is_used_and_it_is_inside_the_file() {
-    assertThat(ReadBack.of(ofSoup()).fonts())
+    assertThat(readOfSoup().fonts())
         .isNotEmpty()
         .allMatch(font -> font.isEmbedded())
         .allMatch(font -> font.getName().contains("DejaVuSansCondensed"));
@@ -141,22 +150,22 @@ class PdfTest {
   void an_odd_name_is_words_in_the_pdf_or_a_visible_mark(String name) {
     String shown = SupportedLetters.of(Markup.bare(name)).words();
     String plain = ParsedPage.of("<p>" + shown + "</p>").all("p").get(0).getTextContent();
-    ReadBack pdf = ReadBack.of(named(name));
+    ReadBack pdf = readOf(name);
     // Word by word: the reader puts mixed directions into an order of its own.
     assertThat(squeezed(pdf.text())).contains(plain.strip().split("\\s+"));
   }
 
   @Test
   void a_letter_the_type_lacks_is_marked_and_the_mark_is_explained() {
-    assertThat(ReadBack.of(named("スプーン")).text())
+    assertThat(readOf("スプーン").text())
         .contains(" □□□□ Inspected on ")
         .contains("A □ stands for a letter that the type of this file lacks;");
-    assertThat(ReadBack.of(ofSoup()).text()).doesNotContain("□");
+    assertThat(readOfSoup().text()).doesNotContain("□");
   }
 
   @Test
   void words_from_right_to_left_read_back_as_they_were_typed() {
-    assertThat(ReadBack.of(named("שלום עולם")).text()).contains("שלום עולם Inspected on ");
+    assertThat(readOf("שלום עולם").text()).contains("שלום עולם Inspected on ");
   }
 
   @Test
@@ -217,9 +226,9 @@ class PdfTest {
   // Marks over letters written from right to left once broke the drawing of lettering.
   @Test
   void a_name_with_vowel_marks_gives_sheets_that_can_be_drawn() throws Exception {
-    byte[] pdf = named("مَرْحَبًا");
-    assertThat(sheets(pdf)).hasSizeGreaterThan(2);
-    assertThat(ReadBack.of(pdf).text()).contains("From above", "What brings it back");
+    String name = "مَرْحَبًا";
+    assertThat(sheets(named(name))).hasSizeGreaterThan(2);
+    assertThat(readOf(name).text()).contains("From above", "What brings it back");
   }
 
   @Test

@@ -24,6 +24,7 @@ final class SlipJudge {
 
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
   private final Map<Boat, QuickAnswer> known = new ConcurrentHashMap<>();
+  private final Map<Boat, Optional<String>> caught = new ConcurrentHashMap<>();
 
   /**
    * What became of it.
@@ -34,8 +35,12 @@ final class SlipJudge {
 
   /** The message or doubt by which it is caught; quick. */
   Optional<String> caught(SlippedBoat slip) {
+    return caught.computeIfAbsent(slip.entered(), SlipJudge::caughtIn);
+  }
+
+  private static Optional<String> caughtIn(Boat entered) {
     try {
-      Boat read = BoatFile.parse(BoatFile.write(slip.entered()), "the boat");
+      Boat read = BoatFile.parse(BoatFile.write(entered), "the boat");
       List<PlausibilityFinding> doubts =
           Plausibility.of(BoatModel.of(read, OrdinaryBoats.TODAY), RULES);
       return doubts.stream()
