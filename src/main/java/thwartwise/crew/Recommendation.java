@@ -209,7 +209,12 @@ public record Recommendation(
 
     /** A copy with other figures, none of them above these. */
     public CrewLimit lowered(double each, double extra) {
-      return new CrewLimit(people, each, extra, extraSeating, excludedSeatings, lighter);
+      return new CrewLimit(people, each, extra, extraSeating, excludedSeatings, lighterUpTo(each));
+    }
+
+    /** The seatings of lighter people, where none of so many may be heavier than this, kg. */
+    private List<Lighter> lighterUpTo(double each) {
+      return lighter.stream().map(l -> new Lighter(l.places, Math.min(each, l.massLimit))).toList();
     }
 
     /** Of all these people, kg. */
@@ -235,7 +240,7 @@ public record Recommendation(
                       Stream.concat(excludedSeatings.stream(), o.excludedSeatings.stream())
                           .distinct()
                           .toList(),
-                      lighter));
+                      lighterUpTo(o.massLimit)));
     }
   }
 

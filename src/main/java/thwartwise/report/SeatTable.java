@@ -160,9 +160,14 @@ final class SeatTable {
     return page;
   }
 
+  // In an older record the figure of a seating may be above that of its row.
   private String lighter(CrewLimit limit) {
     return limit.lighter().stream()
-        .map(l -> one(l.places()) + " up to " + units.mass(l.massLimit(), Side.DOWN))
+        .map(
+            l ->
+                one(l.places())
+                    + " up to "
+                    + units.mass(Math.min(limit.massLimit(), l.massLimit()), Side.DOWN))
         .collect(Collectors.joining("; "));
   }
 

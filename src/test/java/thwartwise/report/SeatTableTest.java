@@ -62,6 +62,21 @@ class SeatTableTest {
     assertThat(others(limit)).contains("Two people: port bench, starboard bench up to 110 kg.");
   }
 
+  // Three up to 60 kg each, and on the same page the same three in a poorer seating up to 70 kg.
+  @Test
+  void no_seating_carries_more_than_its_row_in_an_older_record_either() {
+    List<String> benches = List.of("port bench", "starboard bench");
+    CrewLimit limit =
+        new CrewLimit(
+            2,
+            60,
+            0,
+            List.of(),
+            List.of(benches),
+            List.of(new Recommendation.Lighter(benches, 70)));
+    assertThat(others(limit)).contains("port bench, starboard bench up to 60 kg.");
+  }
+
   @Test
   void the_way_that_leaves_most_is_not_named_twice_where_it_is_the_only_one() {
     List<String> thwart = List.of("port bench", "thwart");
