@@ -9,7 +9,7 @@ final class SureMass {
   /** More than enough (judgement), since these crews are judged to second order and not in full. */
   private static final double SURE = BoatSpread.ENOUGH + 0.01;
 
-  /** Shares are of some thousand boats: fewer than one of them cannot be told from none. */
+  /** The least share whose log odds count: two of the 20,000 boats drawn. */
   private static final double LEAST_SHARE = 1e-4;
 
   /**
@@ -93,11 +93,17 @@ final class SureMass {
     }
   }
 
-  /** Farther down, while none is known to be carried, from the share of the mass asked about. */
+  /**
+   * Farther down, while none is known to be carried, from the share of the mass asked about; half
+   * of the way to the lightest where a lighter one is no surer.
+   */
   private double below(double odds) {
+    if (refused == Double.POSITIVE_INFINITY) {
+      return asked * (1 - FIRST_STEP * (WANTED - odds));
+    }
     return refusedOdds < odds
         ? crossing(asked, odds, refused, refusedOdds)
-        : asked * (1 - FIRST_STEP * (WANTED - odds));
+        : (lightest + asked) / 2;
   }
 
   private double downTo(double lower) {
@@ -132,8 +138,9 @@ final class SureMass {
     return mass + (WANTED - odds) * (other - mass) / (otherOdds - odds);
   }
 
+  /** Those of the least share where there is none (NaN). */
   private static double odds(double share) {
-    double within = Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, share));
+    double within = share > LEAST_SHARE ? Math.min(1 - LEAST_SHARE, share) : LEAST_SHARE;
     return Math.log(within / (1 - within));
   }
 }

@@ -94,4 +94,17 @@ class SureMassTest {
     roundsTo(mass, kilograms -> kilograms <= 57 ? 1 : 0);
     assertThat(mass.carried()).isEqualTo(57);
   }
+
+  // Where another limit than one on the mass is met too seldom; it took up to 300 rounds.
+  @Test
+  void a_share_that_is_the_same_for_every_mass_takes_few_rounds() {
+    for (double share : new double[] {0.959, 0.955, 0.9, 0.5, 0, Double.NaN}) {
+      SureMass uncertain = SureMass.from(25, 150);
+      assertThat(roundsTo(uncertain, mass -> share)).isLessThanOrEqualTo(10);
+      assertThat(uncertain.carried()).isNaN();
+      SureMass known = SureMass.above(0, 300);
+      assertThat(roundsTo(known, mass -> share)).isLessThanOrEqualTo(10);
+      assertThat(known.carried()).isEqualTo(0);
+    }
+  }
 }
