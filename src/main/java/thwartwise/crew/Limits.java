@@ -59,6 +59,14 @@ public final class Limits {
         : new Crew(0, 0, search.allowed(0, 0));
   }
 
+  /**
+   * The least mass to which each of a number of people may be limited, where a number of adults are
+   * carried, kg.
+   */
+  public double least(int people, int adults) {
+    return capacity.least(people, adults);
+  }
+
   /** The first allowed seating of this number of adults. */
   public Optional<Seating> firstSeating(int people) {
     return search.firstAllowed(people, design);

@@ -157,14 +157,14 @@ public final class SpreadAssessment {
    */
   public List<CrewLimit> sureLimits(
       List<CrewLimit> screened, int adults, IntFunction<Runnable> progress) {
-    double adult = rules.value("design-person");
+    Limits.Crew judged = limits.crew(adults);
     SureLimits sure = new SureLimits();
     for (CrewLimit limit : screened) {
       List<DoubleFunction<? extends CrewCase>> crews = worst.heaviest(limit);
-      if (limit.people() <= adults) {
-        sure.addMass(limit, adult, crews);
+      if (limit.people() <= judged.people()) {
+        sure.addMass(limit, judged.each(), crews);
       } else {
-        sure.addUncertainMass(limit, rules.value("lightest-person"), crews);
+        sure.addUncertainMass(limit, limits.least(limit.people(), adults), crews);
       }
       if (limit.extraMass() >= 1) {
         worst.laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));

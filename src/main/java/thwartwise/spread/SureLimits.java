@@ -3,6 +3,7 @@ package thwartwise.spread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -21,10 +22,15 @@ final class SureLimits {
     EXTRA
   }
 
-  /** One figure of one number of people, for those of its crews that are not yet sure of more. */
+  /**
+   * One figure of one number of people, for those of its crews that are not yet sure of more.
+   *
+   * @param least of any use, kg
+   */
   private record Limit(
       CrewLimit of,
       Quantity quantity,
+      double least,
       List<DoubleFunction<? extends CrewCase>> crews,
       SureMass mass) {
     Stream<CrewCase> asked() {
@@ -45,32 +51,34 @@ final class SureLimits {
    * @param crews each with nobody heavier than so much
    */
   void addMass(CrewLimit limit, double known, List<DoubleFunction<? extends CrewCase>> crews) {
-    add(limit, Quantity.MASS, crews, SureMass.above(known, limit.massLimit()));
+    add(limit, Quantity.MASS, 0, crews, SureMass.above(known, limit.massLimit()));
   }
 
   /**
    * The same for a number of people who may be too many at any mass.
    *
-   * @param lightest a person, kg
+   * @param least mass to which each of so many may be limited, kg
    */
   void addUncertainMass(
-      CrewLimit limit, double lightest, List<DoubleFunction<? extends CrewCase>> crews) {
-    add(limit, Quantity.MASS, crews, SureMass.from(lightest, limit.massLimit()));
+      CrewLimit limit, double least, List<DoubleFunction<? extends CrewCase>> crews) {
+    double useful = Math.min(least, limit.massLimit());
+    add(limit, Quantity.MASS, useful, crews, SureMass.from(useful, limit.massLimit()));
   }
 
   /**
    * @param crew with so much besides
    */
   void addExtra(CrewLimit limit, DoubleFunction<? extends CrewCase> crew) {
-    add(limit, Quantity.EXTRA, List.of(crew), SureMass.above(0, limit.extraMass()));
+    add(limit, Quantity.EXTRA, 0, List.of(crew), SureMass.above(0, limit.extraMass()));
   }
 
   private void add(
       CrewLimit limit,
       Quantity quantity,
+      double least,
       List<DoubleFunction<? extends CrewCase>> crews,
       SureMass mass) {
-    all.add(new Limit(limit, quantity, new ArrayList<>(crews), mass));
+    all.add(new Limit(limit, quantity, least, new ArrayList<>(crews), mass));
   }
 
   /**
@@ -86,14 +94,16 @@ final class SureLimits {
       open.forEach(limit -> limit.judge(found));
     }
     List<CrewLimit> sure = new ArrayList<>();
+    double each = Double.POSITIVE_INFINITY;
     double extra = Double.POSITIVE_INFINITY;
     for (CrewLimit limit : screened) {
-      double each = sure(limit, Quantity.MASS, limit.massLimit());
-      if (Double.isNaN(each)) {
+      // Some of the people may be left ashore, and the rest must still be carried, with what is
+      // besides them.
+      each = Math.min(each, sure(limit, Quantity.MASS, limit.massLimit()));
+      extra = Math.min(extra, sure(limit, Quantity.EXTRA, limit.extraMass()));
+      if (!(each >= least(limit))) {
         return sure;
       }
-      // Some of the people may be left ashore, and the rest must carry what is besides them, too.
-      extra = Math.min(extra, sure(limit, Quantity.EXTRA, limit.extraMass()));
       sure.add(limit.lowered(each, Double.isNaN(limit.extraMass()) ? limit.extraMass() : extra));
     }
     return sure;
@@ -103,11 +113,16 @@ final class SureLimits {
     return all.stream().filter(limit -> !limit.mass.isFound()).toList();
   }
 
+  /** NaN where none is sure. */
   private double sure(CrewLimit of, Quantity quantity, double screened) {
-    return all.stream()
-        .filter(limit -> limit.of == of && limit.quantity == quantity)
-        .mapToDouble(limit -> limit.mass.carried())
-        .findFirst()
-        .orElse(screened);
+    return limit(of, quantity).map(limit -> limit.mass.carried()).orElse(screened);
+  }
+
+  private double least(CrewLimit of) {
+    return limit(of, Quantity.MASS).map(Limit::least).orElse(0.0);
+  }
+
+  private Optional<Limit> limit(CrewLimit of, Quantity quantity) {
+    return all.stream().filter(l -> l.of == of && l.quantity == quantity).findFirst();
   }
 }

@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Loading;
 import thwartwise.boat.SeatPositions.Packing;
+import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
 import thwartwise.crew.Seating;
 import thwartwise.geometry.Vector3;
@@ -104,5 +105,54 @@ class SureLimitsTest {
             List.of(TWO),
             cases -> shares(cases, crew -> crew.people() == 1 ? 1 : upTo80And12(crew)));
     assertThat(lowered.get(0).massLimit()).isEqualTo(80);
+  }
+
+  // Some of them may be left ashore.
+  @Test
+  void more_people_are_never_heavier_each_than_fewer() {
+    List<CrewLimit> lowered =
+        lowered(
+            8, crew -> crew.people() == 1 && crew instanceof SeatedCrew ? upTo80And12(crew) : 1);
+    assertThat(lowered).allMatch(limit -> limit.massLimit() == 80);
+  }
+
+  // Two up to 60 kg are sure by themselves, but one of them alone only up to 55 kg.
+  @Test
+  void a_number_of_people_lighter_than_so_many_may_be_limited_to_has_no_limit() {
+    SureLimits sure = new SureLimits();
+    sure.addUncertainMass(ONE, 45, List.of(each -> crew(1, each)));
+    sure.addUncertainMass(TWO, 57, List.of(each -> crew(2, each)));
+    List<CrewLimit> lowered =
+        sure.of(
+            List.of(ONE, TWO),
+            cases ->
+                shares(
+                    cases,
+                    crew ->
+                        ((SeatedCrew) crew).masses().get(0) <= (crew.people() == 1 ? 55 : 60)
+                            ? 1
+                            : 0));
+    assertThat(lowered).containsExactly(limit(1, 55, 40));
+  }
+
+  @Test
+  void a_seating_of_lighter_people_is_lowered_with_its_number() {
+    List<String> bow = List.of("bow seat");
+    List<String> stern = List.of("stern bench");
+    CrewLimit limit =
+        new CrewLimit(
+            1,
+            150,
+            40,
+            List.of(),
+            List.of(bow, stern),
+            List.of(new Recommendation.Lighter(bow, 130), new Recommendation.Lighter(stern, 70)));
+    SureLimits sure = new SureLimits();
+    sure.addUncertainMass(limit, 45, List.of(each -> crew(1, each)));
+    List<CrewLimit> lowered =
+        sure.of(List.of(limit), cases -> shares(cases, SureLimitsTest::upTo80And12));
+    assertThat(lowered.get(0).lighter())
+        .containsExactly(
+            new Recommendation.Lighter(bow, 80), new Recommendation.Lighter(stern, 70));
   }
 }
