@@ -1,7 +1,7 @@
 package thwartwise.page;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static thwartwise.Assertions.assertThat;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
