@@ -1,8 +1,5 @@
 package thwartwise.geometry;
 
-import java.util.IdentityHashMap;
-import java.util.Map;
-
 /**
  * Adds up the immersed parts of any number of solids under one plane. Not thread-safe; made once
  * for a solve by the thread that uses it, so that nothing is allocated for a triangle.
@@ -17,38 +14,11 @@ import java.util.Map;
  * plane is no special case: a face lying in the plane is taken as dry.
  */
 public final class Immersion {
-  // By which corners are wet, 1 the first, 2 the second, 4 the third: which one is alone on its
-  // side, and whether the wet part is that tip (1) or the whole less that tip (-1).
-  private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
-  private static final double[] SIGN = {0, 1, 1, -1, 1, -1, -1, 0};
-  private static final int[] AFTER = {1, 2, 0, 1};
-
   private WaterPlane plane = new WaterPlane(Vector3.of(0, 0, 1), 0);
   private Vector3 ahead = Vector3.of(1, 0, 0);
   private Vector3 athwart = Vector3.of(0, 1, 0);
 
-  /** Of the solids that a plane crossed, as under the last plane that did. */
-  private final Map<Solid, WettedTriangles> wetted = new IdentityHashMap<>();
-
-  /** Rows of the thread; nothing in them outlives the adding of one solid. */
-  private final Rows rows = Rows.OF_THREAD.get();
-
-  /** Vertices in the water's axes. */
-  private static final class Rows {
-    static final ThreadLocal<Rows> OF_THREAD = ThreadLocal.withInitial(Rows::new);
-
-    double[] u = new double[0];
-    double[] v = new double[0];
-    double[] s = new double[0];
-
-    void makeRoom(Facets facets) {
-      if (s.length < facets.x.length) {
-        u = new double[facets.x.length];
-        v = new double[facets.x.length];
-        s = new double[facets.x.length];
-      }
-    }
-  }
+  private final WorkingRows rows = WorkingRows.OF_THREAD.get();
 
   // Sums on whole triangles, along the boat's axes, and on tips, along the water's.
   private double whole;
@@ -94,7 +64,7 @@ public final class Immersion {
     }
     Facets facets = solid.facets();
     turn(facets);
-    WettedTriangles triangles = wetted(solid, facets);
+    WettedTriangles triangles = rows.wetted(facets);
     addWhole(triangles.volume(), triangles.momentX(), triangles.momentY(), triangles.momentZ());
     crossed(facets, triangles);
     return this;
@@ -118,17 +88,6 @@ public final class Immersion {
         areaUU,
         areaUV,
         areaVV);
-  }
-
-  private WettedTriangles wetted(Solid solid, Facets facets) {
-    WettedTriangles known = wetted.get(solid);
-    if (known == null) {
-      known = new WettedTriangles(facets, rows.s);
-      wetted.put(solid, known);
-    } else {
-      known.under(rows.s);
-    }
-    return known;
   }
 
   private void addWhole(double volume, double momentX, double momentY, double momentZ) {
@@ -163,13 +122,13 @@ public final class Immersion {
 
   /**
    * Adds, for each crossed triangle, the tip that is alone on its side: a wet one, or less a dry
-   * one. Sums are kept in variables of their own: in fields, each triangle would wait for the one
-   * before.
+   * one; the sign is that of its height. Sums are kept in variables of their own: in fields, each
+   * triangle would wait for the one before. The outline has a loop of its own, because together
+   * their variables outnumber the registers.
    */
   private void crossed(Facets facets, WettedTriangles triangles) {
-    int[] corners = facets.corners;
     double[] cones = facets.cones;
-    int[] kinds = triangles.kinds;
+    int[] aloneFirst = triangles.aloneFirst;
     long[] words = triangles.crossed;
     double[] u = rows.u;
     double[] v = rows.v;
@@ -178,64 +137,82 @@ public final class Immersion {
     double sumU = 0;
     double sumV = 0;
     double sumS = 0;
+    double[] outline = rows.outline;
+    int used = 0;
+    for (int i = 0; i < words.length; i++) {
+      for (long left = words[i]; left != 0; left &= left - 1) {
+        int triangle = 64 * i + Long.numberOfTrailingZeros(left);
+        int a = aloneFirst[3 * triangle];
+        int b = aloneFirst[3 * triangle + 1];
+        int c = aloneFirst[3 * triangle + 2];
+        double sa = s[a];
+        double ua = u[a];
+        double va = v[a];
+        double toB = sa - s[b];
+        double toC = sa - s[c];
+        double share = sa / (toB * toC);
+        double alpha = share * toC;
+        double beta = share * toB;
+        double up = ua + alpha * (u[b] - ua);
+        double vp = va + alpha * (v[b] - va);
+        double uq = ua + beta * (u[c] - ua);
+        double vq = va + beta * (v[c] - va);
+        // α β of the cone, negative where the tip is wet.
+        double tip = share * Math.abs(sa) * cones[triangle];
+        sum += tip;
+        sumU += tip * (ua + up + uq);
+        sumV += tip * (va + vp + vq);
+        sumS += tip * sa;
+        outline[used] = up;
+        outline[used + 1] = vp;
+        outline[used + 2] = uq;
+        outline[used + 3] = vq;
+        used += 4;
+      }
+    }
+    tips -= weight * sum;
+    tipsU -= weight * sumU;
+    tipsV -= weight * sumV;
+    tipsS -= weight * sumS;
+    addWaterplane(outline, used);
+  }
+
+  /**
+   * Goes round the outline, adding of each edge from (u₀, v₀) to (u₁, v₁) the turn u₁ v₀ − u₀ v₁
+   * and its products.
+   *
+   * @param edges their ends; the waterplane lies on their right
+   * @param used the length of that row
+   */
+  private void addWaterplane(double[] edges, int used) {
     double flat = 0;
     double flatU = 0;
     double flatV = 0;
     double flatUU = 0;
     double flatUV = 0;
     double flatVV = 0;
-    for (int i = 0; i < words.length; i++) {
-      for (long left = words[i]; left != 0; left &= left - 1) {
-        int triangle = 64 * i + Long.numberOfTrailingZeros(left);
-        int t = 3 * triangle;
-        int kind = kinds[triangle];
-        int turned = ALONE[kind];
-        int a = corners[t + turned];
-        int b = corners[t + AFTER[turned]];
-        int c = corners[t + AFTER[turned + 1]];
-        double sa = s[a];
-        double ua = u[a];
-        double va = v[a];
-        double alpha = sa / (sa - s[b]);
-        double beta = sa / (sa - s[c]);
-        double up = ua + alpha * (u[b] - ua);
-        double vp = va + alpha * (v[b] - va);
-        double uq = ua + beta * (u[c] - ua);
-        double vq = va + beta * (v[c] - va);
-        double sign = SIGN[kind];
-        double tip = sign * alpha * beta * cones[triangle];
-        double turn = sign * (uq * vp - up * vq);
-        double uu = up + uq;
-        double vv = vp + vq;
-        sum += tip;
-        sumU += tip * (ua + uu);
-        sumV += tip * (va + vv);
-        sumS += tip * sa;
-        flat += turn;
-        flatU += turn * uu;
-        flatV += turn * vv;
-        flatUU += turn * (uu * uu - up * uq);
-        flatUV += turn * (uu * vv + up * vp + uq * vq);
-        flatVV += turn * (vv * vv - vp * vq);
-      }
+    for (int i = 0; i < used; i += 4) {
+      double up = edges[i];
+      double vp = edges[i + 1];
+      double uq = edges[i + 2];
+      double vq = edges[i + 3];
+      double turn = uq * vp - up * vq;
+      double uu = up + uq;
+      double vv = vp + vq;
+      double turnU = turn * uu;
+      double turnV = turn * vv;
+      flat += turn;
+      flatU += turnU;
+      flatV += turnV;
+      flatUU += turnU * uu - turn * (up * uq);
+      flatUV += turnU * vv + turn * (up * vp + uq * vq);
+      flatVV += turnV * vv - turn * (vp * vq);
     }
-    tips += weight * sum;
-    tipsU += weight * sumU;
-    tipsV += weight * sumV;
-    tipsS += weight * sumS;
-    addWaterplane(flat, flatU, flatV, flatUU, flatUV, flatVV);
-  }
-
-  /**
-   * Round the outline, of each edge from (u₀, v₀) to (u₁, v₁) the turn u₀ v₁ − u₁ v₀ and its
-   * products; in the signs of an outline that has the waterplane on its left.
-   */
-  private void addWaterplane(double turn, double u, double v, double uu, double uv, double vv) {
-    area += weight * turn / 2;
-    areaU += weight * u / 6;
-    areaV += weight * v / 6;
-    areaUU += weight * uu / 12;
-    areaUV += weight * uv / 24;
-    areaVV += weight * vv / 12;
+    area += weight * flat / 2;
+    areaU += weight * flatU / 6;
+    areaV += weight * flatV / 6;
+    areaUU += weight * flatUU / 12;
+    areaUV += weight * flatUV / 24;
+    areaVV += weight * flatVV / 12;
   }
 }

@@ -6,16 +6,25 @@ package thwartwise.geometry;
  * triangles are looked at again. Not thread-safe.
  */
 final class WettedTriangles {
-  // By which corners are wet, as in Immersion: bits of those that the plane crosses, and whether
-  // the whole triangle counts, less a tip if it is crossed.
+  // By which corners are wet, 1 the first, 2 the second, 4 the third: bits of those that the plane
+  // crosses, and whether the whole triangle counts, less a tip if it is crossed.
   private static final int CROSSED = 0b0111_1110;
   private static final int[] WHOLE = {0, 0, 0, 1, 0, 1, 1, 1};
 
-  /** For each triangle which corners are wet: 1 the first, 2 the second, 4 the third. */
-  final int[] kinds;
+  // Likewise the corner that is alone on its side, and the two after it; these change places where
+  // it is dry, so that the outline goes round the same way.
+  private static final int[] ALONE = {0, 0, 1, 2, 2, 1, 0, 0};
+  private static final int[] SECOND = {1, 1, 2, 1, 0, 0, 2, 1};
+  private static final int[] THIRD = {2, 2, 0, 0, 1, 2, 1, 2};
+
+  /** For each crossed triangle its vertices, the one that is alone on its side first. */
+  final int[] aloneFirst;
 
   /** A bit for each triangle, in words of 64. */
   final long[] crossed;
+
+  /** For each triangle which corners are wet. */
+  private final int[] kinds;
 
   // Sums over the triangles that count as a whole, in the units of the counts: they are the same
   // whatever planes came before.
@@ -39,8 +48,14 @@ final class WettedTriangles {
       wet[i] = side(s[i]);
     }
     kinds = new int[facets.corners.length / 3];
+    aloneFirst = new int[facets.corners.length];
     crossed = new long[kinds.length + 63 >> 6];
     addAll();
+  }
+
+  /** Whether these are the triangles of a solid. */
+  boolean isOf(Facets other) {
+    return facets == other;
   }
 
   /** 1 for a wet vertex; one in the plane is dry. */
@@ -63,6 +78,7 @@ final class WettedTriangles {
       sumY += whole * row[c + 2];
       sumZ += whole * row[c + 3];
       kinds[i] = kind;
+      order(t, kind);
       crossed[i >> 6] |= (long) (CROSSED >> kind & 1) << i;
     }
     volume = sum;
@@ -95,27 +111,36 @@ final class WettedTriangles {
    * @param s heights of the vertices above it
    */
   void under(double[] s) {
+    Facets.Incidence at = facets.incidence();
     int[] before = wet;
     for (int i = 0; i < before.length; i++) {
       int now = side(s[i]);
       if (now != before[i]) {
         before[i] = now;
-        change(i);
+        change(i, at);
       }
     }
   }
 
-  private void change(int vertex) {
-    Facets.Incidence at = facets.incidence();
+  private void change(int vertex, Facets.Incidence at) {
     for (int i = at.starts()[vertex]; i < at.starts()[vertex + 1]; i++) {
       int corner = at.corners()[i];
       int triangle = corner >> 3;
       int before = kinds[triangle];
       int now = before ^ corner & 7;
       kinds[triangle] = now;
+      order(3 * triangle, now);
       crossed[triangle >> 6] ^= (long) ((CROSSED >> now ^ CROSSED >> before) & 1) << triangle;
       count(triangle, WHOLE[now] - WHOLE[before]);
     }
+  }
+
+  /** Notes which vertex of a triangle is alone. */
+  private void order(int t, int kind) {
+    int[] corners = facets.corners;
+    aloneFirst[t] = corners[t + ALONE[kind]];
+    aloneFirst[t + 1] = corners[t + SECOND[kind]];
+    aloneFirst[t + 2] = corners[t + THIRD[kind]];
   }
 
   private void count(int triangle, int more) {
