@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import thwartwise.boat.Assumption;
 import thwartwise.boat.Boat;
 import thwartwise.measure.Reading;
@@ -41,11 +42,16 @@ public final class Replay {
   }
 
   public <T> T ask(QuestionDefinition<T> entry) {
-    Answer answer = kept.get(entry.key());
+    return ask(entry.key(), () -> entry);
+  }
+
+  /** The same of a question with a drawing, which is made only when its answer is read anew. */
+  public <T> T ask(String key, Supplier<QuestionDefinition<T>> entry) {
+    Answer answer = kept.get(key);
     if (answer == null) {
-      throw new UnansweredQuestion(entry, Optional.empty());
+      throw new UnansweredQuestion(entry.get(), Optional.empty());
     }
-    Transcript.AnswerRead<T> read = transcript.reading(answer, () -> read(entry, answer));
+    Transcript.AnswerRead<T> read = transcript.reading(answer, () -> read(entry.get(), answer));
     given.add(read.accepted());
     return read.value();
   }

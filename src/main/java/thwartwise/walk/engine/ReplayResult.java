@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.measure.Reading.AnswerBasis;
@@ -60,8 +59,11 @@ public record ReplayResult(
   }
 
   private static List<Answer> rest(List<Answer> answers, Replay replay) {
-    Set<Answer> used =
-        replay.accepted().stream().map(AcceptedAnswer::answer).collect(Collectors.toSet());
+    List<Answer> accepted = replay.accepted().stream().map(AcceptedAnswer::answer).toList();
+    if (accepted.equals(answers)) {
+      return List.of();
+    }
+    Set<Answer> used = Set.copyOf(accepted);
     return answers.stream().filter(answer -> !used.contains(answer)).toList();
   }
 

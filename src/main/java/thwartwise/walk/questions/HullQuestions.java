@@ -51,7 +51,7 @@ public final class HullQuestions {
     replay.begin(FullWalkSections.SHAPE);
     List<Station> stations = stations(length());
     shape.ask(replay, stations, quantities.system());
-    replay.ask(looks(stations));
+    replay.ask("hull.looks", () -> looks(stations));
     replay.begin(FullWalkSections.WEIGHT);
     Outline outline = new Outline(stations);
     SkinWarnings skin = new SkinWarnings(quantities, limits, stations, shell, density, material);

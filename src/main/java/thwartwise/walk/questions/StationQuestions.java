@@ -105,16 +105,18 @@ final class StationQuestions {
   private String name(String key, int number, List<Station> before, StationRow row) {
     String usual = number == 1 ? "aft end" : number == stations ? "fore end" : "station " + number;
     return replay.ask(
-        row.entry(
-            WordQuestions.label(
-                    key + ".name",
-                    "Station " + number + " of " + stations + ", name",
-                    before.stream().map(Station::name).toList())
-                .unlessAmbiguous(StationQuestions::figureOrName)
-                .unless(StationQuestions::noName)
-                .how(drawn(before, row))
-                .why("The name stands in messages about this station.")
-                .orElse(usual, usual)));
+        key + ".name",
+        () ->
+            row.entry(
+                WordQuestions.label(
+                        key + ".name",
+                        "Station " + number + " of " + stations + ", name",
+                        before.stream().map(Station::name).toList())
+                    .unlessAmbiguous(StationQuestions::figureOrName)
+                    .unless(StationQuestions::noName)
+                    .how(drawn(before, row))
+                    .why("The name stands in messages about this station.")
+                    .orElse(usual, usual)));
   }
 
   /** A figure that is followed by words. */

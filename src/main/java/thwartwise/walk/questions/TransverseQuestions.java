@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import thwartwise.geometry.Vector3;
 import thwartwise.walk.engine.QuantityQuestions;
@@ -32,7 +33,13 @@ record TransverseQuestions(
         point == 1
             ? 0
             : replay.ask(
-                out(key, subject + ", " + name, before, half -> breadths.at(point, x, true, half)));
+                key + ".y",
+                () ->
+                    out(
+                        key,
+                        subject + ", " + name,
+                        before,
+                        half -> breadths.at(point, x, true, half)));
     double z = up(key, subject + ", " + name, point, before);
     return Vector3.of(x, y, z);
   }
@@ -47,9 +54,10 @@ record TransverseQuestions(
       String at = subject + ", starboard " + slips.pointName(point);
       int number = point;
       double x = port.get(point - 1).x();
-      QuestionDefinition<Double> out =
-          out(key + point, at, points, half -> breadths.at(number, x, false, half));
-      double y = replay.ask(point == 2 ? row.ofStarboard(out) : out);
+      Supplier<QuestionDefinition<Double>> out =
+          () -> out(key + number, at, points, half -> breadths.at(number, x, false, half));
+      double y =
+          replay.ask(key + point + ".y", number == 2 ? () -> row.ofStarboard(out.get()) : out);
       double z = otherSide.up(key + point, at, point, points);
       points.add(Vector3.of(x, -y, z));
     }
@@ -87,15 +95,17 @@ record TransverseQuestions(
 
   private double up(String key, String at, int point, List<Vector3> before) {
     return replay.ask(
-        quantities
-            .length(key + ".z", at + ", height")
-            .how(
-                "From the baseline (the lowest point of the bottom) straight up, with the boat",
-                "level: a spirit level across, a batten along, a rule standing on it. With no",
-                "thwart to lay them on: upside down, down from a string; show draws it.")
-            .show(sketch(HEIGHTS, before))
-            .why("The rail's height is the freeboard you have to lose.")
-            .within(quantities.length(0, HIGHEST, "height of anything on such a hull"))
-            .unless(z -> slips.railBelow(point, z, before)));
+        key + ".z",
+        () ->
+            quantities
+                .length(key + ".z", at + ", height")
+                .how(
+                    "From the baseline (the lowest point of the bottom) straight up, with the boat",
+                    "level: a spirit level across, a batten along, a rule standing on it. With no",
+                    "thwart to lay them on: upside down, down from a string; show draws it.")
+                .show(sketch(HEIGHTS, before))
+                .why("The rail's height is the freeboard you have to lose.")
+                .within(quantities.length(0, HIGHEST, "height of anything on such a hull"))
+                .unless(z -> slips.railBelow(point, z, before)));
   }
 }
