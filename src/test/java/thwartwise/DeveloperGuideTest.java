@@ -51,6 +51,11 @@ class DeveloperGuideTest {
   }
 
   @Test
+  void every_test_that_begins_before_the_others_exists() throws IOException {
+    assertThat(declared().keySet()).containsAll(LongTestsFirst.names());
+  }
+
+  @Test
   void the_tree_in_the_guide_is_that_of_the_packages() throws IOException {
     List<String> drawn =
         ROOM.matcher(Files.readString(GUIDE)).results().map(room -> room.group(1)).toList();
