@@ -10,7 +10,10 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +31,7 @@ import thwartwise.measure.UnitSystem;
 import thwartwise.walk.engine.Answer;
 
 /** The packaged jar, driven as a person or a script would. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class PackagedJarIT {
   private static final WalkSheet SHEET = new WalkSheet();
 
@@ -42,8 +46,12 @@ class PackagedJarIT {
     jar = new PackagedJar(folder).with("TERM", "xterm-256color");
   }
 
-  /** The one inspection of a boat of some size; all others are of a pram. */
+  /**
+   * The one inspection of a boat of some size; all others are of a pram. It begins first, so that
+   * others run next to it and none is left waiting for it.
+   */
   @Test
+  @Order(1)
   void the_prompt_appears_the_demo_runs_and_quit_leaves() throws Exception {
     try (Typist typist = Typist.at(jar.asItsLauncherRunsIt(), folder)) {
       typist.sees("thwartwise> ").types("demo");

@@ -18,6 +18,11 @@ final class Typist implements AutoCloseable {
 
   private final PtyProcess process;
   private final StringBuffer screen = new StringBuffer();
+
+  /** The screen without line ends, up to {@link #flattened}. */
+  private final StringBuilder plain = new StringBuilder();
+
+  private int flattened;
   private int seen;
 
   private Typist(PtyProcess process) {
@@ -42,7 +47,7 @@ final class Typist implements AutoCloseable {
       char[] buffer = new char[4096];
       int count = in.read(buffer);
       while (count >= 0) {
-        screen.append(buffer, 0, count);
+        shown(new String(buffer, 0, count));
         count = in.read(buffer);
       }
     } catch (IOException closed) {
@@ -50,27 +55,46 @@ final class Typist implements AutoCloseable {
     }
   }
 
+  private void shown(String more) {
+    synchronized (screen) {
+      screen.append(more);
+      screen.notifyAll();
+    }
+  }
+
   /** Waits for the text to appear after everything waited for before. */
   Typist sees(String text) throws InterruptedException {
     long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(PackagedJar.GENEROUS_SECONDS);
-    while (find(text) < 0) {
-      if (System.nanoTime() > deadline) {
-        throw new AssertionError("Never saw \"" + text + "\" after:\n" + screen());
+    String wanted = flat(text);
+    synchronized (screen) {
+      while (plain().indexOf(wanted, seen) < 0) {
+        if (System.nanoTime() > deadline) {
+          throw new AssertionError("Never saw \"" + text + "\" after:\n" + screen());
+        }
+        screen.wait(TimeUnit.SECONDS.toMillis(1));
       }
-      Thread.sleep(20);
+      seen = plain.indexOf(wanted, seen) + wanted.length();
     }
-    seen = find(text) + flat(text).length();
     return this;
   }
 
-  private int find(String text) {
-    return plain().indexOf(flat(text), seen);
+  /**
+   * A line that reaches the edge of the terminal is broken there, so line ends are left out. Only
+   * what is new is read each time, because a walk draws its line again at every key.
+   */
+  private StringBuilder plain() {
+    int end = screen.length();
+    int escape = screen.lastIndexOf("\u001b");
+    if (escape >= flattened && screen.substring(escape).matches(BEGUN)) {
+      end = escape;
+    }
+    plain.append(flat(withoutMoves(screen.substring(flattened, end))));
+    flattened = end;
+    return plain;
   }
 
-  /** A line that reaches the edge of the terminal is broken there, so line ends are left out. */
-  private String plain() {
-    return flat(screen());
-  }
+  /** What moves the cursor, of which the end was not read yet. */
+  private static final String BEGUN = "\u001b(\\[[0-9;?]*)?";
 
   static String flat(String text) {
     return text.replaceAll("\\s+", "");
@@ -88,7 +112,11 @@ final class Typist implements AutoCloseable {
 
   /** Everything shown so far, without what only moves the cursor. */
   String screen() {
-    return raw().replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").replaceAll("\u001b[=>]", "");
+    return withoutMoves(raw());
+  }
+
+  private static String withoutMoves(String shown) {
+    return shown.replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").replaceAll("\u001b[=>]", "");
   }
 
   /** What is left to read: a line of progress is written over by what comes after it. */
