@@ -179,19 +179,10 @@ public final class Lettering {
         int kind = step.currentSegment(at);
         written.append(LETTERS.charAt(kind));
         for (int i = 0; i < NUMBERS[kind]; i++) {
-          write(Math.round(100 * at[i]), written.append(i > 0 ? " " : ""));
+          Hundredths.append(at[i], written.append(i > 0 ? " " : ""));
         }
       }
       return written.toString();
-    }
-
-    /**
-     * A number with two decimals; a page has twenty thousand, for which Java's formatter is slow.
-     */
-    private static void write(long hundredths, StringBuilder written) {
-      long size = Math.abs(hundredths);
-      written.append(hundredths < 0 ? "-" : "").append(size / 100).append('.');
-      written.append(size / 10 % 10).append(size % 10);
     }
   }
 }

@@ -3,6 +3,7 @@ package thwartwise.picture;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import thwartwise.page.Hundredths;
 
 /**
  * A picture as SVG. On a small telephone it is shown at half its size, so no lettering is smaller
@@ -131,9 +132,12 @@ final class Svg implements Canvas {
   }
 
   private static String joined(List<Point> points) {
-    return points.stream()
-        .map(p -> String.format(Locale.ROOT, "%.2f %.2f", p.x(), p.y()))
-        .collect(Collectors.joining("L"));
+    StringBuilder joined = new StringBuilder();
+    for (Point point : points) {
+      Hundredths.append(point.x(), joined.append(joined.isEmpty() ? "" : "L"));
+      Hundredths.append(point.y(), joined.append(' '));
+    }
+    return joined.toString();
   }
 
   String whole() {
