@@ -36,7 +36,7 @@ public record FloatingCase(
 
   /** The same people float alike, whoever is named first. */
   public FloatingCase {
-    people = people.stream().sorted(FROM_AFT).toList();
+    people = people.size() < 2 ? List.copyOf(people) : people.stream().sorted(FROM_AFT).toList();
   }
 
   // Mass and centre distinguish cases well enough; hashing the people's boxes would cost more than

@@ -38,6 +38,7 @@ public final class BoatModel {
   private final LocalDate today;
   private final double heldUp;
   private final List<FloodPoint> edges;
+  private final List<Kit> looseKit;
   private final BuoyancyKey dryKey;
   private final BuoyancyKey swampedKey;
   private final boolean symmetric;
@@ -66,6 +67,7 @@ public final class BoatModel {
         .filter(Opening::floodsTheBoat)
         .forEach(o -> o.ends().forEach(end -> points.add(new FloodPoint(o.name(), end))));
     this.edges = List.copyOf(points);
+    this.looseKit = boat.kit().stream().filter(k -> !k.fastened() && k.in().isEmpty()).toList();
     this.dryKey = BuoyancyKey.dry(this);
     this.swampedKey = BuoyancyKey.swamped(this);
     this.alikeAfloat = alikeAfloat(boat);
@@ -331,7 +333,7 @@ public final class BoatModel {
 
   /** Kit that is neither fastened nor shut away in a chamber. */
   public List<Kit> looseKit() {
-    return boat.kit().stream().filter(k -> !k.fastened() && k.in().isEmpty()).toList();
+    return looseKit;
   }
 
   /**

@@ -74,6 +74,8 @@ public final class LoadedBoat {
   private final AtomicBoolean beganNear;
 
   private LoadedBoat fromUpright;
+  private Loading loading;
+  private FloatingCase caseAfloat;
   private Swamping swamping;
 
   /** The side to which loose kit slides in the other variant of this loading; 0 without one. */
@@ -263,7 +265,7 @@ public final class LoadedBoat {
     if (!model.isAlikeAfloat() || !done.forces().isEmpty()) {
       return Optional.empty();
     }
-    FloatingCase dry = FloatingCase.dry(model, loading());
+    FloatingCase dry = caseAfloat();
     return waterOnEitherSide().map(water -> List.of(dry.mass(), dry.x(), dry.z(), water));
   }
 
@@ -350,11 +352,14 @@ public final class LoadedBoat {
   }
 
   public Loading loading() {
-    List<Loading.Weight> weights = weights();
-    double others =
-        people().stream().mapToDouble(Body::mass).sum()
-            + weights.stream().mapToDouble(Loading.Weight::mass).sum();
-    return new Loading(model, people(), weights, allowance.massFactor(model.boat(), others));
+    if (loading == null) {
+      List<Loading.Weight> weights = weights();
+      double others =
+          people().stream().mapToDouble(Body::mass).sum()
+              + weights.stream().mapToDouble(Loading.Weight::mass).sum();
+      loading = new Loading(model, people(), weights, allowance.massFactor(model.boat(), others));
+    }
+    return loading;
   }
 
   private List<Loading.Weight> weights() {
@@ -396,7 +401,10 @@ public final class LoadedBoat {
   }
 
   private FloatingCase caseAfloat() {
-    return FloatingCase.dry(model, loading()).with(done.pools());
+    if (caseAfloat == null) {
+      caseAfloat = FloatingCase.dry(model, loading()).with(done.pools());
+    }
+    return caseAfloat;
   }
 
   private Equilibria restUnderForces() {

@@ -208,7 +208,7 @@ public final class SpreadAssessment {
     List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
     List<PropagatedResult> results =
         FirstOrderPropagation.of(distributions, margins, 1, progress.apply(2 * inputs.size() + 1));
-    return new SpreadDraws(people, each, inputs, margins.figures(), results);
+    return new SpreadDraws(people, each, inputs, margins.figures(), results, known);
   }
 
   /** The same of the cases that are close; of the others nothing. */

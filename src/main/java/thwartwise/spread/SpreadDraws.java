@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -18,15 +17,11 @@ import thwartwise.crew.Seating;
 import thwartwise.loadcase.Allowance;
 import thwartwise.spread.CrewMargins.Figure;
 import thwartwise.uncertainty.CoverageInterval;
-import thwartwise.uncertainty.Distribution;
-import thwartwise.uncertainty.MonteCarloPropagation;
 import thwartwise.uncertainty.PropagatedResult;
 import thwartwise.uncertainty.SampledResult;
 
 /** Boats drawn at random from the effects of each measurement. */
 final class SpreadDraws {
-  private static final int DRAWS = 20_000;
-  private static final long SEED = 21;
   private static final double CLOSE = 2;
 
   /** The greatest number of measurements named. */
@@ -43,32 +38,27 @@ final class SpreadDraws {
   private final List<SpreadInput> inputs;
   private final List<Figure> figures;
   private final List<PropagatedResult> results;
-  private final Supplier<List<Draw>> draws = Lazy.of(this::drawn);
+  private final Supplier<DrawnRooms> drawn;
   private final Supplier<Map<CrewCase, Double>> shares = Lazy.of(this::sharesDrawn);
-
-  /**
-   * One boat.
-   *
-   * @param deviations of each measurement from its mean, in standard deviations
-   * @param rooms of each figure; NaN where the boat has none
-   */
-  private record Draw(double[] deviations, double[] rooms) {}
 
   /**
    * @param each mass of the recommended people, kg
    * @param results of each figure, from moves of each measurement
+   * @param known the boats drawn for other cases
    */
   SpreadDraws(
       int recommended,
       double each,
       List<SpreadInput> inputs,
       List<Figure> figures,
-      List<PropagatedResult> results) {
+      List<PropagatedResult> results,
+      CaseFigures known) {
     this.recommended = recommended;
     this.each = each;
     this.inputs = inputs;
     this.figures = figures;
     this.results = results;
+    this.drawn = Lazy.of(() -> DrawnRooms.of(results, known.deviations(inputs), CaseFigures.DRAWS));
   }
 
   List<SpreadInput> inputs() {
@@ -109,8 +99,7 @@ final class SpreadDraws {
   private Map<CrewCase, Double> sharesDrawn() {
     Map<CrewCase, Double> found = new HashMap<>();
     for (CrewCase crew : told().toList()) {
-      int[] limits = limiting(crew).toArray();
-      found.put(crew, share(draw -> Arrays.stream(limits).allMatch(i -> draw.rooms[i] >= 0)));
+      found.put(crew, drawn.get().share(limiting(crew).toArray()));
     }
     return found;
   }
@@ -126,10 +115,6 @@ final class SpreadDraws {
   /** The share of boats in which all of a case is met, to second order. */
   Map<CrewCase, Double> shares() {
     return shares.get();
-  }
-
-  private double share(Predicate<Draw> holds) {
-    return (double) draws.get().parallelStream().filter(holds).count() / DRAWS;
   }
 
   /**
@@ -188,51 +173,24 @@ final class SpreadDraws {
         .toList();
   }
 
-  private List<Draw> drawn() {
-    int count = inputs.size();
-    List<Distribution> distributions = inputs.stream().map(SpreadInput::distribution).toList();
-    return MonteCarloPropagation.draws(
-            distributions, values -> withRooms(deviations(values)), DRAWS, SEED)
-        .stream()
-        .map(row -> new Draw(Arrays.copyOf(row, count), Arrays.copyOfRange(row, count, row.length)))
-        .toList();
-  }
-
-  private double[] withRooms(double[] deviations) {
-    double[] row = Arrays.copyOf(deviations, deviations.length + results.size());
-    for (int i = 0; i < results.size(); i++) {
-      row[deviations.length + i] = results.get(i).at(deviations);
-    }
-    return row;
-  }
-
-  private double[] deviations(double[] values) {
-    double[] deviations = new double[values.length];
-    for (int i = 0; i < values.length; i++) {
-      Distribution one = inputs.get(i).distribution();
-      deviations[i] = (values[i] - one.mean()) / one.standardDeviation();
-    }
-    return deviations;
-  }
-
-  /** A measurement repeated in a better way, with a value one spread better. */
-  private record Again(int input, double side) {
-    double[] of(double[] deviations, double left) {
-      double[] others = deviations.clone();
-      others[input] = side + left * others[input];
-      return others;
-    }
-  }
-
-  /** The number of people that a boat with these margins carries. */
-  private int carried(IntToDoubleFunction room) {
-    int broken = Integer.MAX_VALUE;
+  /** The number of people that each of the boats drawn carries. */
+  private int[] carried(DrawnRooms boats) {
+    int[] carried = new int[boats.boats()];
+    Arrays.fill(carried, most());
     for (int i = 0; i < figures.size(); i++) {
-      if (isLimiting(figures.get(i)) && !(room.applyAsDouble(i) >= 0)) {
-        broken = Math.min(broken, figures.get(i).crew().people());
+      if (isLimiting(figures.get(i))) {
+        lower(carried, boats.rooms().get(i), figures.get(i).crew().people() - 1);
       }
     }
-    return Math.min(broken - 1, most());
+    return carried;
+  }
+
+  private static void lower(int[] carried, double[] rooms, int people) {
+    for (int boat = 0; boat < carried.length; boat++) {
+      if (!(rooms[boat] >= 0)) {
+        carried[boat] = Math.min(carried[boat], people);
+      }
+    }
   }
 
   private int most() {
@@ -247,8 +205,7 @@ final class SpreadDraws {
    * The shares for a number of people or fewer: the lesser of second order and full computation.
    */
   private List<CrewChance> chances(Map<CrewCase, Double> inFull) {
-    int[] carried =
-        draws.get().parallelStream().mapToInt(draw -> carried(i -> draw.rooms[i])).toArray();
+    int[] carried = carried(drawn.get());
     return IntStream.rangeClosed(1, most())
         .mapToObj(
             n ->
@@ -272,15 +229,15 @@ final class SpreadDraws {
       if (!wanted.test(figure)) {
         continue;
       }
-      SampledResult drawn = drawn(i);
+      SampledResult sample = SampledResult.of(drawn.get().rooms().get(i));
       FigureSpread spread =
           new FigureSpread(
               figure.crew().people(),
               figure.question(),
               figure.margin(),
               results.get(i).standardUncertainty(),
-              range(figure.margin(), drawn, results.get(i)),
-              drawn.shareAtLeast(0));
+              range(figure.margin(), sample, results.get(i)),
+              sample.shareAtLeast(0));
       boolean surer =
           all.stream()
               .anyMatch(f -> f.question().equals(spread.question()) && f.share() <= spread.share());
@@ -291,10 +248,6 @@ final class SpreadDraws {
     }
     all.sort(Comparator.comparingDouble(FigureSpread::share).thenComparing(SpreadDraws::nearness));
     return all;
-  }
-
-  private SampledResult drawn(int figure) {
-    return SampledResult.of(draws.get().stream().mapToDouble(draw -> draw.rooms[figure]).toArray());
   }
 
   /**
@@ -345,17 +298,15 @@ final class SpreadDraws {
                     inputs.get(i).item(),
                     figures.get(governs).question(),
                     result.share(i),
-                    reached(new Again(i, Math.signum(result.contribution(i))), wanted)));
+                    reached(i, Math.signum(result.contribution(i)), wanted)));
   }
 
-  /** The number of people that is sure enough then, no more than wanted. */
-  private int reached(Again again, int wanted) {
-    double left = inputs.get(again.input).left();
-    int[] carried =
-        draws.get().parallelStream()
-            .map(draw -> again.of(draw.deviations, left))
-            .mapToInt(deviations -> carried(i -> results.get(i).at(deviations)))
-            .toArray();
+  /**
+   * The number of people that is sure enough once a measurement is repeated in a better way, no
+   * more than wanted.
+   */
+  private int reached(int input, double side, int wanted) {
+    int[] carried = carried(drawn.get().measuredAgain(input, side, inputs.get(input).left()));
     int people = 0;
     while (people < wanted && shareCarrying(carried, people + 1) >= BoatSpread.ENOUGH) {
       people++;

@@ -38,10 +38,26 @@ public final class MonteCarloPropagation {
         .toList();
   }
 
-  /** The results of each draw separately, for questions about several results at once. */
-  public static List<double[]> draws(
-      List<Distribution> inputs, MeasurementModel model, int draws, long seed) {
-    return draws(inputs, model, draws, seed, () -> {});
+  /**
+   * The values of the inputs alone, by input and draw: the same as those of which results are
+   * computed.
+   */
+  public static double[][] values(List<Distribution> inputs, int draws, long seed) {
+    List<SplittableRandom> generators = generators(draws, seed);
+    double[][] values = new double[inputs.size()][draws];
+    IntStream.range(0, generators.size())
+        .parallel()
+        .forEach(
+            block -> {
+              RandomGenerator random = generators.get(block);
+              int from = block * BLOCK;
+              for (int n = from; n < Math.min(draws, from + BLOCK); n++) {
+                for (int i = 0; i < values.length; i++) {
+                  values[i][n] = inputs.get(i).draw(random);
+                }
+              }
+            });
+    return values;
   }
 
   private static List<double[]> draws(

@@ -10,11 +10,13 @@ public final class PropagatedResult {
   private final double best;
   private final double[] contributions;
   private final double[] curvatures;
+  private final double variance;
 
   PropagatedResult(double best, double[] contributions, double[] curvatures) {
     this.best = best;
     this.contributions = contributions;
     this.curvatures = curvatures;
+    this.variance = Arrays.stream(contributions).map(c -> c * c).sum();
   }
 
   /** The result with every input at its mean. */
@@ -34,7 +36,7 @@ public final class PropagatedResult {
 
   /** The combined standard uncertainty. */
   public double standardUncertainty() {
-    return Math.sqrt(variance());
+    return Math.sqrt(variance);
   }
 
   /** The interval of a number of standard uncertainties to either side of the best value. */
@@ -45,24 +47,31 @@ public final class PropagatedResult {
 
   /** The share of an input in the variance; zero where there is no variance. */
   public double share(int input) {
-    double variance = variance();
     return variance == 0 ? 0 : contributions[input] * contributions[input] / variance;
   }
 
   /**
    * The result with each input at a number of standard deviations above its mean, to second order
-   * without products of two inputs.
+   * without products of two inputs; for many such cases at once.
+   *
+   * @param deviations by input and case
+   * @param cases their number
    */
-  public double at(double[] deviations) {
-    double sum = best;
+  public double[] at(double[][] deviations, int cases) {
+    double[] sums = new double[cases];
+    Arrays.fill(sums, best);
     for (int i = 0; i < contributions.length; i++) {
-      double z = deviations[i];
-      sum += contributions[i] * z + curvatures[i] * z * z / 2;
+      if (contributions[i] != 0 || curvatures[i] != 0) {
+        add(contributions[i], curvatures[i], deviations[i], sums);
+      }
     }
-    return sum;
+    return sums;
   }
 
-  private double variance() {
-    return Arrays.stream(contributions).map(c -> c * c).sum();
+  private static void add(double contribution, double curvature, double[] of, double[] sums) {
+    for (int n = 0; n < sums.length; n++) {
+      double z = of[n];
+      sums[n] += contribution * z + curvature * z * z / 2;
+    }
   }
 }

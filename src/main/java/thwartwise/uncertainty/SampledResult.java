@@ -19,8 +19,13 @@ public final class SampledResult {
    * @param draws in any order; NaN where one had no result
    */
   public static SampledResult of(double[] draws) {
-    double[] sorted = Arrays.stream(draws).filter(d -> !Double.isNaN(d)).sorted().toArray();
-    return new SampledResult(sorted, draws.length - sorted.length);
+    double[] sorted = draws.clone();
+    Arrays.sort(sorted);
+    int results = sorted.length;
+    while (results > 0 && Double.isNaN(sorted[results - 1])) {
+      results--;
+    }
+    return new SampledResult(Arrays.copyOf(sorted, results), draws.length - results);
   }
 
   public int draws() {
@@ -44,7 +49,11 @@ public final class SampledResult {
 
   /** The share of all draws at or above a value; a draw without a result is not. */
   public double shareAtLeast(double value) {
-    return (double) Arrays.stream(sorted).filter(d -> d >= value).count() / draws();
+    int below = 0;
+    while (below < sorted.length && sorted[below] < value) {
+      below++;
+    }
+    return (double) (sorted.length - below) / draws();
   }
 
   /** The interval with as many draws below it as above it (JCGM 101:2008, 7.7.2). */

@@ -64,14 +64,6 @@ class CrewMarginsTest {
           .orElseThrow();
     }
 
-    double[] deviations(double[] values) {
-      double[] deviations = new double[values.length];
-      Arrays.setAll(
-          deviations,
-          i -> (values[i] - inputs.get(i).distribution().mean()) / inputs.get(i).spread());
-      return deviations;
-    }
-
     double contribution(PropagatedResult freeboard, InputKind kind) {
       return IntStream.range(0, inputs.size())
           .filter(i -> inputs.get(i).kind() == kind)
@@ -130,13 +122,8 @@ class CrewMarginsTest {
     Margins box = Margins.of(TextbookBox.weighing(MASS));
     PropagatedResult first = box.freeboard();
     int inputs = box.inputs.size();
-    SampledResult second =
-        MonteCarloPropagation.of(
-                box.distributions(),
-                values -> new double[] {first.at(box.deviations(values))},
-                20_000,
-                5)
-            .get(0);
+    double[][] drawn = new CaseFigures().deviations(box.inputs);
+    SampledResult second = SampledResult.of(first.at(drawn, CaseFigures.DRAWS));
     SampledResult inFull =
         MonteCarloPropagation.of(box.distributions(), box.margins, 400, 5).get(box.ofFreeboard());
 

@@ -102,13 +102,13 @@ final class SpreadCoverage {
     /** As the answer for a boat draws it. */
     private static double[] secondOrder(
         List<PropagatedResult> results, List<SpreadInput> inputs, double[] values) {
-      double[] deviations = new double[values.length];
+      double[][] deviations = new double[values.length][1];
       for (int i = 0; i < values.length; i++) {
         SpreadInput input = inputs.get(i);
-        deviations[i] =
+        deviations[i][0] =
             isOfTheBoat(input) ? (values[i] - input.distribution().mean()) / input.spread() : 0;
       }
-      return results.stream().mapToDouble(r -> r.at(deviations)).toArray();
+      return results.stream().mapToDouble(r -> r.at(deviations, 1)[0]).toArray();
     }
 
     private static double ofTheBoat(PropagatedResult result, List<SpreadInput> inputs) {

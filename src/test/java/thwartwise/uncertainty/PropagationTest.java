@@ -59,8 +59,10 @@ class PropagationTest {
     PropagatedResult square =
         FirstOrderPropagation.of(List.of(new Normal(3, 2)), x -> new double[] {x[0] * x[0]}, 1)
             .get(0);
-    assertThat(square.at(new double[] {1.5})).isCloseTo(36, within(1e-12));
-    assertThat(square.at(new double[] {-1.5})).isCloseTo(0, within(1e-12));
+    double[] found = square.at(new double[][] {{1.5, -1.5}}, 2);
+    assertThat(found).hasSize(2);
+    assertThat(found[0]).isCloseTo(36, within(1e-12));
+    assertThat(found[1]).isCloseTo(0, within(1e-12));
   }
 
   @Test
