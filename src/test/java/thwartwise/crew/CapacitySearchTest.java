@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Chamber;
@@ -69,9 +70,11 @@ class CapacitySearchTest {
   void a_boat_that_leaks_at_one_end_carries_what_its_table_says(Boat boat) {
     for (Chamber end : boat.chambers()) {
       Boat leaking = leaking(boat, end.name());
-      Recommendation table = QuickAnswer.recommended(leaking, RuleBook.of(RULES), PlainHulls.TODAY);
-      assertThat(BoatModel.of(leaking, PlainHulls.TODAY).withFewerAnswers()).hasSize(1);
-      assertThat(QuickAnswer.of(leaking, RULES, PlainHulls.TODAY))
+      BoatModel model = BoatModel.of(leaking, PlainHulls.TODAY);
+      BalanceCache balances = new BalanceCache();
+      Recommendation table = QuickAnswer.recommended(model, RuleBook.of(RULES), balances);
+      assertThat(model.withFewerAnswers()).hasSize(1);
+      assertThat(QuickAnswer.of(model, RuleBook.of(RULES), balances))
           .isEqualTo(new QuickAnswer(table.people(), table.crew(), table.load()));
     }
   }

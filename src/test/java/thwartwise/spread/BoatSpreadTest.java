@@ -6,11 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
+import thwartwise.crew.Lazy;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.PlainHulls;
@@ -37,23 +40,7 @@ class BoatSpreadTest {
 
   @Test
   void a_boat_with_room_to_spare_is_sure_and_never_more_than_recommended() {
-    AtomicInteger steps = new AtomicInteger();
-    AtomicInteger total = new AtomicInteger();
-    BoatSpread pram =
-        Inspection.spreadOf(
-                PlainHulls.pram(),
-                BOOK,
-                SPREADS,
-                Set.of(),
-                PlainHulls.TODAY,
-                (stage, done, of) -> {
-                  if (stage == Progress.Stage.SPREAD) {
-                    steps.accumulateAndGet(done, Math::max);
-                    total.set(of);
-                  }
-                })
-            .orElseThrow();
-
+    BoatSpread pram = PRAM.get().spread();
     int recommended = QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people();
     assertThat(pram.recommended()).isEqualTo(recommended).isEqualTo(1);
     assertThat(pram.isSure()).isTrue();
@@ -64,8 +51,8 @@ class BoatSpreadTest {
     assertThat(pram.figures())
         .as("no range is narrower than two spreads to either side")
         .allMatch(f -> f.range().length() >= 4 * f.spread() * (1 - 1e-9));
-    assertThat(steps).as("evaluations told of").hasValue(total.get());
-    assertThat(total).as("two an input and one").hasValue(2 * pram.inputs() + 1);
+    assertThat(PRAM.get().steps()).as("evaluations told of").isEqualTo(PRAM.get().total());
+    assertThat(PRAM.get().total()).as("two an input and one").isEqualTo(2 * pram.inputs() + 1);
   }
 
   /** Nobody knows how high the weight of this hull lies: by half a metre either way. */
@@ -90,18 +77,40 @@ class BoatSpreadTest {
   }
 
   @Test
-  void the_answer_is_the_same_whatever_the_number_of_threads() throws Exception {
-    BoatSpread one = inPoolOf(1);
-    BoatSpread many = inPoolOf(5);
+  void the_answer_is_the_same_whatever_the_number_of_threads() {
+    BoatSpread one = inPoolOf(1).spread();
+    BoatSpread many = PRAM.get().spread();
 
     assertThat(many.chances()).isEqualTo(one.chances());
     assertThat(many.figures()).isEqualTo(one.figures());
   }
 
-  private static BoatSpread inPoolOf(int threads) throws Exception {
+  /** The pram's spread, with the steps that were reported and how many there were to be. */
+  private record CountedSpread(BoatSpread spread, int steps, int total) {
+    static CountedSpread of(Boat boat) {
+      AtomicInteger steps = new AtomicInteger();
+      AtomicInteger total = new AtomicInteger();
+      Progress counted =
+          (stage, done, of) -> {
+            if (stage == Progress.Stage.SPREAD) {
+              steps.accumulateAndGet(done, Math::max);
+              total.set(of);
+            }
+          };
+      BoatSpread spread =
+          Inspection.spreadOf(boat, BOOK, SPREADS, Set.of(), PlainHulls.TODAY, counted)
+              .orElseThrow();
+      return new CountedSpread(spread, steps.get(), total.get());
+    }
+  }
+
+  /** In a pool of five threads. */
+  private static final Supplier<CountedSpread> PRAM = Lazy.of(() -> inPoolOf(5));
+
+  private static CountedSpread inPoolOf(int threads) {
     ForkJoinPool pool = new ForkJoinPool(threads);
     try {
-      return pool.submit(() -> of(PlainHulls.pram(), SPREADS)).get();
+      return CompletableFuture.supplyAsync(() -> CountedSpread.of(PlainHulls.pram()), pool).join();
     } finally {
       pool.shutdown();
     }

@@ -45,7 +45,7 @@ public final class Replay {
     return ask(entry.key(), () -> entry);
   }
 
-  /** The same of a question with a drawing, which is made only when its answer is read anew. */
+  /** The same of a question that takes long to word, made only when its answer is read anew. */
   public <T> T ask(String key, Supplier<QuestionDefinition<T>> entry) {
     Answer answer = kept.get(key);
     if (answer == null) {

@@ -163,7 +163,9 @@ public final class HullQuestions {
   private ShellThickness thickness(Material material, List<Assumption> assumed) {
     double thick = material.unmeasuredThickness();
     Optional<ShellThickness> measured =
-        replay.ask(thickness().optional(quantities.show(thick) + ", thick for it, not measured"));
+        replay.ask(
+            "hull.thickness",
+            () -> thickness().optional(quantities.show(thick) + ", thick for it, not measured"));
     return orAssumed(
         measured, ShellThickness.everywhere(thick), Assumption.thickShell(material), assumed);
   }
