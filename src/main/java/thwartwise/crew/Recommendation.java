@@ -207,9 +207,16 @@ public record Recommendation(
           : OptionalDouble.of(massLimit);
     }
 
-    /** A copy with other figures, none of them above these. */
-    public CrewLimit lowered(double each, double extra) {
-      return new CrewLimit(people, each, extra, extraSeating, excludedSeatings, lighterUpTo(each));
+    /**
+     * A copy with other figures, none of them above these, and with no extra weight where nobody
+     * may sit any more as they sit with it.
+     */
+    public CrewLimit lowered(double each, double extra, List<Lighter> lighterPeople) {
+      CrewLimit all =
+          new CrewLimit(people, each, extra, extraSeating, excludedSeatings, lighterPeople);
+      return extraSeating.isEmpty() || all.upTo(extraSeating).isPresent()
+          ? all
+          : new CrewLimit(people, each, 0, List.of(), excludedSeatings, lighterPeople);
     }
 
     /** The seatings of lighter people, where none of so many may be heavier than this, kg. */

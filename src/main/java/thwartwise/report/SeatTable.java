@@ -17,6 +17,9 @@ final class SeatTable {
   /** More seatings than this are not named one by one. */
   private static final int MOST_NAMED = 6;
 
+  /** The number of seatings that are named among those nobody may have. */
+  private static final int MOST_EXCLUDED = 12;
+
   private static final List<Table.Column> COLUMNS =
       List.of(
           new Table.Column("Aboard", 8),
@@ -65,8 +68,10 @@ final class SeatTable {
       page.point(
           "Never like this: "
               + excluded().stream()
+                  .limit(MOST_EXCLUDED)
                   .map(s -> (s.size() == 1 ? "alone on " : "") + one(s) + emptySide(s))
-                  .collect(Collectors.joining("; ")));
+                  .collect(Collectors.joining("; "))
+              + (excluded().size() > MOST_EXCLUDED ? "; or in any way not listed here" : ""));
     }
   }
 

@@ -1,6 +1,7 @@
 package thwartwise.spread;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullCorrection;
@@ -15,6 +17,7 @@ import thwartwise.checks.Role;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.Limits;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation.Lighter;
 import thwartwise.crew.Seating;
 import thwartwise.loadcase.Allowance;
 import thwartwise.loadcase.LoadedBoat;
@@ -38,6 +41,9 @@ public final class SpreadAssessment {
 
   /** The number of boats in full, with which a share of 95 in 100 scatters by 1.5. */
   private static final int IN_FULL = 200;
+
+  /** Of seatings for lighter people, for each number of them: more is not read. */
+  private static final int SEATINGS = 4;
 
   private final Boat boat;
   private final BoatModel model;
@@ -150,7 +156,8 @@ public final class SpreadAssessment {
   /**
    * The limits of each number of people with which enough boats measured like this meet every
    * limit: the mass of each in the worst seating that the screen allows, and the extra weight at
-   * its worst spot in the seating it is reported for.
+   * its worst spot in the seating it is reported for. Of the seatings for lighter people those for
+   * the heaviest are judged, each by itself, and the others left out.
    *
    * @param screened the limits of the search
    * @param adults that are sure enough
@@ -166,11 +173,23 @@ public final class SpreadAssessment {
       } else {
         sure.addUncertainMass(limit, limits.least(limit.people(), adults), crews);
       }
+      for (Lighter seating : heaviestFirst(limit).limit(SEATINGS).toList()) {
+        double least = limits.least(limit.people(), adults);
+        sure.addSeating(limit, seating, least, worst.heaviest(seating));
+      }
       if (limit.extraMass() >= 1) {
         worst.laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
       }
     }
     return sure.of(screened, crews -> shares(crews, progress));
+  }
+
+  /** The seatings for lighter people, first the one in which extra weight is carried. */
+  private static Stream<Lighter> heaviestFirst(CrewLimit limit) {
+    return limit.lighter().stream()
+        .sorted(
+            Comparator.comparing((Lighter l) -> !l.places().equals(limit.extraSeating()))
+                .thenComparing(Comparator.comparingDouble(Lighter::massLimit).reversed()));
   }
 
   /** To second order. */

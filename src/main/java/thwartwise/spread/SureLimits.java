@@ -8,6 +8,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation.Lighter;
 
 /**
  * The limits of each number of people as far as enough boats measured like this carry them. The
@@ -25,14 +26,22 @@ final class SureLimits {
   /**
    * One figure of one number of people, for those of its crews that are not yet sure of more.
    *
+   * @param like the place of each person, where it is of one seating alone; otherwise empty
    * @param least of any use, kg
    */
   private record Limit(
       CrewLimit of,
       Quantity quantity,
+      List<String> like,
       double least,
       List<DoubleFunction<? extends CrewCase>> crews,
       SureMass mass) {
+
+    /** For a seating that carries less than the best one, any mass will do that is sure. */
+    boolean isFound() {
+      return mass.isFound() || !like.isEmpty() && !Double.isNaN(mass.carried());
+    }
+
     Stream<CrewCase> asked() {
       return crews.stream().map(crew -> crew.apply(mass.asked()));
     }
@@ -51,7 +60,7 @@ final class SureLimits {
    * @param crews each with nobody heavier than so much
    */
   void addMass(CrewLimit limit, double known, List<DoubleFunction<? extends CrewCase>> crews) {
-    add(limit, Quantity.MASS, 0, crews, SureMass.above(known, limit.massLimit()));
+    add(limit, Quantity.MASS, List.of(), 0, crews, SureMass.above(known, limit.massLimit()));
   }
 
   /**
@@ -62,23 +71,40 @@ final class SureLimits {
   void addUncertainMass(
       CrewLimit limit, double least, List<DoubleFunction<? extends CrewCase>> crews) {
     double useful = Math.min(least, limit.massLimit());
-    add(limit, Quantity.MASS, useful, crews, SureMass.from(useful, limit.massLimit()));
+    add(limit, Quantity.MASS, List.of(), useful, crews, SureMass.from(useful, limit.massLimit()));
+  }
+
+  /**
+   * One of the seatings that lighter people may have; those that are not added nobody has.
+   *
+   * @param least mass to which each of so many may be limited, kg
+   */
+  void addSeating(
+      CrewLimit limit,
+      Lighter seating,
+      double least,
+      List<DoubleFunction<? extends CrewCase>> crews) {
+    double useful = Math.min(least, seating.massLimit());
+    SureMass mass = SureMass.from(useful, seating.massLimit());
+    add(limit, Quantity.MASS, seating.places(), useful, crews, mass);
   }
 
   /**
    * @param crew with so much besides
    */
   void addExtra(CrewLimit limit, DoubleFunction<? extends CrewCase> crew) {
-    add(limit, Quantity.EXTRA, 0, List.of(crew), SureMass.above(0, limit.extraMass()));
+    SureMass mass = SureMass.above(0, limit.extraMass());
+    add(limit, Quantity.EXTRA, List.of(), 0, List.of(crew), mass);
   }
 
   private void add(
       CrewLimit limit,
       Quantity quantity,
+      List<String> like,
       double least,
       List<DoubleFunction<? extends CrewCase>> crews,
       SureMass mass) {
-    all.add(new Limit(limit, quantity, least, new ArrayList<>(crews), mass));
+    all.add(new Limit(limit, quantity, like, least, new ArrayList<>(crews), mass));
   }
 
   /**
@@ -104,13 +130,25 @@ final class SureLimits {
       if (!(each >= least(limit))) {
         return sure;
       }
-      sure.add(limit.lowered(each, Double.isNaN(limit.extraMass()) ? limit.extraMass() : extra));
+      double besides = Double.isNaN(limit.extraMass()) ? limit.extraMass() : extra;
+      CrewLimit lowered = limit.lowered(each, besides, lighter(limit, each));
+      extra = lowered.extraMass() < extra ? lowered.extraMass() : extra;
+      sure.add(lowered);
     }
     return sure;
   }
 
   private List<Limit> open() {
-    return all.stream().filter(limit -> !limit.mass.isFound()).toList();
+    return all.stream().filter(limit -> !limit.isFound()).toList();
+  }
+
+  /** The seatings of lighter people that are sure, none of them with heavier people than this. */
+  private List<Lighter> lighter(CrewLimit of, double each) {
+    return all.stream()
+        .filter(limit -> limit.of == of && !limit.like.isEmpty())
+        .filter(limit -> Math.min(each, limit.mass.carried()) >= limit.least)
+        .map(limit -> new Lighter(limit.like, Math.min(each, limit.mass.carried())))
+        .toList();
   }
 
   /** NaN where none is sure. */
@@ -123,6 +161,8 @@ final class SureLimits {
   }
 
   private Optional<Limit> limit(CrewLimit of, Quantity quantity) {
-    return all.stream().filter(l -> l.of == of && l.quantity == quantity).findFirst();
+    return all.stream()
+        .filter(l -> l.of == of && l.quantity == quantity && l.like.isEmpty())
+        .findFirst();
   }
 }

@@ -18,6 +18,7 @@ import thwartwise.crew.Lazy;
 import thwartwise.crew.Limits;
 import thwartwise.crew.LoadSearch;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation.Lighter;
 import thwartwise.crew.Seating;
 import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.LoadedBoat;
@@ -99,13 +100,26 @@ final class WorstCrews {
         Seating.of(limit.people(), model.boat().places()).stream()
             .filter(seating -> !limit.excludedSeatings().contains(seating.places(model)))
             .toList();
-    return seating(allowed, limit.massLimit()).stream()
-        .map(seating -> worst(seating, limit.massLimit(), Integer.MAX_VALUE))
+    return heaviest(allowed, limit.massLimit());
+  }
+
+  /** The same of one seating for lighter people. */
+  List<DoubleFunction<? extends CrewCase>> heaviest(Lighter seating) {
+    List<Seating> alike =
+        Seating.of(seating.places().size(), model.boat().places()).stream()
+            .filter(one -> one.places(model).equals(seating.places()))
+            .toList();
+    return heaviest(alike, seating.massLimit());
+  }
+
+  private List<DoubleFunction<? extends CrewCase>> heaviest(List<Seating> allowed, double each) {
+    return seating(allowed, each).stream()
+        .map(seating -> worst(seating, each, Integer.MAX_VALUE))
         .flatMap(
             all ->
                 Stream.concat(
                     all.stream().limit(1),
-                    all.stream().filter(crew -> isAllHeavy(crew, limit.massLimit())).limit(1)))
+                    all.stream().filter(crew -> isAllHeavy(crew, each)).limit(1)))
         .distinct()
         .<DoubleFunction<? extends CrewCase>>map(crew -> crew::upTo)
         .toList();

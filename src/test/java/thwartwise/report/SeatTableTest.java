@@ -4,6 +4,7 @@ import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Place;
 import thwartwise.boat.Place.Posture;
@@ -133,5 +134,17 @@ class SeatTableTest {
         List.of(),
         List.of(),
         false);
+  }
+
+  // A boat of eight places has more than a hundred of them.
+  @Test
+  void no_more_seatings_that_nobody_may_have_are_named_than_are_read() {
+    List<List<String>> many = IntStream.range(0, 13).mapToObj(i -> List.of("thwart " + i)).toList();
+    assertThat(table(new CrewLimit(1, 120, many)))
+        .contains("alone on thwart 11; or in any way not listed here.")
+        .doesNotContain("thwart 12");
+    assertThat(table(new CrewLimit(1, 120, many.subList(0, 12))))
+        .contains("alone on thwart 11.")
+        .doesNotContain("not listed");
   }
 }

@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Loading;
 import thwartwise.boat.SeatPositions.Packing;
-import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
+import thwartwise.crew.Recommendation.Lighter;
 import thwartwise.crew.Seating;
 import thwartwise.geometry.Vector3;
 import thwartwise.spread.CrewCase.LadenCrew;
@@ -135,24 +135,66 @@ class SureLimitsTest {
     assertThat(lowered).containsExactly(limit(1, 55, 40));
   }
 
-  @Test
-  void a_seating_of_lighter_people_is_lowered_with_its_number() {
-    List<String> bow = List.of("bow seat");
-    List<String> stern = List.of("stern bench");
-    CrewLimit limit =
-        new CrewLimit(
-            1,
-            150,
-            40,
-            List.of(),
-            List.of(bow, stern),
-            List.of(new Recommendation.Lighter(bow, 130), new Recommendation.Lighter(stern, 70)));
+  private static final List<String> BOW = List.of("bow seat");
+  private static final List<String> STERN = List.of("stern bench");
+  private static final List<String> ROWING = List.of("rowing thwart");
+
+  private static CrewLimit withLighter(List<String> extraSeating) {
+    return new CrewLimit(
+        1,
+        150,
+        40,
+        extraSeating,
+        List.of(BOW, STERN, ROWING),
+        List.of(new Lighter(BOW, 130), new Lighter(STERN, 120), new Lighter(ROWING, 110)));
+  }
+
+  /** Sure up to 80 kg on any place; alone at the bow up to 60 kg, and on the stern bench to 20. */
+  private static CrewLimit seated(CrewLimit limit) {
     SureLimits sure = new SureLimits();
     sure.addUncertainMass(limit, 45, List.of(each -> crew(1, each)));
-    List<CrewLimit> lowered =
-        sure.of(List.of(limit), cases -> shares(cases, SureLimitsTest::upTo80And12));
-    assertThat(lowered.get(0).lighter())
-        .containsExactly(
-            new Recommendation.Lighter(bow, 80), new Recommendation.Lighter(stern, 70));
+    sure.addSeating(limit, limit.lighter().get(0), 45, List.of(each -> crew(2, each)));
+    sure.addSeating(limit, limit.lighter().get(1), 45, List.of(each -> crew(3, each)));
+    Map<Integer, Integer> most = Map.of(1, 80, 2, 60, 3, 20);
+    return sure.of(
+            List.of(limit),
+            cases ->
+                shares(
+                    cases,
+                    crew ->
+                        ((SeatedCrew) crew).masses().get(0) <= most.get(crew.people()) ? 1 : 0.7))
+        .get(0);
+  }
+
+  @Test
+  void a_seating_of_lighter_people_is_reported_with_a_mass_that_is_sure_or_not_at_all() {
+    List<Lighter> lighter = seated(withLighter(List.of())).lighter();
+    assertThat(lighter).singleElement().matches(seating -> seating.places().equals(BOW));
+    assertThat(lighter.get(0).massLimit()).isBetween(45.0, 60.0);
+  }
+
+  @Test
+  void a_seating_of_lighter_people_never_has_more_than_its_number() {
+    SureLimits sure = new SureLimits();
+    CrewLimit limit = withLighter(List.of());
+    sure.addUncertainMass(limit, 45, List.of(each -> crew(1, each)));
+    sure.addSeating(limit, limit.lighter().get(0), 45, List.of(each -> crew(2, each)));
+    assertThat(
+            sure.of(
+                    List.of(limit),
+                    cases -> shares(cases, crew -> crew.people() == 1 ? upTo80And12(crew) : 1))
+                .get(0)
+                .lighter())
+        .containsExactly(new Lighter(BOW, 80));
+  }
+
+  @Test
+  void there_is_no_extra_weight_where_nobody_may_sit_as_they_sit_with_it() {
+    assertThat(seated(withLighter(BOW)).extraSeating()).isEqualTo(BOW);
+    assertThat(seated(withLighter(BOW)).extraMass()).isEqualTo(40);
+    for (List<String> never : List.of(STERN, ROWING)) {
+      assertThat(seated(withLighter(never)).extraSeating()).isEmpty();
+      assertThat(seated(withLighter(never)).extraMass()).isZero();
+    }
   }
 }
