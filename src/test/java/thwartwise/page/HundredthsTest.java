@@ -1,6 +1,6 @@
 package thwartwise.page;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static thwartwise.Assertions.assertThat;
 
 import java.util.Locale;
 import java.util.Random;
