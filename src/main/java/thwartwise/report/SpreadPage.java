@@ -73,7 +73,8 @@ public final class SpreadPage {
             + units.label(spread.unsaid().freeboardLoss())
             + " (one standard deviation, judgement)");
     page.paragraph(
-        "Kilograms for each number of people are told as far as 95 of 100 boats carry them",
+        "Kilograms for each number of people and each seating are reported as far as 95 of 100 boats"
+            + " carry them",
         "Waves, wind and what people do are not in it; it never allows more than inspect",
         Disclaimer.LAST_WORD);
   }

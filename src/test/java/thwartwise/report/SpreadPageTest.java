@@ -131,10 +131,10 @@ class SpreadPageTest {
               If it comes out well, inspect may then say three adults.
             Nobody said how it was measured: a mass may be off by 5 %, a chamber by 10 %,
             edges and seats by 2 cm (one standard deviation, judgement).
-            Kilograms for each number of people are told as far as 95 of 100 boats carry
-            them. Waves, wind and what people do are not in it; it never allows more than
-            inspect. Local rules come first, and whoever is in charge of the water has the
-            last word.
+            Kilograms for each number of people and each seating are reported as far as 95
+            of 100 boats carry them. Waves, wind and what people do are not in it; it never
+            allows more than inspect. Local rules come first, and whoever is in charge of
+            the water has the last word.
             """);
   }
 
