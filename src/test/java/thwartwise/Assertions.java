@@ -1,6 +1,7 @@
 package thwartwise;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.assertj.core.api.AbstractDoubleAssert;
 import org.assertj.core.api.AbstractFloatAssert;
 import org.assertj.core.api.AbstractIntArrayAssert;
 import org.assertj.core.api.AbstractIntegerAssert;
+import org.assertj.core.api.AbstractLocalDateAssert;
 import org.assertj.core.api.AbstractLongAssert;
 import org.assertj.core.api.AbstractPathAssert;
 import org.assertj.core.api.AbstractStringAssert;
@@ -66,6 +68,10 @@ public final class Assertions {
   }
 
   public static AbstractStringAssert<?> assertThat(String actual) {
+    return org.assertj.core.api.Assertions.assertThat(actual);
+  }
+
+  public static AbstractLocalDateAssert<?> assertThat(LocalDate actual) {
     return org.assertj.core.api.Assertions.assertThat(actual);
   }
 

@@ -150,6 +150,7 @@ class OwnWordsTest {
             "MeasuringSheet.java", // the kind of a section
             "OptionWord.java",
             "Prompt.java", // typed: exit
+            "SvgShapes.java", // elements and attributes of a drawing
             "WeighingQuestions.java"); // the key of a question
   }
 }
