@@ -9,9 +9,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.UserInterruptException;
 import thwartwise.advice.Progress;
@@ -19,6 +22,7 @@ import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
+import thwartwise.crew.Lazy;
 import thwartwise.crew.NamedPerson;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.InspectionProgress;
@@ -66,13 +70,24 @@ final class TestShell {
   private record ScreenedBoat(Boat boat, RuleBook rules, LocalDate today) implements JudgedBoat {
     @Override
     public Report report() {
-      return Inspection.withoutAdvice(boat, rules, today);
+      return TestShell.inspected(boat, rules, today);
     }
 
     @Override
     public CrewAnswer seats(List<NamedPerson> members) {
       return CrewSeating.of(BoatModel.of(boat, today), rules, members);
     }
+  }
+
+  private static final Map<List<Object>, Supplier<Report>> INSPECTED = new ConcurrentHashMap<>();
+
+  /** Without advice, and once for all tests that ask for the same. */
+  private static Report inspected(Boat boat, RuleBook rules, LocalDate today) {
+    return INSPECTED
+        .computeIfAbsent(
+            List.of(boat, rules, today),
+            same -> Lazy.of(() -> Inspection.withoutAdvice(boat, rules, today)))
+        .get();
   }
 
   private final StringWriter out = new StringWriter();
@@ -121,7 +136,7 @@ final class TestShell {
 
   /** The same without advice, which takes the longest, for tests that look at anything else. */
   static TestShell withoutAdvice() {
-    return whoseInspection(Inspection::withoutAdvice);
+    return whoseInspection(TestShell::inspected);
   }
 
   static TestShell whoseInspection(QuickRun inspection) {
