@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thwartwise.archive.RecordFile;
@@ -32,6 +34,7 @@ import thwartwise.walk.engine.Answer;
 
 /** The packaged jar, driven as a person or a script would. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+@Execution(ExecutionMode.CONCURRENT) // Tests in an order run one by one otherwise.
 class PackagedJarIT {
   private static final WalkSheet SHEET = new WalkSheet();
 
