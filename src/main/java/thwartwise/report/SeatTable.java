@@ -64,14 +64,15 @@ final class SeatTable {
     List<Table.Column> columns = bothUnits ? BOTH_UNITS : COLUMNS;
     page.table(Table.close(columns, crew.crewLimits().stream().map(this::row).toList()));
     page.paragraph(never(), extra());
-    if (!excluded().isEmpty()) {
+    List<List<String>> excluded = excluded();
+    if (!excluded.isEmpty()) {
       page.point(
           "Never like this: "
-              + excluded().stream()
+              + excluded.stream()
                   .limit(MOST_EXCLUDED)
                   .map(s -> (s.size() == 1 ? "alone on " : "") + one(s) + emptySide(s))
                   .collect(Collectors.joining("; "))
-              + (excluded().size() > MOST_EXCLUDED ? "; or in any way not listed here" : ""));
+              + (excluded.size() > MOST_EXCLUDED ? "; or in any way not listed here" : ""));
     }
   }
 
@@ -172,7 +173,7 @@ final class SeatTable {
             l ->
                 one(l.places())
                     + " up to "
-                    + units.mass(Math.min(limit.massLimit(), l.massLimit()), Side.DOWN))
+                    + units.mass(limit.upTo(l.places()).orElseThrow(), Side.DOWN))
         .collect(Collectors.joining("; "));
   }
 

@@ -167,14 +167,14 @@ public final class SpreadAssessment {
     Limits.Crew judged = limits.crew(adults);
     SureLimits sure = new SureLimits();
     for (CrewLimit limit : screened) {
+      double least = limits.least(limit.people(), adults);
       List<DoubleFunction<? extends CrewCase>> crews = worst.heaviest(limit);
       if (limit.people() <= judged.people()) {
         sure.addMass(limit, judged.each(), crews);
       } else {
-        sure.addUncertainMass(limit, limits.least(limit.people(), adults), crews);
+        sure.addUncertainMass(limit, least, crews);
       }
       for (Lighter seating : heaviestFirst(limit).limit(SEATINGS).toList()) {
-        double least = limits.least(limit.people(), adults);
         sure.addSeating(limit, seating, least, worst.heaviest(seating));
       }
       if (limit.extraMass() >= 1) {

@@ -70,8 +70,7 @@ final class SureLimits {
    */
   void addUncertainMass(
       CrewLimit limit, double least, List<DoubleFunction<? extends CrewCase>> crews) {
-    double useful = Math.min(least, limit.massLimit());
-    add(limit, Quantity.MASS, List.of(), useful, crews, SureMass.from(useful, limit.massLimit()));
+    addFrom(least, limit, List.of(), limit.massLimit(), crews);
   }
 
   /**
@@ -84,9 +83,17 @@ final class SureLimits {
       Lighter seating,
       double least,
       List<DoubleFunction<? extends CrewCase>> crews) {
-    double useful = Math.min(least, seating.massLimit());
-    SureMass mass = SureMass.from(useful, seating.massLimit());
-    add(limit, Quantity.MASS, seating.places(), useful, crews, mass);
+    addFrom(least, limit, seating.places(), seating.massLimit(), crews);
+  }
+
+  private void addFrom(
+      double least,
+      CrewLimit limit,
+      List<String> like,
+      double screened,
+      List<DoubleFunction<? extends CrewCase>> crews) {
+    double useful = Math.min(least, screened);
+    add(limit, Quantity.MASS, like, useful, crews, SureMass.from(useful, screened));
   }
 
   /**
