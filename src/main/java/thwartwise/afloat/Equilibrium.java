@@ -17,11 +17,18 @@ import thwartwise.geometry.WaterPlane;
  * <p>The unknowns are the upward unit vector and the water's height. From upright the potential
  * energy is followed downhill in turns of at most two degrees (Newton with the exact stiffness
  * inside a trust region), then again from a nudge of one degree to port, starboard, bow and stern.
- * Small turns follow the valley the boat would roll down and do not jump into another one.
+ * Small turns follow the valley the boat would roll down and do not jump into another one; turns of
+ * up to eight degrees follow only on one that went down a firm bowl just as foreseen.
  */
 public final class Equilibrium {
   private static final double NUDGE = Math.toRadians(1);
   private static final double LONGEST_TURN = Math.toRadians(2);
+
+  /** The longest turn after one that went as foreseen down a bowl. */
+  private static final double LONGEST_FORESEEN_TURN = Math.toRadians(8);
+
+  /** The share of the drop in energy by which that may differ from what was foreseen. */
+  private static final double FORESEEN = 0.1;
 
   /**
    * A last turn, rad, so short that its result need not be computed: its error is its square times
@@ -48,7 +55,7 @@ public final class Equilibrium {
   private static final double SOFT = 0.05;
 
   /** The greatest difference in draft of a boat loaded nearly the same, m. */
-  private static final double DEEPER = 0.02;
+  private static final double DEEPER = 0.05;
 
   /**
    * The number of turns from the balance of nearly the same load; one or two usually are enough.
@@ -392,8 +399,10 @@ public final class Equilibrium {
           arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
       if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
+        double longest =
+            goesAsForeseen(here, next.get(), step) ? LONGEST_FORESEEN_TURN : LONGEST_TURN;
         here = next.get();
-        radius = Math.min(LONGEST_TURN, 2 * radius);
+        radius = Math.min(longest, 2 * radius);
       } else if (!here.isSettled()) {
         here = here.settled(immersion).orElseThrow();
       } else {
@@ -417,6 +426,16 @@ public final class Equilibrium {
     return hurried && isNearlyThere(end)
         ? end.poseAfter(TrustRegionStep.downhill(end, LONGEST_TURN))
         : end.pose();
+  }
+
+  // Down a bowl that is firm at both ends, by as much as the first end says: had there been another
+  // valley between them, the drop would not be the one that energy and stiffness foresee.
+  private boolean goesAsForeseen(
+      HydrostaticState here, HydrostaticState next, TrustRegionStep step) {
+    double drop = here.energy - next.energy;
+    return isFirm(here)
+        && isFirm(next)
+        && Math.abs(drop - step.expectedDrop()) <= FORESEEN * step.expectedDrop();
   }
 
   // Near the bottom the energy no longer tells two poses apart; the moment still does.

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
+import thwartwise.geometry.Vector3;
 
 /**
  * Balances from which searches begin instead of from upright. Thread-safe and bounded.
@@ -26,8 +29,10 @@ final class NearBalances {
   private static final double ACROSS = 0.02;
   private static final double UP = 0.08;
 
+  private static final Queue<Balance> NONE = new ConcurrentLinkedQueue<>();
+
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
-  private final Map<Load, Balance> byKind = new ConcurrentHashMap<>();
+  private final Map<Object, Queue<Balance>> byKind = new ConcurrentHashMap<>();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
   private final Optional<NearBalances> measured;
 
@@ -61,36 +66,55 @@ final class NearBalances {
   }
 
   /**
-   * The balances of a boat lifted by the same and loaded nearly the same; without any, those of the
-   * boat as measured.
+   * The balances of a boat lifted by the same and loaded nearly the same; for a boat with a
+   * measurement moved, the one of the boat as measured that is loaded most nearly the same.
    */
   Stream<Balance> near(LiftKey boat, FloatingBody floating) {
     if (!isPlain(floating)) {
       return Stream.empty();
     }
-    List<Balance> own = Stream.concat(known(boat, floating), asMeasured(boat, floating)).toList();
-    return own.isEmpty()
-        ? measured.map(m -> m.byKind.get(Load.of(boat.kind(), floating))).stream()
-        : own.stream();
+    return measured.isPresent()
+        ? measured.get().nearest(boat.kind(), floating).stream()
+        : Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat.solids(), floating)))
+            .filter(Objects::nonNull);
   }
 
-  private Stream<Balance> known(LiftKey boat, FloatingBody floating) {
-    return Stream.of(byLift.get(floating.lifts()), byLoad.get(Load.of(boat.solids(), floating)))
-        .filter(Objects::nonNull);
+  private Optional<Balance> nearest(Object kind, FloatingBody floating) {
+    Balance nearest = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Balance balance : byKind.getOrDefault(kind, NONE)) {
+      double apart = apart(balance.floating, floating);
+      if (apart < least) {
+        least = apart;
+        nearest = balance;
+      }
+    }
+    return Optional.ofNullable(nearest);
   }
 
-  private Stream<Balance> asMeasured(LiftKey boat, FloatingBody floating) {
-    return measured.stream().flatMap(m -> m.known(boat, floating));
+  /** The square of how many of the distances above two loads are apart. */
+  private static double apart(FloatingBody one, FloatingBody other) {
+    Vector3 from = one.centre();
+    Vector3 to = other.centre();
+    return square((one.mass() - other.mass()) / MASS)
+        + square((from.x() - to.x()) / ALONG)
+        + square((from.y() - to.y()) / ACROSS)
+        + square((from.z() - to.z()) / UP);
   }
 
+  private static double square(double length) {
+    return length * length;
+  }
+
+  /** Those of a boat with a measurement moved are not kept: it begins where it did as measured. */
   void keep(LiftKey boat, FloatingBody floating, ImmersedPart part) {
-    if (!isPlain(floating)) {
+    if (!isPlain(floating) || measured.isPresent()) {
       return;
     }
     Balance balance = new Balance(floating, part);
     if (byLoad.size() < MOST) {
       byLoad.putIfAbsent(Load.of(boat.solids(), floating), balance);
-      byKind.putIfAbsent(Load.of(boat.kind(), floating), balance);
+      byKind.computeIfAbsent(boat.kind(), kind -> new ConcurrentLinkedQueue<>()).add(balance);
     }
     if (byLift.size() < MOST) {
       byLift.put(floating.lifts(), balance);

@@ -32,7 +32,7 @@ public interface Check {
    */
   default List<CheckReading> confirmedReadings(LoadedBoat boat) {
     List<CheckReading> readings = readings(boat);
-    return !boat.beganNear() || readings.stream().allMatch(CheckReading::met)
+    return !boat.mustBeConfirmed() || readings.stream().allMatch(CheckReading::met)
         ? readings
         : readings(boat.fromUpright());
   }

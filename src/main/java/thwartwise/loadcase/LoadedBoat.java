@@ -160,9 +160,16 @@ public final class LoadedBoat {
     return new LoadedBoat(model, base, done, allowance, hurried, Optional.of(known), false);
   }
 
-  /** Whether an equilibrium of this boat was found from a cached balance. */
-  public boolean beganNear() {
-    return beganNear.get();
+  /**
+   * Whether an equilibrium of this boat was found from a cached balance, so that a crew must not be
+   * refused by it. One with a measurement moved refuses nobody: only its figures count.
+   */
+  public boolean mustBeConfirmed() {
+    return beganNear.get() && !isOfMovedBoat();
+  }
+
+  private boolean isOfMovedBoat() {
+    return known.filter(BalanceCache::isOfMovedBoat).isPresent();
   }
 
   /** The same, with every search begun upright. */
@@ -232,7 +239,7 @@ public final class LoadedBoat {
 
   /** Whether no page shows which of several loadings is the worst one. */
   private boolean isOnlyTheWorstAsked() {
-    return hurried || known.filter(BalanceCache::isOfMovedBoat).isPresent();
+    return hurried || isOfMovedBoat();
   }
 
   /**
