@@ -1,8 +1,8 @@
 package thwartwise.spread;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +42,13 @@ final class CrewMargins implements MeasurementModel {
   private final BalanceCache measured = new BalanceCache();
 
   /** A check asked of a crew. */
-  record Asked(CrewCase crew, Check check) {}
+  record Asked(CrewCase crew, Check check) {
+    // The rules in a check, the same for all, take longer to hash than to compare.
+    @Override
+    public int hashCode() {
+      return 31 * crew.hashCode() + check.getClass().hashCode();
+    }
+  }
 
   /** One figure of one crew, as measured, with the check that asks for it. */
   record Figure(Asked asked, CheckQuestion question, Margin margin) {
@@ -55,12 +61,11 @@ final class CrewMargins implements MeasurementModel {
     }
 
     /**
-     * Whether it is of the same crew and measure. Another chamber may be the worst to lose; things
-     * that are asked one by one stay separate.
+     * Whether it is of the same measure as one that was asked of the same crew. Another chamber may
+     * be the worst to lose; things that are asked one by one stay separate.
      */
     boolean isOf(Figure other) {
-      return crew().equals(other.crew())
-          && question.asks(other.question.check(), other.question.measure())
+      return question.asks(other.question.check(), other.question.measure())
           && (limitsCrew() || question.equals(other.question));
     }
   }
@@ -90,7 +95,10 @@ final class CrewMargins implements MeasurementModel {
     this.inputs = inputs;
     this.known = known;
     this.people = room(boat);
-    this.figures = figures(VariedBoat.asMeasured(boat, people), measured);
+    this.figures =
+        figures(VariedBoat.asMeasured(boat, people), measured).values().stream()
+            .flatMap(List::stream)
+            .toList();
   }
 
   /** The greatest number of people in any of its crews. */
@@ -120,8 +128,8 @@ final class CrewMargins implements MeasurementModel {
     VariedBoat varied = VariedBoat.asMeasured(boat, people).at(inputs, values);
     double[] rooms = new double[figures.size()];
     try {
-      List<Figure> found = figures(varied, measured.moved());
-      Arrays.setAll(rooms, i -> room(figures.get(i), found));
+      Map<Asked, List<Figure>> found = figures(varied, measured.moved());
+      Arrays.setAll(rooms, i -> room(figures.get(i), found.get(figures.get(i).asked)));
     } catch (UnusableBoat contradiction) {
       Arrays.fill(rooms, Double.NaN);
     }
@@ -136,23 +144,30 @@ final class CrewMargins implements MeasurementModel {
         .orElse(Double.NEGATIVE_INFINITY);
   }
 
-  private List<Figure> figures(VariedBoat varied, BalanceCache balances) {
+  /** All that is asked of one boat, in order. */
+  private Map<Asked, List<Figure>> figures(VariedBoat varied, BalanceCache balances) {
     Map<Asked, List<Figure>> found = known.of(varied);
     Supplier<BoatModel> built = Lazy.of(() -> varied.model(boat, model));
     Map<CrewCase, LoadedBoat> loaded = new HashMap<>();
-    List<Figure> all = new ArrayList<>();
+    Map<Asked, List<Figure>> all = new LinkedHashMap<>();
     for (Asked one : asked) {
       List<Figure> figures = found.get(one);
       if (figures == null) {
         LoadedBoat aboard =
             loaded.computeIfAbsent(
-                one.crew, crew -> crew.aboard(built.get(), varied.people()).remembering(balances));
+                one.crew, crew -> begun(crew.aboard(built.get(), varied.people()), balances));
         figures = figures(one, aboard);
         found.put(one, figures);
       }
-      all.addAll(figures);
+      all.put(one, figures);
     }
     return all;
+  }
+
+  /** The searches of the boat as measured begin upright, and those of the others at their ends. */
+  private static LoadedBoat begun(LoadedBoat loaded, BalanceCache balances) {
+    LoadedBoat remembering = loaded.remembering(balances);
+    return balances.isOfMovedBoat() ? remembering : remembering.fromUpright();
   }
 
   private static List<Figure> figures(Asked asked, LoadedBoat loaded) {
