@@ -29,6 +29,12 @@ public interface Progress {
    */
   void at(Stage stage, int done, int of);
 
+  /**
+   * Receives the number of adults that is sure enough, before it is known how heavy they may be; it
+   * stays what it is.
+   */
+  default void carries(int adults) {}
+
   /** Begins a stage; the result is run at the end of each step. */
   default Runnable counting(Stage stage, int of) {
     AtomicInteger done = new AtomicInteger();

@@ -79,6 +79,7 @@ record SpreadJudgement(
       Judged judged = assessment.of(inspection.capacity().people(), counting);
       screened = Optional.of(screened.orElse(judged.answer()));
       if (judged.unsure().isEmpty()) {
+        progress.carries(inspection.capacity().people());
         return new SpreadJudgement(
             inspection,
             Optional.of(judged.answer().loweredFrom(screened.get())),

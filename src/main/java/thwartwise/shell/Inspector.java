@@ -119,6 +119,11 @@ final class Inspector {
     }
 
     @Override
+    public void carries(int adults) {
+      line.carries(adults);
+    }
+
+    @Override
     public void answered(Report withoutAdvice) {
       line.printBetween(() -> reader.accept(withoutAdvice));
     }

@@ -18,6 +18,12 @@ final class InterruptibleWork {
   private static final String CTRL_C = "INT";
   private static final long REFRESH_MILLIS = 100;
 
+  /**
+   * Makes a thread of the pool look for work. Once, all threads of a pool slept while a part of the
+   * work was waited for (Java 17); nothing in it would have woken them.
+   */
+  private static final Runnable WAKE = () -> {};
+
   private InterruptibleWork() {}
 
   /** The result, or the exception: a thread of another pool would wrap it. */
@@ -43,7 +49,7 @@ final class InterruptibleWork {
       ForkJoinTask<Result<T>> task = pool.submit(() -> result(() -> work.apply(line)));
       Object before = Signals.register(CTRL_C, () -> task.cancel(true));
       try {
-        Result<T> result = awaited(task, line);
+        Result<T> result = awaited(task, pool, line);
         line.printWaiting();
         return value(result);
       } finally {
@@ -55,12 +61,14 @@ final class InterruptibleWork {
     }
   }
 
-  private static <T> Result<T> awaited(ForkJoinTask<Result<T>> task, ProgressLine line) {
+  private static <T> Result<T> awaited(
+      ForkJoinTask<Result<T>> task, ForkJoinPool pool, ProgressLine line) {
     while (true) {
       try {
         return task.get(REFRESH_MILLIS, TimeUnit.MILLISECONDS);
       } catch (TimeoutException stillAtIt) {
         line.refresh();
+        pool.execute(WAKE);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         throw new CancellationException();

@@ -6,6 +6,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import org.jline.terminal.Terminal;
 import thwartwise.advice.Progress;
+import thwartwise.page.FigureText;
+import thwartwise.page.Sentence;
 
 /**
  * One line with the progress of some work, rewritten in place and removed at the end. It shows
@@ -21,6 +23,10 @@ final class ProgressLine implements Progress {
   private final long startedAt;
   private final AtomicReference<Runnable> waiting = new AtomicReference<>();
   private volatile String words;
+
+  /** The crew that is known, in words; blank while it is not. */
+  private volatile String crew = "";
+
   private String shown = "";
 
   ProgressLine(String words, Optional<PrintStream> screen, LongSupplier nanos) {
@@ -44,23 +50,40 @@ final class ProgressLine implements Progress {
   }
 
   @Override
+  public void carries(int adults) {
+    if (adults > 0) {
+      crew = Sentence.capital(FigureText.adults(adults)) + "; now how heavy they may be";
+      words = crew;
+    }
+  }
+
+  @Override
   public void at(Stage stage, int done, int of) {
+    if (stage != Stage.SPREAD) {
+      crew = "";
+    }
     words =
         switch (stage) {
           case CREW -> "Trying how many people and how much weight it carries";
           case CHANGES -> "Trying changes to the boat: " + done + " of " + of;
           case GAINS -> "Working out what each change gains: " + done + " of " + of;
           case COSTS -> "Working out what each change makes worse: " + done + " of " + of;
-          case SPREAD -> "Moving each measurement by its spread: " + done + " of " + of;
+          case SPREAD ->
+              (crew.isEmpty() ? "Moving each measurement by its spread" : crew)
+                  + ": "
+                  + done
+                  + " of "
+                  + of;
         };
   }
 
   /**
-   * Prints something by the waiting thread, where this line is not in the way.
+   * Prints an answer by the waiting thread, where this line is not in the way.
    *
    * @param printing run once, soon
    */
   void printBetween(Runnable printing) {
+    crew = "";
     waiting.set(printing);
   }
 

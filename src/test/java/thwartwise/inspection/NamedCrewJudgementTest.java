@@ -2,6 +2,7 @@ package thwartwise.inspection;
 
 import static thwartwise.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import thwartwise.advice.Progress;
@@ -17,6 +18,8 @@ import thwartwise.rules.RuleBook;
  * kg says nothing of two people of 150 kg.
  */
 class NamedCrewJudgementTest {
+  private static final List<Integer> HEARD = new ArrayList<>();
+
   private static final SpreadJudgement CANOE =
       (SpreadJudgement)
           Inspection.judgedWithoutAdvice(
@@ -24,7 +27,15 @@ class NamedCrewJudgementTest {
               RuleBook.of(RuleSetFile.cautiousDefault()),
               RuleSetFile.measuringSpreads(),
               PlainHulls.TODAY,
-              Progress.UNHEARD);
+              new Progress() {
+                @Override
+                public void at(Stage stage, int done, int of) {}
+
+                @Override
+                public void carries(int adults) {
+                  HEARD.add(adults);
+                }
+              });
 
   private static List<NamedPerson> two(double each) {
     return List.of(
@@ -71,6 +82,11 @@ class NamedCrewJudgementTest {
         .isEqualTo(
             CANOE.inspection().model().boat().kitMass()
                 + Math.max(judged.crew(), 2 * 95 + two.extraMass()));
+  }
+
+  @Test
+  void the_number_of_adults_that_is_heard_first_is_the_one_recommended() {
+    assertThat(HEARD).containsExactly(CANOE.judgedByCrew().recommendation().people());
   }
 
   @Test

@@ -19,7 +19,7 @@ final class PackagedJar {
   /** What a one-shot printed and how it ended. */
   record Outcome(int code, String out, String err) {}
 
-  static final long GENEROUS_SECONDS = 600;
+  static final long GENEROUS_SECONDS = 240;
 
   /** What the build leaves beside the jar, so that a hundred starts take half their time. */
   private static final Path ARCHIVE =

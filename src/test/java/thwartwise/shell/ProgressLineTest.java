@@ -62,11 +62,39 @@ class ProgressLineTest {
   void no_line_is_wider_than_a_terminal() {
     now += 1_000_000_000;
     for (Stage stage : Stage.values()) {
-      screen.reset();
       line.at(stage, 100, 100);
-      line.refresh();
-      assertThat(screen.toString(UTF_8).strip()).hasSizeBetween(20, 77);
+      assertThat(shown()).hasSizeBetween(20, 77);
     }
+    line.carries(12);
+    line.at(Stage.SPREAD, 100, 100);
+    assertThat(shown()).hasSizeBetween(20, 77);
+  }
+
+  @Test
+  void a_crew_that_is_known_shows_until_all_of_the_answer_is_printed_or_another_is_tried() {
+    now += 1_000_000_000;
+    line.at(Stage.SPREAD, 60, 131);
+    line.carries(2);
+    assertThat(shown()).isEqualTo("Two adults; now how heavy they may be (Ctrl-C stops it)");
+    line.at(Stage.SPREAD, 60, 135);
+    assertThat(shown())
+        .isEqualTo("Two adults; now how heavy they may be: 60 of 135 (Ctrl-C stops it)");
+    line.at(Stage.CREW, 0, 1);
+    line.at(Stage.SPREAD, 60, 131);
+    assertThat(shown()).startsWith("Moving each measurement");
+    line.carries(1);
+    line.printBetween(() -> {});
+    line.at(Stage.SPREAD, 60, 131);
+    assertThat(shown()).startsWith("Moving each measurement");
+    line.carries(0);
+    assertThat(shown()).startsWith("Moving each measurement");
+  }
+
+  private String shown() {
+    line.clear();
+    screen.reset();
+    line.refresh();
+    return screen.toString(UTF_8).strip();
   }
 
   @Test
