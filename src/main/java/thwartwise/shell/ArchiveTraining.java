@@ -13,6 +13,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
 import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
+import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.Report;
 import thwartwise.report.RecordPapers;
@@ -72,6 +73,8 @@ final class ArchiveTraining {
     int last = boat.places().size() - 1;
     Boat seat = boat.withPlaces(boat.places().subList(last, last + 1)).withAboard(List.of());
     Inspection.of(seat.withChambers(List.of()).withKit(List.of()), rules, today, progress);
-    return Inspection.withoutAdvice(seat, rules, today);
+    return Inspection.judgedWithoutAdvice(
+            seat, rules, RuleSetFile.measuringSpreads(), today, progress)
+        .report();
   }
 }

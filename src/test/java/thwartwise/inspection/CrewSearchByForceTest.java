@@ -57,7 +57,8 @@ class CrewSearchByForceTest {
         .allMatch(trial -> met(trial).stream().allMatch(m -> m));
   }
 
-  private static boolean found(BoatModel model, int people, double mass) {
+  /** Whether so many people of that mass, and any fewer of them, find seats. */
+  static boolean found(BoatModel model, int people, double mass) {
     return IntStream.rangeClosed(0, people)
         .allMatch(
             n ->
@@ -65,7 +66,7 @@ class CrewSearchByForceTest {
                     .anyMatch(s -> meetsByForce(model, s, mass)));
   }
 
-  private static int room(BoatModel model) {
+  static int room(BoatModel model) {
     return model.boat().places().stream().mapToInt(p -> p.people()).sum();
   }
 
