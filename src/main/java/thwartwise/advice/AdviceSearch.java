@@ -134,15 +134,18 @@ public final class AdviceSearch {
     List<AdviceCandidate> best = new ArrayList<>();
     Runnable done = progress.counting(Stage.GAINS, tried.size());
     // These are needed whatever the others are: computed in parallel, then looked up.
-    tried.subList(0, Math.min(tried.size(), MOST_TOLD)).parallelStream()
-        .forEach(t -> t.after().capacity());
-    for (Tried next : tried) {
+    List<Tried> first = tried.subList(0, Math.min(tried.size(), MOST_TOLD));
+    first.parallelStream().forEach(t -> after(t.after().capacity(), done));
+    for (int i = 0; i < tried.size(); i++) {
+      Tried next = tried.get(i);
       if (best.size() < MOST_TOLD || mayComeBefore(next, best.get(MOST_TOLD - 1))) {
         candidate(next).ifPresent(best::add);
         best.sort(AdviceOrder.FIRST_TOLD_FIRST);
         best.subList(Math.min(best.size(), MOST_TOLD), best.size()).clear();
       }
-      done.run();
+      if (i >= first.size()) {
+        done.run();
+      }
     }
     return best;
   }
