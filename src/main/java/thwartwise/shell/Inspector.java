@@ -6,9 +6,11 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import thwartwise.advice.Advice;
 import thwartwise.advice.Progress;
 import thwartwise.archive.NewRecord;
 import thwartwise.archive.NewRecord.SavedRecord;
@@ -59,6 +61,14 @@ final class Inspector {
   private final Clock clock;
   private final ProgramVersion version;
 
+  /**
+   * The report, without advice, on the boat that was inspected or judged last: several changes are
+   * usually tried on one boat.
+   */
+  private volatile Map<AsItIs, Report> last = Map.of();
+
+  private record AsItIs(Boat boat, RuleBook rules, LocalDate today) {}
+
   Inspector(Run run, Papers papers, Clock clock, ProgramVersion version) {
     this.run = run;
     this.papers = papers;
@@ -107,6 +117,7 @@ final class Inspector {
                     rules,
                     now.toLocalDate(),
                     new HeardAnswer(line, early -> reader.accept(record.apply(early)))));
+    last = Map.of(new AsItIs(boat, rules, now.toLocalDate()), report.with(Advice.NONE));
     return record.apply(report);
   }
 
@@ -132,6 +143,15 @@ final class Inspector {
   /** The same judgement by the spread of the measurements, for callers that save nothing. */
   JudgedBoat judged(Boat boat, RuleBook rules, Progress progress) {
     return run.judged(boat, rules, today(), progress);
+  }
+
+  /** Its report; that of the boat inspected or judged last is not worked out again. */
+  Report judgedReport(Boat boat, RuleBook rules, Progress progress) {
+    AsItIs asked = new AsItIs(boat, rules, today());
+    Report known = last.get(asked);
+    Report report = known != null ? known : judged(boat, rules, progress).report();
+    last = Map.of(asked, report);
+    return report;
   }
 
   /** A report that is compared and never saved. */

@@ -1,9 +1,7 @@
 package thwartwise.shell;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -35,11 +33,6 @@ final class SupposeCommand implements ShellCommand {
   private static final int MOST_WORDS = 200;
 
   private final Inspector inspector;
-
-  /** The report of the boat that was used last. */
-  private volatile Map<AsItIs, Report> known = Map.of();
-
-  private record AsItIs(Boat boat, RuleBook book, LocalDate today) {}
 
   SupposeCommand(Inspector inspector) {
     this.inspector = inspector;
@@ -143,7 +136,7 @@ final class SupposeCommand implements ShellCommand {
     Report with = inspector.judged(after.boat(), book, progress).report();
     Comparison comparison =
         Comparison.of(
-            inspector.unsavedRecord(boat, asItIs(boat, book, progress)),
+            inspector.unsavedRecord(boat, inspector.judgedReport(boat, book, progress)),
             inspector.unsavedRecord(after.boat(), with));
     UnitFormat units = new UnitFormat(boat.units());
     String page =
@@ -155,17 +148,6 @@ final class SupposeCommand implements ShellCommand {
             after.crew());
     boolean all = after.crew().map(crew -> crew.allMayGo()).orElse(true);
     return new Tried(page, all ? Exit.of(comparison.after().report()) : Exit.HOLDS_BACK);
-  }
-
-  /**
-   * The report of the unchanged boat, cached because several changes are usually tried on one boat.
-   */
-  private Report asItIs(Boat boat, RuleBook book, Progress progress) {
-    AsItIs asked = new AsItIs(boat, book, inspector.today());
-    Optional<Report> before = Optional.ofNullable(known.get(asked));
-    Report report = before.orElseGet(() -> inspector.judged(boat, book, progress).report());
-    known = Map.of(asked, report);
-    return report;
   }
 
   /**

@@ -119,6 +119,22 @@ class SupposeCommandTest {
     assertThat(judged.get(1).aboard()).singleElement().matches(p -> p.name().equals("girl of 10"));
   }
 
+  @Test
+  void the_boat_as_it_is_is_not_worked_out_again_after_it_was_inspected_or_a_change_tried() {
+    List<Boat> judged = new ArrayList<>();
+    TestShell heard = TestShell.hearing(judged::add);
+    String folder = temp.toString();
+
+    heard.run("inspect", "--boat", boat.toString(), "--folder", folder);
+    heard.run("suppose", "without the motor", "--folder", folder);
+    heard.run("suppose", "without the battery", "--folder", folder);
+    assertThat(judged).hasSize(2).doesNotContain(BoatFile.read(boat));
+
+    new Workspace(temp).saveBoat(BoatFile.read(boat).withHullMass(64));
+    heard.run("suppose", "without the battery", "--folder", folder);
+    assertThat(judged).hasSize(4).endsWith(BoatFile.read(boat));
+  }
+
   private List<Path> files() throws IOException {
     try (Stream<Path> all = Files.walk(temp)) {
       return all.filter(Files::isRegularFile).toList();
