@@ -250,12 +250,24 @@ public final class Equilibrium {
       }
       here = next.get();
       if (isNearlyThere(here)) {
-        return returnsAlways(here) && !over.test(here.settledPlane())
+        return returnsAlways(here) && setsOutToward(here) && !over.test(here.settledPlane())
             ? Optional.of(pose(here))
             : Optional.empty();
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether the boat let go upright sets out to the side on which it was found. One that can lie on
+   * either side lies on the other for a load only a little different.
+   */
+  private boolean setsOutToward(HydrostaticState found) {
+    double heel = found.plane.heel();
+    return Math.abs(heel) <= NUDGE
+        || HydrostaticState.nearly(floating, UPRIGHT, Double.NaN, immersion)
+            .map(upright -> TrustRegionStep.downhill(upright, LONGEST_TURN).heel() * heel > 0)
+            .orElse(false);
   }
 
   /**

@@ -1,5 +1,6 @@
 package thwartwise.afloat;
 
+import static org.assertj.core.api.Assertions.within;
 import static thwartwise.Assertions.assertThat;
 
 import java.util.List;
@@ -117,6 +118,33 @@ class EquilibriumTwoWaysTest {
     }
     assertThat(over).isBetween(15, 200);
     assertThat(near).isBetween(50, tried - over);
+  }
+
+  // A box on an even keel with its weight too high lolls to either side, tan² of the angle being
+  // -2 GM / BM (wall-sided formula of the textbooks, FROM MEMORY): 24 degrees here, where the other
+  // box leans that far with its weight to one side.
+  @Test
+  void a_top_heavy_box_lies_on_the_side_it_falls_to_whatever_side_a_known_one_leans_to() {
+    Lift box =
+        new Lift(Solid.block(new Box(new Span(0, 4), new Span(-0.6, 0.6), new Span(0, 0.8))), 1);
+    NearBalances known = new NearBalances(Optional.empty());
+    Equilibria leaning =
+        Equilibrium.until(
+            new FloatingBody(1440, Vector3.of(2, -0.0626, 0.45), List.of(box), 1000),
+            OVER,
+            RAFT,
+            known);
+    double side = Math.signum(leaning.worst().orElseThrow().heel());
+    for (double off : new double[] {-0.0005, 0.0005}) {
+      FloatingBody high = new FloatingBody(1440, Vector3.of(2, off, 0.59), List.of(box), 1000);
+      assertThat(known.near(RAFT, high)).isNotEmpty();
+      double heel = SlowEquilibrium.until(high, OVER).worst().orElseThrow().heel();
+      assertThat(Math.tan(heel) * Math.tan(heel)).isCloseTo(2 * 0.04 / 0.4, within(0.01));
+      assertThat(Equilibrium.nextTo(known, high, OVER, RAFT).isPresent())
+          .isEqualTo(heel * side > 0);
+      Equilibria found = Equilibrium.until(high, OVER, RAFT, new NearBalances(Optional.of(known)));
+      cutShortAlike(found, SlowEquilibrium.until(high, OVER), "weight " + off + " m out");
+    }
   }
 
   /** The same hull with its weight a little more or less, and a little elsewhere. */
