@@ -30,8 +30,8 @@ public interface Progress {
   void at(Stage stage, int done, int of);
 
   /**
-   * Receives the number of adults that is sure enough, before it is known how heavy they may be; it
-   * stays what it is.
+   * Receives the number of adults that a judged boat carries surely enough, before it is known how
+   * heavy they may be; it stays what it is.
    */
   default void carries(int adults) {}
 

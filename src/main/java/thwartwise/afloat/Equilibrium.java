@@ -18,16 +18,19 @@ import thwartwise.geometry.WaterPlane;
  * energy is followed downhill in turns of at most two degrees (Newton with the exact stiffness
  * inside a trust region), then again from a nudge of one degree to port, starboard, bow and stern.
  * Small turns follow the valley the boat would roll down and do not jump into another one; turns of
- * up to eight degrees follow only on one that went down a firm bowl just as foreseen.
+ * up to eight degrees are taken only where they and the turn before went down a firm bowl as
+ * foreseen.
  */
 public final class Equilibrium {
   private static final double NUDGE = Math.toRadians(1);
   private static final double LONGEST_TURN = Math.toRadians(2);
 
-  /** The longest turn after one that went as foreseen down a bowl. */
+  /** The longest turn that goes as foreseen down a bowl, after one that did. */
   private static final double LONGEST_FORESEEN_TURN = Math.toRadians(8);
 
-  /** The share of the drop in energy by which that may differ from what was foreseen. */
+  private static final double LONGER_THAN_LONGEST = LONGEST_TURN * (1 + 1e-9);
+
+  /** The share of the foreseen drop in energy by which the drop of such a turn may differ. */
   private static final double FORESEEN = 0.1;
 
   /**
@@ -228,9 +231,8 @@ public final class Equilibrium {
   }
 
   /**
-   * The equilibrium reached by a few Newton turns; none where it is farther away than one turn on
-   * the way from upright may be long, or much deeper or less deep, where little stiffness is left,
-   * or where a nudge leads elsewhere.
+   * The equilibrium reached by a few Newton turns; none where it is more than two degrees away, or
+   * much deeper or less deep, where little stiffness is left, or where a nudge leads elsewhere.
    *
    * @param start the boat at the balance of another load
    */
@@ -409,12 +411,13 @@ public final class Equilibrium {
       TrustRegionStep step = TrustRegionStep.downhill(here, radius);
       Optional<HydrostaticState> next =
           arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
-      if (next.isPresent() && goesDown(here, next.get(), step)) {
+      boolean foreseen = next.isPresent() && goesAsForeseen(here, next.get(), step);
+      if (step.size() > LONGER_THAN_LONGEST && !foreseen) {
+        radius = LONGEST_TURN;
+      } else if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
-        double longest =
-            goesAsForeseen(here, next.get(), step) ? LONGEST_FORESEEN_TURN : LONGEST_TURN;
         here = next.get();
-        radius = Math.min(longest, 2 * radius);
+        radius = Math.min(foreseen ? LONGEST_FORESEEN_TURN : LONGEST_TURN, 2 * radius);
       } else if (!here.isSettled()) {
         here = here.settled(immersion).orElseThrow();
       } else {

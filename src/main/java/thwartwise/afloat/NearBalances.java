@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import thwartwise.geometry.ImmersedPart;
 import thwartwise.geometry.Vector3;
@@ -17,8 +18,9 @@ import thwartwise.geometry.Vector3;
  * <p>Only balances reached from upright down a single bowl are used: the stiffness was well above
  * zero at every step of the way and no nudge led elsewhere. A boat loaded nearly the same is in
  * nearly the same bowl, as is one with a measurement moved by its spread, and a bowl has one
- * bottom. So they change how soon an equilibrium is found and never which one. Loose water and
- * forces take no part.
+ * bottom. A boat found heeled must besides set out to that side from upright ({@link Equilibrium}).
+ * So they are to change how soon an equilibrium is found and not which one. Loose water and forces
+ * take no part.
  */
 final class NearBalances {
   private static final int MOST = 20_000;
@@ -33,6 +35,7 @@ final class NearBalances {
 
   private final Map<Load, Balance> byLoad = new ConcurrentHashMap<>();
   private final Map<Object, Queue<Balance>> byKind = new ConcurrentHashMap<>();
+  private final AtomicInteger queued = new AtomicInteger();
   private final Map<List<Lift>, Balance> byLift = new ConcurrentHashMap<>();
   private final Optional<NearBalances> measured;
 
@@ -114,6 +117,8 @@ final class NearBalances {
     Balance balance = new Balance(floating, part);
     if (byLoad.size() < MOST) {
       byLoad.putIfAbsent(Load.of(boat.solids(), floating), balance);
+    }
+    if (queued.getAndIncrement() < MOST) {
       byKind.computeIfAbsent(boat.kind(), kind -> new ConcurrentLinkedQueue<>()).add(balance);
     }
     if (byLift.size() < MOST) {

@@ -28,7 +28,8 @@ public interface Check {
 
   /**
    * The readings, where a limit that is not met at an equilibrium found from a cached balance is
-   * checked again from upright: only that second answer may refuse a crew.
+   * checked again from upright: only that second answer may refuse a crew. A boat with a
+   * measurement moved is not ({@link LoadedBoat#mustBeConfirmed}).
    */
   default List<CheckReading> confirmedReadings(LoadedBoat boat) {
     List<CheckReading> readings = readings(boat);

@@ -162,7 +162,8 @@ public final class LoadedBoat {
 
   /**
    * Whether an equilibrium of this boat was found from a cached balance, so that a crew must not be
-   * refused by it. One with a measurement moved refuses nobody: only its figures count.
+   * refused by it. One with a measurement moved is one of many whose share decides: refused for
+   * nothing, it can only lower an answer.
    */
   public boolean mustBeConfirmed() {
     return beganNear.get() && !isOfMovedBoat();

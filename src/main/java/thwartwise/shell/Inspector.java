@@ -131,7 +131,7 @@ final class Inspector {
 
     @Override
     public void carries(int adults) {
-      line.carries(adults);
+      line.showAdults(adults);
     }
 
     @Override

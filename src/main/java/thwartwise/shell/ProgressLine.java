@@ -16,6 +16,7 @@ import thwartwise.page.Sentence;
  */
 final class ProgressLine implements Progress {
   private static final long QUIET_NANOS = 1_000_000_000;
+  private static final String FURTHER = "Working out the rest";
   private static final String STOP = " (Ctrl-C stops it)";
 
   private final Optional<PrintStream> screen;
@@ -49,10 +50,10 @@ final class ProgressLine implements Progress {
     return rewrites ? Optional.of(System.out) : Optional.empty();
   }
 
-  @Override
-  public void carries(int adults) {
+  /** Shows the number of adults that is sure, until the whole answer is printed. */
+  void showAdults(int adults) {
     if (adults > 0) {
-      crew = Sentence.capital(FigureText.adults(adults)) + "; now how heavy they may be";
+      crew = Sentence.capital(FigureText.adults(adults)) + "; now the kilograms";
       words = crew;
     }
   }
@@ -84,6 +85,7 @@ final class ProgressLine implements Progress {
    */
   void printBetween(Runnable printing) {
     crew = "";
+    words = FURTHER;
     waiting.set(printing);
   }
 

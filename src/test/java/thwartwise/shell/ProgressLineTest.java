@@ -65,7 +65,7 @@ class ProgressLineTest {
       line.at(stage, 100, 100);
       assertThat(shown()).hasSizeBetween(20, 77);
     }
-    line.carries(12);
+    line.showAdults(12);
     line.at(Stage.SPREAD, 100, 100);
     assertThat(shown()).hasSizeBetween(20, 77);
   }
@@ -74,19 +74,19 @@ class ProgressLineTest {
   void a_crew_that_is_known_shows_until_all_of_the_answer_is_printed_or_another_is_tried() {
     now += 1_000_000_000;
     line.at(Stage.SPREAD, 60, 131);
-    line.carries(2);
-    assertThat(shown()).isEqualTo("Two adults; now how heavy they may be (Ctrl-C stops it)");
+    line.showAdults(2);
+    assertThat(shown()).isEqualTo("Two adults; now the kilograms (Ctrl-C stops it)");
     line.at(Stage.SPREAD, 60, 135);
-    assertThat(shown())
-        .isEqualTo("Two adults; now how heavy they may be: 60 of 135 (Ctrl-C stops it)");
+    assertThat(shown()).isEqualTo("Two adults; now the kilograms: 60 of 135 (Ctrl-C stops it)");
     line.at(Stage.CREW, 0, 1);
     line.at(Stage.SPREAD, 60, 131);
     assertThat(shown()).startsWith("Moving each measurement");
-    line.carries(1);
+    line.showAdults(1);
     line.printBetween(() -> {});
+    assertThat(shown()).isEqualTo("Working out the rest (Ctrl-C stops it)");
     line.at(Stage.SPREAD, 60, 131);
     assertThat(shown()).startsWith("Moving each measurement");
-    line.carries(0);
+    line.showAdults(0);
     assertThat(shown()).startsWith("Moving each measurement");
   }
 
