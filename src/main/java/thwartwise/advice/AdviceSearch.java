@@ -226,9 +226,7 @@ public final class AdviceSearch {
 
   private List<Tried> tried(List<Change> changes) {
     Runnable done = progress.counting(Stage.CHANGES, changes.size());
-    return changes.parallelStream().map(c -> after(tried(c), done)).toList().stream()
-        .flatMap(Optional::stream)
-        .toList();
+    return changes.parallelStream().flatMap(c -> after(tried(c), done).stream()).toList();
   }
 
   /** Empty when the change cannot be made to this boat. */

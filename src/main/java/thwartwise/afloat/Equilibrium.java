@@ -28,7 +28,8 @@ public final class Equilibrium {
   /** The longest turn that goes as foreseen down a bowl, after one that did. */
   private static final double LONGEST_FORESEEN_TURN = Math.toRadians(8);
 
-  private static final double LONGER_THAN_LONGEST = LONGEST_TURN * (1 + 1e-9);
+  /** A turn that is longer by more than rounding. */
+  private static final double LONGER = LONGEST_TURN * (1 + 1e-9);
 
   /** The share of the foreseen drop in energy by which the drop of such a turn may differ. */
   private static final double FORESEEN = 0.1;
@@ -412,7 +413,7 @@ public final class Equilibrium {
       Optional<HydrostaticState> next =
           arrived ? Optional.empty() : here.turned(step.heel(), step.trim(), immersion);
       boolean foreseen = next.isPresent() && goesAsForeseen(here, next.get(), step);
-      if (step.size() > LONGER_THAN_LONGEST && !foreseen) {
+      if (step.size() > LONGER && !foreseen) {
         radius = LONGEST_TURN;
       } else if (next.isPresent() && goesDown(here, next.get(), step)) {
         stepped.accept(here, next.get());
