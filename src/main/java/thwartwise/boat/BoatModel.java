@@ -108,6 +108,15 @@ public final class BoatModel {
   }
 
   /**
+   * The same boat with these people aboard and nobody else.
+   *
+   * @throws UnusableBoat as {@link #of}
+   */
+  public BoatModel withAboard(List<Person> people) {
+    return people.equals(boat.aboard()) ? this : fittedOut(boat.withAboard(people), today);
+  }
+
+  /**
    * The same boat under rules that want people held up for another time, s: what a leaking chamber
    * has lost by then does not count.
    */

@@ -190,7 +190,7 @@ public final class Inspection implements InspectedBoat {
       Boat boat, RuleBook book, RuleSet spreads, LocalDate today, InspectionProgress progress) {
     SpreadJudgement judgement = judgement(boat, book, spreads, Set.of(), today, progress);
     progress.answered(judgement.judgedByCrew());
-    return judgement.report().with(AdviceSearch.of(judgement.inspection(), progress));
+    return judgement.recorded().with(AdviceSearch.of(judgement.inspection(), progress));
   }
 
   /** The same judgement, without advice. */
@@ -224,12 +224,14 @@ public final class Inspection implements InspectedBoat {
       Progress progress) {
     BoatModel model = BoatModel.of(boat, today);
     BalanceCache balances = new BalanceCache();
-    return SpreadJudgement.of(
-        boat,
-        widenings -> new Inspection(model, book, today, balances, widenings),
-        spreads,
-        better,
-        progress);
+    return new SpreadJudgement.Search(
+            (people, widenings) ->
+                new Inspection(model.withAboard(people), book, today, balances, widenings),
+            spreads,
+            better,
+            new CaseFigures(),
+            progress)
+        .of(boat);
   }
 
   SpreadAssessment spread(

@@ -1,6 +1,7 @@
 package thwartwise.inspection;
 
 import java.util.List;
+import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
 
@@ -10,8 +11,14 @@ import thwartwise.crew.NamedPerson;
  */
 public interface JudgedBoat {
 
-  /** The answer of an inspection. */
+  /**
+   * The answer of an inspection; of the seatings for lighter people only the one in which extra
+   * weight is carried.
+   */
   Report report();
+
+  /** The same boat with these people aboard instead of those of its file. */
+  JudgedBoat withAboard(List<Person> people);
 
   /** Which of these people may go, and their seats. */
   CrewAnswer seats(List<NamedPerson> members);

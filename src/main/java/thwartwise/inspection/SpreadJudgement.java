@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
+import thwartwise.boat.Person;
 import thwartwise.checks.Finding;
 import thwartwise.checks.Outcome;
 import thwartwise.crew.CrewAnswer;
-import thwartwise.crew.Lazy;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
 import thwartwise.crew.Recommendation.CrewLimit;
@@ -27,6 +27,7 @@ import thwartwise.spread.BoatSpread;
 import thwartwise.spread.CaseFigures;
 import thwartwise.spread.FigureSpread;
 import thwartwise.spread.InputKind;
+import thwartwise.spread.JudgedLimits;
 import thwartwise.spread.SpreadAssessment;
 import thwartwise.spread.SpreadAssessment.Judged;
 
@@ -43,61 +44,78 @@ import thwartwise.spread.SpreadAssessment.Judged;
  * @param everyFinding judges those findings, too, that decide nothing
  * @param unsure selects the loaded boats that are not sure enough
  * @param sureLimits of each number of people
+ * @param aboard judges the same boat with other people aboard
  */
 record SpreadJudgement(
     Inspection inspection,
     Optional<BoatSpread> spread,
     UnaryOperator<BoatSpread> everyFinding,
     UnaryOperator<List<LoadedBoat>> unsure,
-    Supplier<List<CrewLimit>> sureLimits)
+    JudgedLimits sureLimits,
+    Function<List<Person>, JudgedBoat> aboard)
     implements JudgedBoat {
 
   /**
-   * @param measured the boat of its file
-   * @param inspect the inspection with these allowances for some seatings
+   * The search for the crew that is sure enough, with what was worked out so far.
+   *
+   * @param inspect the inspection of the boat with these people aboard and these allowances for
+   *     some seatings
    * @param spreads how far a measurement may be off, by method
    * @param better kinds of measurement that were taken with more care
+   * @param known figures of the same boat
    */
-  static SpreadJudgement of(
-      Boat measured,
-      Function<Map<Seating, Double>, Inspection> inspect,
+  record Search(
+      BiFunction<List<Person>, Map<Seating, Double>, Inspection> inspect,
       RuleSet spreads,
       Set<InputKind> better,
+      CaseFigures known,
       Progress progress) {
-    IntFunction<Runnable> counting = of -> progress.counting(Progress.Stage.SPREAD, of);
-    Map<Seating, Double> widenings = new HashMap<>();
-    CaseFigures known = new CaseFigures();
-    Optional<BoatSpread> screened = Optional.empty();
-    for (int round = 1; true; round++) {
-      progress.at(Progress.Stage.CREW, 0, 1);
-      Inspection inspection = inspect.apply(widenings);
-      if (!inspection.refusals().isEmpty()) {
-        return new SpreadJudgement(
-            inspection, Optional.empty(), spread -> spread, loaded -> List.of(), List::of);
-      }
-      SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
-      Judged judged = assessment.of(inspection.capacity().people(), counting);
-      screened = Optional.of(screened.orElse(judged.answer()));
-      if (judged.unsure().isEmpty()) {
-        progress.carries(inspection.capacity().people());
-        return new SpreadJudgement(
-            inspection,
-            Optional.of(judged.answer().loweredFrom(screened.get())),
-            spread -> assessment.withEveryFinding(spread, judged, counting),
-            loaded -> assessment.unsure(loaded, counting),
-            Lazy.of(() -> sureLimits(inspection, assessment, counting)));
-      }
-      for (Seating seating :
-          round > WidenedSeatings.BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
-        widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
+
+    /**
+     * @param measured the boat of its file
+     */
+    SpreadJudgement of(Boat measured) {
+      Function<List<Person>, JudgedBoat> aboard = people -> of(measured.withAboard(people));
+      IntFunction<Runnable> counting = of -> progress.counting(Progress.Stage.SPREAD, of);
+      Map<Seating, Double> widenings = new HashMap<>();
+      Optional<BoatSpread> screened = Optional.empty();
+      for (int round = 1; true; round++) {
+        progress.at(Progress.Stage.CREW, 0, 1);
+        Inspection inspection = inspect.apply(measured.aboard(), widenings);
+        if (!inspection.refusals().isEmpty()) {
+          return new SpreadJudgement(
+              inspection,
+              Optional.empty(),
+              spread -> spread,
+              loaded -> List.of(),
+              JudgedLimits.NONE,
+              aboard);
+        }
+        SpreadAssessment assessment = inspection.spread(measured, spreads, better, known);
+        Judged judged = assessment.of(inspection.capacity().people(), counting);
+        screened = Optional.of(screened.orElse(judged.answer()));
+        if (judged.unsure().isEmpty()) {
+          progress.carries(inspection.capacity().people());
+          return new SpreadJudgement(
+              inspection,
+              Optional.of(judged.answer().loweredFrom(screened.get())),
+              spread -> assessment.withEveryFinding(spread, judged, counting),
+              loaded -> assessment.unsure(loaded, counting),
+              sureLimits(inspection, assessment, counting),
+              aboard);
+        }
+        for (Seating seating :
+            round > WidenedSeatings.BY_SEATING ? alike(judged, inspection) : judged.unsure()) {
+          widenings.put(seating, inspection.refusing(seating, judged.answer().each()));
+        }
       }
     }
   }
 
-  private static List<CrewLimit> sureLimits(
+  private static JudgedLimits sureLimits(
       Inspection inspection, SpreadAssessment assessment, IntFunction<Runnable> counting) {
     return assessment.sureLimits(
-        inspection.recommendation().crewLimits(), inspection.capacity().people(), counting);
+        () -> inspection.recommendation().crewLimits(), inspection.capacity().people(), counting);
   }
 
   /** Every seating of as many people as the ones that are not sure enough. */
@@ -109,15 +127,36 @@ record SpreadJudgement(
         .toList();
   }
 
-  /** The same with every finding judged, which takes longer. */
-  private SpreadJudgement ofEveryFinding() {
-    return new SpreadJudgement(
-        inspection, spread.map(everyFinding), everyFinding, unsure, sureLimits);
+  @Override
+  public Report report() {
+    return report(spread.map(everyFinding), sureLimits.rows());
+  }
+
+  /** The answer of a record, without advice: with the seatings for lighter people. */
+  Report recorded() {
+    return report(spread.map(everyFinding), sureLimits.withSeatings());
+  }
+
+  /** The answer as it is first heard; what decides nothing is as the screen has it. */
+  Report judgedByCrew() {
+    return report(spread, sureLimits.rows());
+  }
+
+  private Report report(Optional<BoatSpread> spread, List<CrewLimit> sure) {
+    Report screened = inspection.report();
+    return spread
+        .map(
+            judged ->
+                screened.judged(
+                    byShare(screened.findings(), judged),
+                    screened.recommendation().lowered(sure, kitMass()),
+                    judged))
+        .orElse(screened);
   }
 
   @Override
-  public Report report() {
-    return ofEveryFinding().judgedByCrew();
+  public JudgedBoat withAboard(List<Person> people) {
+    return aboard.apply(people);
   }
 
   @Override
@@ -125,29 +164,14 @@ record SpreadJudgement(
     return inspection.seats(members, this::load, unsure);
   }
 
-  /** The report without advice; what decides nothing is as the screen has it. */
-  Report judgedByCrew() {
-    Report screened = inspection.report();
-    return spread
-        .map(
-            judged ->
-                screened.judged(
-                    byShare(screened.findings(), judged),
-                    lowered(screened.recommendation()),
-                    judged))
-        .orElse(screened);
-  }
-
   /** As reported; both figures are rounded down, and neither is to shut out what the other has. */
   private double load() {
-    Recommendation reported = lowered(inspection.recommendation());
-    return Math.max(reported.load(), reported.crew() + inspection.model().boat().kitMass());
+    Recommendation reported = inspection.recommendation().lowered(sureLimits.rows(), kitMass());
+    return Math.max(reported.load(), reported.crew() + kitMass());
   }
 
-  private Recommendation lowered(Recommendation screened) {
-    return screened.withheld()
-        ? screened
-        : screened.lowered(sureLimits.get(), inspection.model().boat().kitMass());
+  private double kitMass() {
+    return inspection.model().boat().kitMass();
   }
 
   private static List<Finding> byShare(List<Finding> findings, BoatSpread judged) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import thwartwise.advice.Advice;
 import thwartwise.advice.Progress;
 import thwartwise.archive.NewRecord;
@@ -145,11 +146,11 @@ final class Inspector {
     return run.judged(boat, rules, today(), progress);
   }
 
-  /** Its report; that of the boat inspected or judged last is not worked out again. */
-  Report judgedReport(Boat boat, RuleBook rules, Progress progress) {
+  /** The report on a boat; of the boat inspected or reported on last it is kept. */
+  Report report(Boat boat, RuleBook rules, Supplier<Report> work) {
     AsItIs asked = new AsItIs(boat, rules, today());
     Report known = last.get(asked);
-    Report report = known != null ? known : judged(boat, rules, progress).report();
+    Report report = known != null ? known : work.get();
     last = Map.of(asked, report);
     return report;
   }

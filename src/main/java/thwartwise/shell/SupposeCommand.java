@@ -124,20 +124,18 @@ final class SupposeCommand implements ShellCommand {
 
   private Reading<Tried> tried(
       Boat boat, RuleBook book, List<Supposition> supposed, Progress progress) {
+    JudgedBoats judged = new JudgedBoats(b -> inspector.judged(b, book, progress));
     return SupposedBoat.of(
-            boat,
-            supposed,
-            (fitted, people) -> inspector.judged(fitted, book, progress).seats(people),
-            inspector.today())
-        .as(after -> tried(boat, book, after, progress));
+            boat, supposed, (fitted, people) -> judged.of(fitted).seats(people), inspector.today())
+        .as(after -> tried(boat, book, after, judged));
   }
 
-  private Tried tried(Boat boat, RuleBook book, SupposedBoat after, Progress progress) {
-    Report with = inspector.judged(after.boat(), book, progress).report();
+  private Tried tried(Boat boat, RuleBook book, SupposedBoat after, JudgedBoats judged) {
+    Report with = judged.of(after.boat()).report();
+    Report asItIs = inspector.report(boat, book, () -> judged.of(boat).report());
     Comparison comparison =
         Comparison.of(
-            inspector.unsavedRecord(boat, inspector.judgedReport(boat, book, progress)),
-            inspector.unsavedRecord(after.boat(), with));
+            inspector.unsavedRecord(boat, asItIs), inspector.unsavedRecord(after.boat(), with));
     UnitFormat units = new UnitFormat(boat.units());
     String page =
         SupposePage.of(

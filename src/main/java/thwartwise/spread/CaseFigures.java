@@ -11,7 +11,7 @@ import thwartwise.uncertainty.MonteCarloPropagation;
 /**
  * Computed figures of one boat with a measurement moved and a crew in it, and the boats drawn at
  * random. When a search is repeated with a larger allowance for some seatings, most of its crews
- * are the same. Thread-safe; for one boat and its rules.
+ * are the same. Thread-safe; for one boat, whoever is aboard, and its rules.
  */
 public final class CaseFigures {
   /** The number of boats drawn. */
@@ -21,9 +21,10 @@ public final class CaseFigures {
 
   private final Map<VariedBoat, Map<Asked, List<Figure>>> known = new ConcurrentHashMap<>();
 
-  /** The figures of one boat, to which more are added. */
+  /** The figures of one boat, whoever its file has aboard, to which more are added. */
   Map<Asked, List<Figure>> of(VariedBoat boat) {
-    return known.computeIfAbsent(boat, b -> new ConcurrentHashMap<>());
+    return known.computeIfAbsent(
+        boat.with(b -> b.withAboard(List.of())), b -> new ConcurrentHashMap<>());
   }
 
   private final Map<List<Distribution>, double[][]> drawn = new ConcurrentHashMap<>();

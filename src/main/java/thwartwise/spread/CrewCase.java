@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
+import thwartwise.boat.Person;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Role;
 import thwartwise.crew.Seating;
@@ -79,7 +80,12 @@ interface CrewCase {
   }
 
   /** The people of the boat file, in their places there. */
-  record NamedPeople(int people, Set<Role> asked) implements CrewCase {
+  record NamedPeople(List<Person> named, Set<Role> asked) implements CrewCase {
+    @Override
+    public int people() {
+      return named.size();
+    }
+
     @Override
     public Optional<Seating> seating() {
       return Optional.empty();
@@ -92,10 +98,10 @@ interface CrewCase {
 
     @Override
     public LoadedBoat aboard(BoatModel model, List<Double> factors) {
-      List<Body> named = model.aboard();
+      List<Body> seated = model.aboard();
       List<Body> weighed =
-          IntStream.range(0, named.size())
-              .mapToObj(i -> named.get(i).withMass(named.get(i).mass() * factors.get(i)))
+          IntStream.range(0, seated.size())
+              .mapToObj(i -> seated.get(i).withMass(seated.get(i).mass() * factors.get(i)))
               .toList();
       return LoadedBoat.of(model, weighed);
     }

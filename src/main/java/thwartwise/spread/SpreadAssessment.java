@@ -9,7 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.HullCorrection;
@@ -113,7 +114,7 @@ public final class SpreadAssessment {
     double adult = rules.value("design-person");
     double each = crew.people() > 0 ? crew.each() : adult;
     List<CrewCase> cases = new ArrayList<>(worst.about(limits, crew, each));
-    cases.add(new NamedPeople(boat.aboard().size(), Set.of(Role.LIMITS_CREW)));
+    cases.add(new NamedPeople(boat.aboard(), Set.of(Role.LIMITS_CREW)));
     SpreadDraws draws = draws(crew.people(), each, cases, inputs(cases), progress);
     Map<CrewCase, Double> inFull = inFull(draws, progress);
     BoatSpread answer = draws.answer(adult, Allowance.unsaid(rules, model), inFull);
@@ -131,7 +132,7 @@ public final class SpreadAssessment {
       BoatSpread judged, Judged found, IntFunction<Runnable> progress) {
     boolean nobody = boat.aboard().isEmpty();
     List<CrewCase> cases = new ArrayList<>();
-    cases.add(new NamedPeople(boat.aboard().size(), asked(!nobody)));
+    cases.add(new NamedPeople(boat.aboard(), asked(!nobody)));
     Limits.Crew crew = limits.crew(judged.isAdults() ? judged.recommended() : 0);
     if (crew.people() > 0) {
       worst.of(crew.seatings(), crew.each()).ifPresent(one -> cases.add(one.asking(asked(nobody))));
@@ -162,34 +163,53 @@ public final class SpreadAssessment {
    * @param screened the limits of the search
    * @param adults that are sure enough
    */
-  public List<CrewLimit> sureLimits(
-      List<CrewLimit> screened, int adults, IntFunction<Runnable> progress) {
-    Limits.Crew judged = limits.crew(adults);
+  public JudgedLimits sureLimits(
+      Supplier<List<CrewLimit>> screened, int adults, IntFunction<Runnable> progress) {
     SureLimits sure = new SureLimits();
-    for (CrewLimit limit : screened) {
-      double least = limits.least(limit.people(), adults);
-      List<DoubleFunction<? extends CrewCase>> crews = worst.heaviest(limit);
-      if (limit.people() <= judged.people()) {
-        sure.addMass(limit, judged.each(), crews);
-      } else {
-        sure.addUncertainMass(limit, least, crews);
-      }
-      for (Lighter seating : heaviestFirst(limit).limit(SEATINGS).toList()) {
-        sure.addSeating(limit, seating, least, worst.heaviest(seating));
-      }
-      if (limit.extraMass() >= 1) {
-        worst.laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
-      }
-    }
-    return sure.of(screened, crews -> shares(crews, progress));
+    Supplier<List<CrewLimit>> judged =
+        () -> sure.of(screened.get(), crews -> shares(crews, progress));
+    return new JudgedLimits(
+        () -> {
+          screened.get().forEach(limit -> addRow(sure, limit, adults));
+          return judged.get();
+        },
+        rows -> {
+          screened.get().stream()
+              .limit(rows.size())
+              .forEach(limit -> addSeatings(sure, limit, adults, s -> !carriesExtra(limit, s)));
+          return judged.get();
+        });
   }
 
-  /** The seatings for lighter people, first the one in which extra weight is carried. */
-  private static Stream<Lighter> heaviestFirst(CrewLimit limit) {
-    return limit.lighter().stream()
+  /** What decides the load with so many people. */
+  private void addRow(SureLimits sure, CrewLimit limit, int adults) {
+    Limits.Crew judged = limits.crew(adults);
+    List<DoubleFunction<? extends CrewCase>> crews = worst.heaviest(limit);
+    if (limit.people() <= judged.people()) {
+      sure.addMass(limit, judged.each(), crews);
+    } else {
+      sure.addUncertainMass(limit, limits.least(limit.people(), adults), crews);
+    }
+    addSeatings(sure, limit, adults, seating -> carriesExtra(limit, seating));
+    if (limit.extraMass() >= 1) {
+      worst.laden(limit).ifPresent(crew -> sure.addExtra(limit, crew::carrying));
+    }
+  }
+
+  private void addSeatings(
+      SureLimits sure, CrewLimit limit, int adults, Predicate<Lighter> wanted) {
+    double least = limits.least(limit.people(), adults);
+    limit.lighter().stream()
         .sorted(
-            Comparator.comparing((Lighter l) -> !l.places().equals(limit.extraSeating()))
-                .thenComparing(Comparator.comparingDouble(Lighter::massLimit).reversed()));
+            Comparator.comparing((Lighter seating) -> !carriesExtra(limit, seating))
+                .thenComparing(Comparator.comparingDouble(Lighter::massLimit).reversed()))
+        .limit(SEATINGS)
+        .filter(wanted)
+        .forEach(seating -> sure.addSeating(limit, seating, least, worst.heaviest(seating)));
+  }
+
+  private static boolean carriesExtra(CrewLimit limit, Lighter seating) {
+    return seating.places().equals(limit.extraSeating());
   }
 
   /** To second order. */

@@ -4,8 +4,11 @@ import static thwartwise.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thwartwise.advice.Progress;
+import thwartwise.boat.Boat;
+import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.NamedPerson;
 import thwartwise.crew.Recommendation;
@@ -20,22 +23,26 @@ import thwartwise.rules.RuleBook;
 class NamedCrewJudgementTest {
   private static final List<Integer> HEARD = new ArrayList<>();
 
-  private static final SpreadJudgement CANOE =
-      (SpreadJudgement)
-          Inspection.judgedWithoutAdvice(
-              PlainHulls.canoe(),
-              RuleBook.of(RuleSetFile.cautiousDefault()),
-              RuleSetFile.measuringSpreads(),
-              PlainHulls.TODAY,
-              new Progress() {
-                @Override
-                public void at(Stage stage, int done, int of) {}
+  private static final SpreadJudgement CANOE = judged(PlainHulls.canoe());
+  private static final List<Integer> HEARD_OF_CANOE = List.copyOf(HEARD);
 
-                @Override
-                public void carries(int adults) {
-                  HEARD.add(adults);
-                }
-              });
+  private static SpreadJudgement judged(Boat boat) {
+    return (SpreadJudgement)
+        Inspection.judgedWithoutAdvice(
+            boat,
+            RuleBook.of(RuleSetFile.cautiousDefault()),
+            RuleSetFile.measuringSpreads(),
+            PlainHulls.TODAY,
+            new Progress() {
+              @Override
+              public void at(Stage stage, int done, int of) {}
+
+              @Override
+              public void carries(int adults) {
+                HEARD.add(adults);
+              }
+            });
+  }
 
   private static List<NamedPerson> two(double each) {
     return List.of(
@@ -86,7 +93,7 @@ class NamedCrewJudgementTest {
 
   @Test
   void the_number_of_adults_that_is_heard_first_is_the_one_recommended() {
-    assertThat(HEARD).containsExactly(CANOE.judgedByCrew().recommendation().people());
+    assertThat(HEARD_OF_CANOE).containsExactly(CANOE.judgedByCrew().recommendation().people());
   }
 
   @Test
@@ -94,5 +101,44 @@ class NamedCrewJudgementTest {
     double load = CANOE.judgedByCrew().recommendation().load();
     double kit = CANOE.inspection().model().boat().kitMass();
     assertThat(CANOE.seats(two(Math.ceil((load - kit) / 2) + 1)).allMayGo()).isFalse();
+  }
+
+  @Test
+  void other_people_aboard_are_judged_as_in_a_boat_judged_from_the_start() {
+    List<Person> aboard =
+        List.of(new Person("Ann", 80, PlainHulls.canoe().places().get(0).name(), 0));
+    SpreadJudgement alike = (SpreadJudgement) CANOE.withAboard(aboard);
+    SpreadJudgement fresh = judged(PlainHulls.canoe().withAboard(aboard));
+    assertThat(alike.judgedByCrew().recommendation())
+        .isEqualTo(fresh.judgedByCrew().recommendation());
+    assertThat(outcomes(alike)).isEqualTo(outcomes(fresh)).isNotEqualTo(outcomes(CANOE));
+    assertThat(shares(alike)).isEqualTo(shares(fresh));
+  }
+
+  private static List<Double> shares(SpreadJudgement judged) {
+    return IntStream.range(0, 3)
+        .mapToObj(people -> judged.spread().orElseThrow().share(people))
+        .toList();
+  }
+
+  private static List<String> outcomes(SpreadJudgement judged) {
+    return judged.report().findings().stream()
+        .map(f -> f.question() + " " + f.loadCase().kind() + " " + f.outcome())
+        .toList();
+  }
+
+  @Test
+  void what_is_heard_first_has_the_kilograms_of_the_record() {
+    Recommendation first = CANOE.judgedByCrew().recommendation();
+    Recommendation recorded = CANOE.recorded().recommendation();
+    assertThat(recorded.load()).isEqualTo(first.load());
+    assertThat(recorded.crew()).isEqualTo(first.crew());
+    assertThat(masses(recorded)).isEqualTo(masses(first));
+  }
+
+  private static List<List<Double>> masses(Recommendation recommendation) {
+    return recommendation.crewLimits().stream()
+        .map(limit -> List.of(limit.massLimit(), limit.extraMass()))
+        .toList();
   }
 }

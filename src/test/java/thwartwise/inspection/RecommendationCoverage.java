@@ -42,6 +42,7 @@ import thwartwise.plausibility.PlausibilityFinding;
 import thwartwise.plausibility.PlausibilityFinding.PlausibilityId;
 import thwartwise.rules.RuleBook;
 import thwartwise.rules.RuleSet;
+import thwartwise.spread.CaseFigures;
 import thwartwise.spread.MeasuringErrors;
 
 /**
@@ -105,15 +106,16 @@ final class RecommendationCoverage {
       BalanceCache balances = new BalanceCache();
       try {
         SpreadJudgement judgement =
-            SpreadJudgement.of(
-                measured,
-                widenings ->
-                    truth.exceededBy(
-                        new Inspection(model, BOOK, PlainHulls.TODAY, balances, widenings),
-                        widenings.isEmpty() ? -1 : -2),
-                SPREADS,
-                Set.of(),
-                Progress.UNHEARD);
+            new SpreadJudgement.Search(
+                    (people, widenings) ->
+                        truth.exceededBy(
+                            new Inspection(model, BOOK, PlainHulls.TODAY, balances, widenings),
+                            widenings.isEmpty() ? -1 : -2),
+                    SPREADS,
+                    Set.of(),
+                    new CaseFigures(),
+                    Progress.UNHEARD)
+                .of(measured);
         return of(judgement.judgedByCrew().recommendation());
       } catch (NotAbove ended) {
         return new Answer(ended.people, 0, 0, 0);

@@ -20,6 +20,7 @@ import org.jline.reader.UserInterruptException;
 import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
+import thwartwise.boat.Person;
 import thwartwise.crew.CrewAnswer;
 import thwartwise.crew.CrewSeating;
 import thwartwise.crew.Lazy;
@@ -62,15 +63,27 @@ final class TestShell {
 
     @Override
     public JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
-      judged.accept(boat);
-      return new ScreenedBoat(boat, rules, today);
+      return new ScreenedBoat(boat, rules, today, judged);
     }
   }
 
-  private record ScreenedBoat(Boat boat, RuleBook rules, LocalDate today) implements JudgedBoat {
+  /**
+   * @param judged hears of it
+   */
+  private record ScreenedBoat(Boat boat, RuleBook rules, LocalDate today, Consumer<Boat> judged)
+      implements JudgedBoat {
+    ScreenedBoat {
+      judged.accept(boat);
+    }
+
     @Override
     public Report report() {
       return TestShell.inspected(boat, rules, today);
+    }
+
+    @Override
+    public JudgedBoat withAboard(List<Person> people) {
+      return new ScreenedBoat(boat.withAboard(people), rules, today, judged);
     }
 
     @Override
