@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.within;
 import static thwartwise.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -11,6 +12,9 @@ import org.junit.jupiter.api.Test;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.BoxBoat;
 import thwartwise.boat.Side;
+import thwartwise.geometry.Box;
+import thwartwise.geometry.Solid;
+import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
 
 /** The way down to rest, step by step. */
@@ -57,6 +61,63 @@ class DescentTest {
                       .isTrue());
       assertThat(found.exist()).isTrue();
     }
+  }
+
+  // As foreseen: the energy drops as slope and stiffness say, within a tenth, and at both ends
+  // there
+  // are 0.05 m of metacentric height.
+  @Test
+  void only_turns_that_go_as_foreseen_are_longer_than_two_degrees_and_none_longer_than_eight() {
+    Random random = new Random(31);
+    List<Double> longer = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      RandomAfloat boat = RandomAfloat.loadedAsBoatsAre(random);
+      Equilibrium.from(
+          boat.floating(),
+          Equilibrium.UPRIGHT,
+          (before, after) -> {
+            double turn = Math.toDegrees(turned(before, after));
+            if (turn > 2 + 1e-6) {
+              longer.add(turn);
+              double foreseen =
+                  TrustRegionStep.downhill(before, turned(before, after)).expectedDrop();
+              assertThat(before.energy - after.energy)
+                  .as(boat.toString())
+                  .isCloseTo(foreseen, within(0.1 * foreseen));
+              double firm = 0.05 * boat.floating().neededVolume();
+              assertThat(before.restoring.softest()).isGreaterThan(firm);
+              assertThat(after.restoring.softest()).isGreaterThan(firm);
+            }
+          });
+    }
+    assertThat(longer).hasSizeGreaterThan(100);
+    assertThat(Collections.max(longer)).isCloseTo(8, within(1e-6));
+  }
+
+  private static double turned(HydrostaticState before, HydrostaticState after) {
+    Vector3 up = before.plane.up();
+    return Math.atan2(up.cross(after.plane.up()).norm(), up.dot(after.plane.up()));
+  }
+
+  // The weight to port leans her that way until a board out there holds her; three degrees farther
+  // it is well under and she goes over. From six degrees, before the board touches, a turn of eight
+  // ends past it, and lower.
+  @Test
+  void a_boat_leans_on_a_board_that_a_longer_turn_would_leap_over() {
+    List<Lift> lifts =
+        List.of(bar(0, 0.6, 0, 0.4), bar(-0.95, 0.16, 0.05, 0.3), bar(1.45, 0.24, 0.44, 0.08));
+    FloatingBody boat = new FloatingBody(640, Vector3.of(2, 0.1, 0.58), lifts, 1000);
+    Pose leaning = SlowEquilibrium.from(boat).worst().orElseThrow();
+    Equilibria found = Equilibrium.from(boat);
+    assertThat(Math.toDegrees(leaning.heel())).isCloseTo(-11.1, within(0.1));
+    assertThat(found.reached()).hasSize(1);
+    assertThat(found.worst().orElseThrow().heel()).isCloseTo(leaning.heel(), within(1e-6));
+  }
+
+  /** Four metres long; its middle line, breadth, bottom and depth, m. */
+  private static Lift bar(double y, double breadth, double z, double depth) {
+    Span across = new Span(y - breadth / 2, y + breadth / 2);
+    return new Lift(Solid.block(new Box(new Span(0, 4), across, new Span(z, z + depth))), 1);
   }
 
   @Test
