@@ -10,6 +10,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Body;
 import thwartwise.boat.Loading;
@@ -67,24 +68,14 @@ class EquilibriumTwoWaysTest {
 
   @Test
   void boats_with_a_measurement_moved_rest_as_from_upright_next_to_the_one_as_measured() {
-    Random random = new Random(SEED);
-    int near = 0;
-    for (int i = 0; i < BOATS; i++) {
-      RandomAfloat boat = RandomAfloat.loadedAsBoatsAre(random);
-      NearBalances measured = new NearBalances(Optional.empty());
-      Equilibrium.until(boat.floating(), OVER, new LiftKey(boat, "dry"), measured);
-      for (int move = 0; move < LOADS; move++) {
-        NearBalances known = new NearBalances(Optional.of(measured));
-        LiftKey key = new LiftKey(List.of(boat, move), "dry");
-        FloatingBody moved = builtOtherwise(boat.floating(), random);
-        near += Equilibrium.nextTo(known, moved, OVER, key).isPresent() ? 1 : 0;
-        cutShortAlike(
-            Equilibrium.until(moved, OVER, key, known),
-            SlowEquilibrium.until(moved, OVER),
-            "boat " + i + ", move " + move + ": " + boat);
-      }
-    }
-    assertThat(near).isGreaterThan(BOATS * LOADS / 5);
+    nextToMeasured(
+        BOATS, RandomAfloat::loadedAsBoatsAre, EquilibriumTwoWaysTest::loadedOtherwise, 0.6);
+  }
+
+  @Test
+  void swamped_boats_with_a_measurement_moved_rest_as_from_upright_next_to_the_one_as_measured() {
+    nextToMeasured(
+        BOATS / 2, SwampedPropertiesTest::swamped, EquilibriumTwoWaysTest::seatedOtherwise, 0.2);
   }
 
   @Test
@@ -220,6 +211,36 @@ class EquilibriumTwoWaysTest {
     }
     assertThat(bowls).isGreaterThan(BOATS * LOADS / 5);
     assertThat((double) near).isGreaterThan(mostly * bowls);
+  }
+
+  /** Each boat with several loads as measured, and one of these with each measurement moved. */
+  private static <T> void nextToMeasured(
+      int count,
+      Function<Random, T> boats,
+      BiFunction<T, Random, FloatingBody> otherwise,
+      double mostly) {
+    Random random = new Random(SEED);
+    int near = 0;
+    for (int i = 0; i < count; i++) {
+      T boat = boats.apply(random);
+      LiftKey key = new LiftKey(boat, i);
+      NearBalances measured = new NearBalances(Optional.empty());
+      Random other = new Random(i);
+      List<FloatingBody> loads =
+          Stream.generate(() -> otherwise.apply(boat, other)).limit(LOADS).toList();
+      loads.forEach(load -> Equilibrium.keeping(load, OVER, false, key, measured));
+      for (int load = 0; load < LOADS; load++) {
+        NearBalances known = new NearBalances(Optional.of(measured));
+        LiftKey moved = new LiftKey(List.of(boat, load), i);
+        FloatingBody floating = builtOtherwise(loads.get(load), other);
+        near += Equilibrium.nextTo(known, floating, OVER, moved).isPresent() ? 1 : 0;
+        cutShortAlike(
+            Equilibrium.until(floating, OVER, moved, known),
+            SlowEquilibrium.until(floating, OVER),
+            "boat " + i + ", load " + load + ", moved: " + boat);
+      }
+    }
+    assertThat((double) near).isGreaterThan(mostly * count * LOADS);
   }
 
   private static FloatingBody swamped(Loading loading) {
