@@ -69,7 +69,7 @@ class MovedMeasurementTest {
   void every_check_answers_as_for_the_boat_by_itself(
       double hull, double anchor, double width, double helm) {
     BalanceCache balances = new BalanceCache();
-    LoadedBoat measured = loaded(boat(90, 6, 1.3), 80).remembering(balances);
+    LoadedBoat measured = loaded(boat(90, 6, 1.3), 80).remembering(balances).fromUpright();
     CautiousChecks.of(RULES, measured.model()).forEach(check -> check.confirmedReadings(measured));
     LoadedBoat alone = loaded(boat(hull, anchor, width), helm);
     LoadedBoat moved = alone.remembering(balances.moved());
