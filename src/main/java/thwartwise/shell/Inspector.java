@@ -123,8 +123,7 @@ final class Inspector {
   }
 
   /** Shows the progress, and passes the first answer on between two updates of that line. */
-  private record HeardAnswer(ProgressLine line, Consumer<Report> reader)
-      implements InspectionProgress {
+  record HeardAnswer(ProgressLine line, Consumer<Report> reader) implements InspectionProgress {
     @Override
     public void at(Stage stage, int done, int of) {
       line.at(stage, done, of);

@@ -22,7 +22,7 @@ import thwartwise.rules.RuleSet;
 /**
  * The crews found for random boats against every check asked in full, one by one and without a
  * cache: as many adults, and for each number of people the same mass to 0.1 kg. {@code
- * -Dtwo.ways.crews=300} tries more boats.
+ * -Dtwo.ways.crews=300} tries more boats. Boats of every kind do not all carry alike.
  */
 class RandomCrewsByForceTest {
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
@@ -43,7 +43,9 @@ class RandomCrewsByForceTest {
             .mapToObj(i -> otherwise(PLAIN.get(i % PLAIN.size()), random))
             .toList();
     int[] carried = boats.parallelStream().mapToInt(RandomCrewsByForceTest::alike).toArray();
-    assertThat(IntStream.of(carried).distinct().count()).isGreaterThan(1);
+    if (BOATS >= PLAIN.size()) {
+      assertThat(IntStream.of(carried).distinct().count()).isGreaterThan(1);
+    }
   }
 
   /** Compares one boat; returns how many adults it carries. */

@@ -5,9 +5,18 @@ import static thwartwise.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thwartwise.advice.Progress;
 import thwartwise.advice.Progress.Stage;
+import thwartwise.checks.Outcome;
+import thwartwise.checks.Role;
+import thwartwise.files.rules.RuleSetFile;
+import thwartwise.record.SampleBoats;
+import thwartwise.rules.RuleBook;
+import thwartwise.shell.Inspector.HeardAnswer;
 
 class ProgressLineTest {
   private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
@@ -88,6 +97,33 @@ class ProgressLineTest {
     assertThat(shown()).startsWith("Moving each measurement");
     line.showAdults(0);
     assertThat(shown()).startsWith("Moving each measurement");
+  }
+
+  @Test
+  void an_inspection_shows_the_adults_in_its_line_and_no_other_command_does() {
+    now += 1_000_000_000;
+    Progress ofAnotherCommand = line;
+    ofAnotherCommand.carries(2);
+    assertThat(shown()).isEqualTo("Setting the pages (Ctrl-C stops it)");
+    new HeardAnswer(line, unread -> {}).carries(2);
+    assertThat(shown()).isEqualTo("Two adults; now the kilograms (Ctrl-C stops it)");
+  }
+
+  @Test
+  void an_inspection_reports_its_progress_to_such_a_line() {
+    List<Progress> heard = new ArrayList<>();
+    Inspector inspector =
+        new Inspector(
+            (boat, rules, today, progress) -> {
+              heard.add(progress);
+              return MadeUpReports.with(Role.LIMITS_CREW, Outcome.MEETS);
+            },
+            (inspection, number, corrects) -> List.of(),
+            TestShell.NOON,
+            new ProgramVersion("9.9"));
+    inspector.inspect(
+        SampleBoats.plain(), Optional.empty(), RuleBook.of(RuleSetFile.cautiousDefault()));
+    assertThat(heard).hasSize(1).allMatch(HeardAnswer.class::isInstance);
   }
 
   private String shown() {
