@@ -40,6 +40,9 @@ public final class Equilibrium {
    */
   private static final double LAST_TURN = 3e-5;
 
+  /** The same where it only matters that figures are far from their limits, rad and m. */
+  private static final double ROUGH_LAST_TURN = 2e-3;
+
   private static final double SHORTEST_TURN = 1e-12;
   private static final double MOMENT_TOLERANCE = 1e-11;
   private static final int MOST_TURNS = 600;
@@ -76,7 +79,10 @@ public final class Equilibrium {
   private final FloatingBody floating;
   private final BiConsumer<HydrostaticState, HydrostaticState> stepped;
   private final Predicate<WaterPlane> over;
-  private final boolean hurried;
+
+  /** The longest last turn whose result need not be computed, rad; 0 where every turn's is. */
+  private final double lastTurn;
+
   private final Immersion immersion = new Immersion();
 
   /** The least stiffness so far, m of metacentric height. */
@@ -84,18 +90,18 @@ public final class Equilibrium {
 
   private Equilibrium(
       FloatingBody floating, BiConsumer<HydrostaticState, HydrostaticState> stepped) {
-    this(floating, stepped, plane -> false, false);
+    this(floating, stepped, plane -> false, 0);
   }
 
   private Equilibrium(
       FloatingBody floating,
       BiConsumer<HydrostaticState, HydrostaticState> stepped,
       Predicate<WaterPlane> over,
-      boolean hurried) {
+      double lastTurn) {
     this.floating = floating;
     this.stepped = stepped;
     this.over = over;
-    this.hurried = hurried;
+    this.lastTurn = lastTurn;
   }
 
   /** Every pose reached from upright and from a nudge to each side. */
@@ -132,11 +138,7 @@ public final class Equilibrium {
       return new Found(Equilibria.none(Equilibria.Ending.SINKS), Optional.empty());
     }
     Equilibrium search = new Equilibrium(floating, (from, to) -> {});
-    Optional<HydrostaticState> first =
-        before
-            .flatMap(known -> known.filled(floating, search.immersion))
-            .flatMap(start -> search.settle(start, Optional.empty()))
-            .or(() -> search.settle(UPRIGHT, Double.NaN));
+    Optional<HydrostaticState> first = search.first(before);
     return new Found(
         first
             .map(balance -> search.nudged(balance, NUDGES, pose -> false))
@@ -145,7 +147,32 @@ public final class Equilibrium {
   }
 
   /**
-   * The same for a question that an unstable pose answers, and so does a boat that goes over.
+   * A balance that the nudges would begin at.
+   *
+   * @param here a state so near to it that it is known to a tenth of a degree and a millimetre
+   * @param pose the balance, to first order
+   */
+  record Rough(HydrostaticState here, Pose pose) {}
+
+  /** The first balance of {@link #found}, roughly and without nudges. */
+  static Optional<Rough> rough(FloatingBody floating, Optional<HydrostaticState> before) {
+    if (!(floating.liftVolume() > floating.neededVolume())) {
+      return Optional.empty();
+    }
+    Equilibrium search =
+        new Equilibrium(floating, (from, to) -> {}, plane -> false, ROUGH_LAST_TURN);
+    return search.first(before).map(here -> new Rough(here, search.pose(here)));
+  }
+
+  private Optional<HydrostaticState> first(Optional<HydrostaticState> before) {
+    return before
+        .flatMap(known -> known.filled(floating, immersion))
+        .flatMap(start -> settle(start, Optional.empty()))
+        .or(() -> settle(UPRIGHT, Double.NaN));
+  }
+
+  /**
+   * Every pose for a question that an unstable pose answers, and so does a boat that goes over.
    * Nothing is searched after the first such pose, and a boat that goes over on its way down is not
    * followed to its rest; the pose it passed stands for it.
    *
@@ -155,7 +182,7 @@ public final class Equilibrium {
     if (!(floating.liftVolume() > floating.neededVolume())) {
       return Equilibria.none(Equilibria.Ending.SINKS);
     }
-    return new Equilibrium(floating, (before, after) -> {}, over, true).untilOver();
+    return new Equilibrium(floating, (before, after) -> {}, over, LAST_TURN).untilOver();
   }
 
   /**
@@ -187,7 +214,7 @@ public final class Equilibrium {
     Equilibrium search =
         whole
             ? new Equilibrium(floating, (before, after) -> {})
-            : new Equilibrium(floating, (before, after) -> {}, over, true);
+            : new Equilibrium(floating, (before, after) -> {}, over, LAST_TURN);
     Equilibria found =
         whole ? search.search(UPRIGHT, Double.NaN, NUDGES, pose -> false) : search.untilOver();
     if (search.wentDownOneBowl(found, over)) {
@@ -200,7 +227,7 @@ public final class Equilibrium {
   static Optional<Pose> nextTo(
       NearBalances known, FloatingBody floating, Predicate<WaterPlane> over, LiftKey boat) {
     return floating.liftVolume() > floating.neededVolume()
-        ? new Equilibrium(floating, (before, after) -> {}, over, true)
+        ? new Equilibrium(floating, (before, after) -> {}, over, LAST_TURN)
             .nearest(known.near(boat, floating))
         : Optional.empty();
   }
@@ -322,7 +349,7 @@ public final class Equilibrium {
   /** Every pose reached from a nudge to each side of a balance. */
   private Equilibria nudged(HydrostaticState first, double[][] nudges, Predicate<Pose> decides) {
     List<Pose> reached = new ArrayList<>();
-    boolean oneBowl = hurried && softest > SOFT;
+    boolean oneBowl = lastTurn > 0 && softest > SOFT;
     for (double[] nudge : nudges) {
       if (oneBowl && isTowardUpright(first, nudge[0])) {
         continue;
@@ -406,7 +433,7 @@ public final class Equilibrium {
       if (arrived && here.isSettled()) {
         return Optional.of(here);
       }
-      if (hurried && isNearlyThere(here)) {
+      if (isNearlyThere(here)) {
         return Optional.of(here);
       }
       TrustRegionStep step = TrustRegionStep.downhill(here, radius);
@@ -432,14 +459,15 @@ public final class Equilibrium {
   }
 
   /** Whether one last turn, too short to compute its result, ends in a balance. */
-  private static boolean isNearlyThere(HydrostaticState here) {
-    return here.isSettled(LAST_TURN)
+  private boolean isNearlyThere(HydrostaticState here) {
+    return lastTurn > 0
+        && here.isSettled(lastTurn)
         && here.pose().stable()
-        && TrustRegionStep.downhill(here, LONGEST_TURN).size() <= LAST_TURN;
+        && TrustRegionStep.downhill(here, LONGEST_TURN).size() <= lastTurn;
   }
 
   private Pose pose(HydrostaticState end) {
-    return hurried && isNearlyThere(end)
+    return isNearlyThere(end)
         ? end.poseAfter(TrustRegionStep.downhill(end, LONGEST_TURN))
         : end.pose();
   }

@@ -28,6 +28,18 @@ final class FillingBoat {
   }
 
   /**
+   * The balance with a volume of water, m³, roughly and without nudges; none where it is not
+   * upright and stable.
+   */
+  Optional<Pose> roughly(double volume) {
+    Optional<Equilibrium.Rough> rough =
+        Equilibrium.rough(water.in(bay, volume), before)
+            .filter(found -> found.pose().isUpright() && found.pose().stable());
+    before = rough.map(Equilibrium.Rough::here).or(() -> before);
+    return rough.map(Equilibrium.Rough::pose);
+  }
+
+  /**
    * The height of the water inside above a point, m, with the volume asked about last and at a pose
    * then; empty when there is none.
    */

@@ -3,7 +3,6 @@ package thwartwise.afloat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import thwartwise.boat.BoatModel;
@@ -29,7 +28,7 @@ public final class LooseWater {
   private final BoatModel model;
   private final List<Box> standing = new ArrayList<>();
   private final Map<Bay, List<Lift>> holds = new ConcurrentHashMap<>();
-  private final Map<LimitsAsked, WaterLimitsSearch.Found> limits = new ConcurrentHashMap<>();
+  private final Map<LimitsAsked, WaterLimits> limits = new ConcurrentHashMap<>();
 
   private record LimitsAsked(Bay bay, List<FloodPoint> edges, double enough) {}
 
@@ -73,13 +72,13 @@ public final class LooseWater {
    * The volume that the boat stands, computed once.
    *
    * @param enough a volume at or above this is reported as this, m³
-   * @param near the answer for the same boat with slightly different measurements
+   * @param roughly whether it is for a boat with a measurement moved, of which fillings that are
+   *     harmless need only be nearly known
    */
-  public WaterLimitsSearch.Found limits(
-      Bay bay, List<FloodPoint> edges, double enough, Optional<WaterLimitsSearch.Found> near) {
+  public WaterLimits limits(Bay bay, List<FloodPoint> edges, double enough, boolean roughly) {
     return limits.computeIfAbsent(
         new LimitsAsked(bay, edges, enough),
-        a -> WaterLimitsSearch.of(enough, this, bay, edges, near));
+        a -> WaterLimitsSearch.of(enough, this, bay, edges, roughly));
   }
 
   /**

@@ -1,7 +1,6 @@
 package thwartwise.afloat;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import thwartwise.boat.MethodAssumption;
 import thwartwise.hull.FloodPoint;
@@ -26,8 +25,7 @@ public record WaterLimits(OptionalDouble edgeUnder, String edgeAt, OptionalDoubl
 
   /** The limits of one bay, found by adding a few litres at a time, then an ever larger share. */
   public static WaterLimits of(LooseWater water, Bay bay, List<FloodPoint> edges) {
-    return WaterLimitsSearch.of(Double.POSITIVE_INFINITY, water, bay, edges, Optional.empty())
-        .limits();
+    return WaterLimitsSearch.of(Double.POSITIVE_INFINITY, water, bay, edges, false);
   }
 
   /** The lesser of both; empty when there is neither. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import thwartwise.hull.FloodPoint;
 
@@ -14,7 +13,7 @@ import thwartwise.hull.FloodPoint;
  * The search for the loose water that a boat stands: a few litres at a time, then an ever larger
  * share, until the first edge is under. Not thread-safe.
  */
-public final class WaterLimitsSearch {
+final class WaterLimitsSearch {
   private static final double STEP = 0.01;
   private static final double GROWTH = 0.15;
   private static final double TOLERANCE = 0.0001;
@@ -22,41 +21,28 @@ public final class WaterLimitsSearch {
   /** Between two fillings so near there is seldom one of those that halving ends at. */
   private static final double FINE = TOLERANCE / 30;
 
-  /** A measurement that is off by its spread moves an edge by less (judgement), m. */
+  /** The height of an edge, m, that no nudge of a degree brings under. */
   private static final double HIGH = 0.04;
 
-  /** It changes a metacentric height by less (judgement), m. */
+  /** A metacentric height, m, that no nudge of a degree overcomes. */
   private static final double STIFF = 0.15;
 
-  /** It changes the heel that loose water causes by less (judgement), rad. */
-  private static final double HEELED = WaterLimits.LIES_OVER / 3;
+  /** A heel by loose water that is far from the greatest, rad. */
+  private static final double HEELED = WaterLimits.LIES_OVER / 2;
 
   private final double enough;
   private final List<FloodPoint> edges;
-  private final Optional<Found> near;
+  private final boolean roughly;
   private final FillingBoat boat;
   private final Map<Double, Equilibria> known = new HashMap<>();
   private final List<Double> fillings;
   private final Equilibria dry;
-  private final List<Boolean> harmless = new ArrayList<>();
-
-  /**
-   * The answer.
-   *
-   * @param harmless for each filling tried on the way, from none, whether it was far from either
-   *     limit
-   */
-  public record Found(WaterLimits limits, List<Boolean> harmless) {
-    public Found {
-      harmless = List.copyOf(harmless);
-    }
-  }
 
   private WaterLimitsSearch(
-      double enough, LooseWater water, Bay bay, List<FloodPoint> edges, Optional<Found> near) {
+      double enough, LooseWater water, Bay bay, List<FloodPoint> edges, boolean roughly) {
     this.enough = enough;
     this.edges = edges;
-    this.near = near;
+    this.roughly = roughly;
     this.boat = new FillingBoat(water, bay);
     this.fillings = fillings(water.capacity(bay) * (1 - 1e-9));
     this.dry = rest(0);
@@ -64,14 +50,12 @@ public final class WaterLimitsSearch {
 
   /**
    * @param enough a volume at or above this is reported as this or more, m³
-   * @param near the answer for the same boat with slightly different measurements: fillings that
-   *     were harmless then are not tried
+   * @param roughly whether a filling is passed over that is found harmless before the boat is
+   *     nudged
    */
-  static Found of(
-      double enough, LooseWater water, Bay bay, List<FloodPoint> edges, Optional<Found> near) {
-    WaterLimitsSearch search = new WaterLimitsSearch(enough, water, bay, edges, near);
-    WaterLimits limits = search.run();
-    return new Found(limits, search.harmless);
+  static WaterLimits of(
+      double enough, LooseWater water, Bay bay, List<FloodPoint> edges, boolean roughly) {
+    return new WaterLimitsSearch(enough, water, bay, edges, roughly).run();
   }
 
   private static List<Double> fillings(double full) {
@@ -87,17 +71,15 @@ public final class WaterLimitsSearch {
   private WaterLimits run() {
     OptionalDouble noReturn = OptionalDouble.empty();
     for (int i = 0; i < fillings.size() && before(i) < enough; i++) {
-      if (noReturn.isEmpty() && isSkipped(i)) {
-        harmless.add(true);
+      if (noReturn.isEmpty() && isHarmless(fillings.get(i))) {
         continue;
       }
       Equilibria rest = rest(fillings.get(i));
-      harmless.add(isHarmless(rest));
       if (noReturn.isEmpty() && !comesBack(rest)) {
-        noReturn = OptionalDouble.of(first(back(i, this::comesBack), this::uprightBy));
+        noReturn = OptionalDouble.of(first(i, this::uprightBy));
       }
       if (isWet(rest)) {
-        double under = first(back(i, r -> !isWet(r)), this::height);
+        double under = first(i, this::height);
         // A boat that just sinks there came back until then; one that rolls over did not.
         double latest = rest(under).exist() ? under : under - 2 * TOLERANCE;
         OptionalDouble earlier = noReturn.stream().filter(x -> x <= latest).findFirst();
@@ -107,21 +89,17 @@ public final class WaterLimitsSearch {
     return new WaterLimits(OptionalDouble.empty(), "", noReturn);
   }
 
-  /** Whether it was harmless for much the same boat. */
-  private boolean isSkipped(int filling) {
-    List<Boolean> before = near.map(Found::harmless).orElse(List.of());
-    return filling > 0 && filling < before.size() && before.get(filling);
-  }
-
-  /**
-   * The first filling at which something no longer holds: this one, or one before that was skipped.
-   */
-  private int back(int filling, Predicate<Equilibria> holds) {
-    int first = filling;
-    while (first > 0 && !holds.test(rest(fillings.get(first - 1)))) {
-      first--;
+  /** Whether a filling is far from either limit, where that is known without a nudge. */
+  private boolean isHarmless(double volume) {
+    if (!roughly || !(volume > 0)) {
+      return false;
     }
-    return first;
+    Optional<Equilibria> rest =
+        boat.roughly(volume)
+            .map(pose -> new Equilibria(List.of(pose), Equilibria.Ending.RESTS))
+            .filter(this::isHarmless);
+    rest.ifPresent(found -> known.put(volume, found));
+    return rest.isPresent();
   }
 
   private double before(int filling) {
@@ -133,8 +111,7 @@ public final class WaterLimitsSearch {
   }
 
   private boolean isHarmless(Equilibria rest) {
-    return comesBack(rest)
-        && rest.reached().stream().allMatch(p -> p.metacentricHeight() > STIFF)
+    return rest.reached().stream().allMatch(p -> p.metacentricHeight() > STIFF)
         && WaterLimits.heeled(rest, dry) < HEELED
         && height(rest) > HIGH;
   }

@@ -26,7 +26,6 @@ import thwartwise.afloat.Pool;
 import thwartwise.afloat.RightingCurve;
 import thwartwise.afloat.Swamping;
 import thwartwise.afloat.WaterLimits;
-import thwartwise.afloat.WaterLimitsSearch;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Body;
 import thwartwise.boat.Kit;
@@ -512,11 +511,7 @@ public final class LoadedBoat {
    */
   public WaterLimits waterLimits(Bay bay, double enough) {
     double asked = hurried ? enough : Double.POSITIVE_INFINITY;
-    return search(
-            bay.name(),
-            WaterLimitsSearch.Found.class,
-            near -> looseWater().limits(bay, edges(), asked, near))
-        .limits();
+    return looseWater().limits(bay, edges(), asked, isOfMovedBoat());
   }
 
   /**
