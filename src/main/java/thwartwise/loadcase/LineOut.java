@@ -5,6 +5,7 @@ import java.util.function.DoubleFunction;
 import thwartwise.afloat.Equilibria;
 import thwartwise.afloat.EquilibriumUnderForces.Force;
 import thwartwise.afloat.Gravity;
+import thwartwise.afloat.Pose;
 import thwartwise.boat.BoatModel;
 import thwartwise.boat.Cleat;
 import thwartwise.boat.Loading;
@@ -28,6 +29,9 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
 
   /** Tolerance of the search for a pull, N. */
   private static final double TOLERANCE = 10;
+
+  private static final DryStepSearch.Trial NO_EQUILIBRIUM =
+      new DryStepSearch.Trial(Double.NaN, Vector3.of(0, 0, 1), 0);
 
   /** Cleats in one half of the boat; without a stated one, the middle of the rail at that end. */
   public static List<LineOut> of(RuleSet rules, LoadedBoat boat, boolean astern) {
@@ -79,7 +83,7 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /** The same with the line leading out over one side, to port (1) or starboard (−1). */
-  private LoadedBoat pullingAbeam(LoadedBoat boat, double newtons, double side) {
+  LoadedBoat pullingAbeam(LoadedBoat boat, double newtons, double side) {
     return pulling(boat, newtons, new Force(cleat.at(), 0, side * newtons));
   }
 
@@ -119,9 +123,9 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
   }
 
   /**
-   * The level pull at which water first comes in or the boat has no stable equilibrium, N, lying
-   * end on to a current that raises the water at that end. For a hurried boat the answer only says
-   * whether it is at least {@code enough}.
+   * The level pull at which water first comes in or the boat first has no stable equilibrium, N,
+   * lying end on to a current that raises the water at that end. For a hurried boat the answer only
+   * says whether it is at least {@code enough}.
    */
   public double greatest(LoadedBoat boat, double enough) {
     StreamHead head = StreamHead.of(rules, boat.model().form(), astern);
@@ -161,14 +165,22 @@ public record LineOut(RuleSet rules, Cleat cleat, boolean astern) {
     double step = rules.value("greatest-pull") / most;
     DryStepSearch last =
         new DryStepSearch(
-            k -> height(pulled.apply(k * step), head),
+            trial(boat, head),
+            k -> trial(pulled.apply(k * step), head),
             most,
             (dry, wet) -> dry * step >= asked || wet * step <= asked);
     return step * boat.search(search, DryStepSearch.Found.class, last::from).step();
   }
 
-  /** The height of the lowest edge; not a number where the boat has no stable equilibrium. */
-  private static double height(LoadedBoat boat, StreamHead head) {
-    return LowestEdge.of(boat.atRest(), boat, head).height().orElse(Double.NaN);
+  private static DryStepSearch.Trial trial(LoadedBoat boat, StreamHead head) {
+    Equilibria rest = boat.atRest();
+    double height = LowestEdge.of(rest, boat, head).height().orElse(Double.NaN);
+    return rest.worst()
+        .map(pose -> new DryStepSearch.Trial(height, pose.plane().up(), stiffness(pose)))
+        .orElse(NO_EQUILIBRIUM);
+  }
+
+  private static double stiffness(Pose pose) {
+    return pose.restoring().softest() / pose.neededVolume();
   }
 }

@@ -4,9 +4,12 @@ import static thwartwise.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import thwartwise.geometry.Vector3;
 import thwartwise.loadcase.DryStepSearch.Found;
+import thwartwise.loadcase.DryStepSearch.Trial;
 
 /** Against trying every step, which needs no method. */
 class DryStepSearchTest {
@@ -35,13 +38,23 @@ class DryStepSearchTest {
   }
 
   private Found found(IntToDoubleFunction edge, Optional<Found> nearly) {
+    return foundOf(k -> stiff(edge.applyAsDouble(k)), nearly);
+  }
+
+  /** The same for a boat of which more than its edge is known. */
+  private Found foundOf(IntFunction<Trial> boat, Optional<Found> nearly) {
     tried = 0;
-    IntToDoubleFunction counted =
+    IntFunction<Trial> counted =
         k -> {
           tried++;
-          return edge.applyAsDouble(k);
+          return boat.apply(k);
         };
-    return new DryStepSearch(counted, MOST, NEVER).from(nearly);
+    return new DryStepSearch(boat.apply(0), counted, MOST, NEVER).from(nearly);
+  }
+
+  /** A boat that stays upright and stiff. */
+  private static Trial stiff(double height) {
+    return new Trial(height, Vector3.of(0, 0, 1), 1);
   }
 
   @Test
@@ -80,10 +93,49 @@ class DryStepSearchTest {
     for (int i = 0; i < 500; i++) {
       IntToDoubleFunction edge = edge(random);
       int told =
-          new DryStepSearch(edge, MOST, (dry, wet) -> dry >= enough || wet <= enough)
+          new DryStepSearch(
+                  stiff(1),
+                  k -> stiff(edge.applyAsDouble(k)),
+                  MOST,
+                  (dry, wet) -> dry >= enough || wet <= enough)
               .from(Optional.empty())
               .step();
       assertThat(told >= enough).isEqualTo(everyStep(edge) >= enough);
+    }
+  }
+
+  /**
+   * A boat that heels ever faster and has no equilibrium from one step up to another, from where it
+   * lies on farther over; soft near the gap.
+   */
+  private static IntFunction<Trial> gap(SplittableRandom random) {
+    int lost = random.nextInt(5, 200);
+    int found = lost + random.nextInt(1, 10);
+    double least = random.nextDouble(0.02, 0.15);
+    double heelBefore = Math.toRadians(random.nextDouble(8, 30));
+    double jump = Math.toRadians(random.nextDouble(2.5, 20));
+    double fall = random.nextDouble(0.001, 0.02);
+    return k -> {
+      if (k >= lost && k < found) {
+        return new Trial(Double.NaN, Vector3.of(0, 0, 1), 0);
+      }
+      double share = (double) k / lost;
+      double heel = k < lost ? heelBefore * share * share : heelBefore + jump + 0.01 * (k - found);
+      double height = k < lost ? 0.5 - 0.4 * share * share : 0.05 - fall * (k - found);
+      double stiffness = k < lost ? 0.5 * (1 - share) + least : least;
+      return new Trial(height, Vector3.of(0, Math.sin(heel), Math.cos(heel)), stiffness);
+    };
+  }
+
+  @Test
+  void a_gap_without_an_equilibrium_ends_it_although_a_greater_pull_has_one() {
+    SplittableRandom random = new SplittableRandom(4);
+    for (int i = 0; i < 2000; i++) {
+      IntFunction<Trial> boat = gap(random);
+      int last = everyStep(k -> boat.apply(k).height());
+      assertThat(foundOf(boat, Optional.empty()).step()).isEqualTo(last);
+      Found other = new Found(random.nextInt(MOST + 1), random.nextDouble(-0.001, 0.02));
+      assertThat(foundOf(boat, Optional.of(other)).step()).isEqualTo(last);
     }
   }
 }
