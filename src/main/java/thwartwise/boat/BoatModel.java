@@ -89,7 +89,10 @@ public final class BoatModel {
         .map(ChecklistEffects::of)
         .filter(bound -> ChecklistEffects.isChanged(ChecklistEffects.of(inForce), bound))
         .forEach(fewer::add);
-    return of(ChecklistEffects.of(inForce), fewer, HullForm.of(inForce.hull()), today, HELD_UP);
+    HullForm form = HullForm.of(inForce.hull());
+    BoatModel model = of(ChecklistEffects.of(inForce), fewer, form, today, HELD_UP);
+    PlacementChecks.checkNotches(boat, form);
+    return model;
   }
 
   /**

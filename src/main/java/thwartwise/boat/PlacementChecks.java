@@ -27,6 +27,9 @@ final class PlacementChecks {
   /** How far a cleat may be beyond the ends: a ring may be at the stem or on a short bowsprit. */
   private static final double CLEAT_BEYOND_END = 0.3;
 
+  /** An opening as near to the rail as this is cut into it; a well or a case is not. */
+  private static final double EDGE = 0.1;
+
   private static final double CLEAT_BEYOND_SIDE = 0.1;
   private static final double CLEAT_ABOVE_RAIL = 0.15;
 
@@ -50,6 +53,38 @@ final class PlacementChecks {
     boat.cleats().forEach(bounds::cleat);
     boat.outfit().rowlocks().forEach(bounds::rowlocks);
     boat.aboard().forEach(p -> bounds.person(p, boat.places()));
+  }
+
+  /**
+   * Refuses a notch above the rail it is cut into: water would seem to come in later than it does.
+   * For boats as measured only; one of the two may be moved a little above the other.
+   */
+  static void checkNotches(Boat boat, HullForm form) {
+    PlacementChecks bounds = new PlacementChecks(form);
+    boat.openings().stream()
+        .filter(Opening::floodsTheBoat)
+        .filter(o -> boat.hull().decked().stream().noneMatch(d -> d.contains(o.middle().x())))
+        .forEach(o -> bounds.notch(o, form));
+  }
+
+  private void notch(Opening opening, HullForm form) {
+    Vector3 at = opening.middle();
+    Vector3 port = form.railAt(at.x(), true);
+    Vector3 starboard = form.railAt(at.x(), false);
+    double rail = Math.max(port.z(), starboard.z());
+    boolean atAnEnd =
+        at.x() < form.aftRail().get(0).x() + EDGE || at.x() > form.foreRail().get(0).x() - EDGE;
+    boolean atASide = at.y() > port.y() - EDGE || at.y() < starboard.y() + EDGE;
+    if ((atAnEnd || atASide) && at.z() > rail + TAPE) {
+      throw new UnusableBoat(
+          String.format(
+              Locale.ROOT,
+              "Opening \"%s\": its lowest edge is %.2f m up, above the rail it is cut into (%.2f m"
+                  + " there). Measure it again, straight up from the lowest point of the bottom.",
+              opening.name(),
+              at.z(),
+              rail));
+    }
   }
 
   /** Refuses a floor above the rail; checked before the places, which are above the floor. */

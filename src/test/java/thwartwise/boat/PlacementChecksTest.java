@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Filling.Seal;
@@ -12,14 +13,52 @@ import thwartwise.boat.Place.Posture;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
 import thwartwise.geometry.Vector3;
+import thwartwise.hull.HullForm;
 import thwartwise.hull.UnusableBoat;
+import thwartwise.record.SampleBoats;
 
 class PlacementChecksTest {
+  private static final Boat SKIFF = SampleBoats.plain();
 
   @Test
   void what_lies_in_the_boat_is_taken() {
     Boat boat = box(new Place("thwart", 1.5, 0.2, 0.4, 2), kit(-0.2, 0), notch(0, 0.35), List.of());
     assertThatCode(() -> model(boat)).doesNotThrowAnyException();
+  }
+
+  // Its rail rises toward the bow, so the height lies within that of the hull.
+  @Test
+  void a_notch_above_the_rail_it_is_cut_into_is_refused_and_a_well_is_not() {
+    HullForm form = model(SKIFF).form();
+    Vector3 aft = form.aftRail().get(0);
+    Vector3 side = form.railAt(1.2, true);
+    assertThatThrownBy(
+            () ->
+                model(
+                    SKIFF.withOpenings(List.of(new Opening("notch", up(aft, 0, 0.05), 0.3, true)))))
+        .isInstanceOf(UnusableBoat.class)
+        .hasMessage(
+            String.format(
+                Locale.ROOT,
+                "Opening \"notch\": its lowest edge is %.2f m up, above the rail it is cut into"
+                    + " (%.2f m there). Measure it again, straight up from the lowest point of the"
+                    + " bottom.",
+                aft.z() + 0.05,
+                aft.z()));
+    Opening oar = new Opening("oar notch", up(side, side.y(), 0.05), 0.1, false);
+    assertThatThrownBy(() -> model(SKIFF.withOpenings(List.of(oar))))
+        .isInstanceOf(UnusableBoat.class)
+        .hasMessageContaining("above the rail it is cut into");
+    for (Opening fine :
+        List.of(
+            new Opening("notch", up(aft, 0, 0), 0.3, true),
+            new Opening("centreboard case", up(side, 0, 0.05), 0.3, false))) {
+      assertThatCode(() -> model(SKIFF.withOpenings(List.of(fine)))).doesNotThrowAnyException();
+    }
+  }
+
+  private static Vector3 up(Vector3 rail, double y, double by) {
+    return Vector3.of(rail.x(), y, rail.z() + by);
   }
 
   @Test

@@ -40,6 +40,9 @@ record OpeningMeasurements(
    */
   private static final double ABOVE_RAIL = 0.3;
 
+  /** A notch that is higher floods later than the rail it is cut into. */
+  private static final String RAIL = "height of the rail there";
+
   /** The error allowed for a tape to the middle of a hatch, m. */
   private static final double LEEWAY = 0.05;
 
@@ -57,7 +60,7 @@ record OpeningMeasurements(
   /** A notch in the transom, whose position at this height is known. */
   private Opening notch(String name) {
     double y = across();
-    double z = up(outline.highest());
+    double z = up(outline.higherRailAt(outline.stations().get(0).portRail().x()), RAIL);
     return new Opening(name, Vector3.of(outline.aftEndAt(z), y, z), width(), true);
   }
 
@@ -65,7 +68,7 @@ record OpeningMeasurements(
   private Opening oarNotch(String name) {
     double x = replay.ask(along());
     double side = side();
-    double z = up(outline.highest());
+    double z = up(outline.higherRailAt(x), RAIL);
     return new Opening(name, Vector3.of(x, side * outline.railAt(x), z), width(), false);
   }
 
@@ -204,6 +207,10 @@ record OpeningMeasurements(
   }
 
   private double up(double highest) {
+    return up(highest, "height of the hull");
+  }
+
+  private double up(double highest, String bound) {
     return replay.ask(
         quantities
             .length(
@@ -222,7 +229,7 @@ record OpeningMeasurements(
                         : "From the baseline straight up to its lowest edge.")
             .show(kind.sketch())
             .why("This height is where flooding begins.")
-            .within(quantities.length(outline.lowest(), highest, "height of the hull")));
+            .within(quantities.length(outline.lowest(), highest, bound)));
   }
 
   private double width() {

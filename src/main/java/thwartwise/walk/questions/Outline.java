@@ -68,6 +68,32 @@ public record Outline(List<Station> stations) {
     return lowest;
   }
 
+  /** Height of the higher rail at x; toward an end of the boat that of its last station. */
+  double higherRailAt(double x) {
+    Station first = stations.get(0);
+    Station last = stations.get(stations.size() - 1);
+    if (x <= first.portRail().x()) {
+      return higherRail(first);
+    }
+    if (x >= last.portRail().x()) {
+      return higherRail(last);
+    }
+    double highest = lowest();
+    for (int i = 1; i < stations.size(); i++) {
+      Station a = stations.get(i - 1);
+      Station b = stations.get(i);
+      if (x >= a.portRail().x() && x <= b.portRail().x()) {
+        highest = Math.max(highest, heightBetween(a.portRail(), b.portRail(), x));
+        highest = Math.max(highest, heightBetween(a.starboardRail(), b.starboardRail(), x));
+      }
+    }
+    return highest;
+  }
+
+  private static double higherRail(Station station) {
+    return Math.max(station.portRail().z(), station.starboardRail().z());
+  }
+
   /** Height of the bottom on the middle line at x, by straight lines between stations. */
   double keelAt(double x) {
     Vector3 before = stations.get(0).port().get(0);
