@@ -131,7 +131,7 @@ public record Recommendation(
    * @param kit the mass of the kit listed, kg
    */
   public Recommendation lowered(List<CrewLimit> lower, double kit) {
-    if (withheld || lower.equals(crewLimits)) {
+    if (withheld) {
       return this;
     }
     double mass = greatest(lower, CrewLimit::mass);

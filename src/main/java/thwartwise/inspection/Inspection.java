@@ -104,7 +104,7 @@ public final class Inspection implements InspectedBoat {
     this.applied = new AppliedRules(model, book, balances);
     this.model = applied.model();
     this.rules = applied.inForce();
-    this.assessment = new CrewAssessment(model, rules, balances, widenings);
+    this.assessment = new CrewAssessment(this.model, rules, balances, widenings);
     this.limits = new Limits(assessment, rules, applied.caps());
     this.recommendation = Lazy.of(() -> applied.recommendation(limits));
     this.capacity = Lazy.of(() -> applied.capacity(limits));

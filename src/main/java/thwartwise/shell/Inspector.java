@@ -63,8 +63,8 @@ final class Inspector {
   private final ProgramVersion version;
 
   /**
-   * The report, without advice, on the boat that was inspected or judged last: several changes are
-   * usually tried on one boat.
+   * The report, without advice, on the boat that was inspected or reported on last: several changes
+   * are usually tried on one boat.
    */
   private volatile Map<AsItIs, Report> last = Map.of();
 

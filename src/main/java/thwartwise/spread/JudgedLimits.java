@@ -19,16 +19,17 @@ public final class JudgedLimits {
 
   /**
    * @param rows judges what decides the load
-   * @param more judges the other seatings for lighter people, given the limits without them
+   * @param seatings judges the other seatings for lighter people, given the limits without them
    */
-  JudgedLimits(Supplier<List<CrewLimit>> rows, Function<List<CrewLimit>, List<CrewLimit>> more) {
+  JudgedLimits(
+      Supplier<List<CrewLimit>> rows, Function<List<CrewLimit>, List<CrewLimit>> seatings) {
     this.rows = Lazy.of(rows);
-    this.withSeatings = Lazy.of(() -> more.apply(this.rows.get()));
+    this.withSeatings = Lazy.of(() -> seatings.apply(this.rows.get()));
   }
 
   /**
    * The limits with no seating for lighter people but the one in which extra weight is carried. The
-   * masses are those that the other method returns.
+   * masses are the same as with the other seatings.
    */
   public List<CrewLimit> rows() {
     return rows.get();

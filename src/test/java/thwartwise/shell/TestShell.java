@@ -68,7 +68,7 @@ final class TestShell {
   }
 
   /**
-   * @param judged hears of it
+   * @param judged is called with the boat
    */
   private record ScreenedBoat(Boat boat, RuleBook rules, LocalDate today, Consumer<Boat> judged)
       implements JudgedBoat {
