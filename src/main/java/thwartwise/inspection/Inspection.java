@@ -200,6 +200,15 @@ public final class Inspection implements InspectedBoat {
   }
 
   /**
+   * The same of a boat that was changed and not measured again: never above the bounds that it kept
+   * from before the change ({@link BoatModel#fittedOut}).
+   */
+  public static JudgedBoat judgedWithoutAdvice(
+      BoatModel changed, RuleBook book, RuleSet spreads, LocalDate today, Progress progress) {
+    return judgement(changed.boat(), changed, book, spreads, Set.of(), today, progress);
+  }
+
+  /**
    * How sure the answer is, alone. Empty for measurements that no boat can have, and for a boat
    * that the program does not cover.
    *
@@ -222,7 +231,17 @@ public final class Inspection implements InspectedBoat {
       Set<InputKind> better,
       LocalDate today,
       Progress progress) {
-    BoatModel model = BoatModel.of(boat, today);
+    return judgement(boat, BoatModel.of(boat, today), book, spreads, better, today, progress);
+  }
+
+  private static SpreadJudgement judgement(
+      Boat measured,
+      BoatModel model,
+      RuleBook book,
+      RuleSet spreads,
+      Set<InputKind> better,
+      LocalDate today,
+      Progress progress) {
     BalanceCache balances = new BalanceCache();
     return new SpreadJudgement.Search(
             (people, widenings) ->
@@ -231,7 +250,7 @@ public final class Inspection implements InspectedBoat {
             better,
             new CaseFigures(),
             progress)
-        .of(boat);
+        .of(measured);
   }
 
   SpreadAssessment spread(

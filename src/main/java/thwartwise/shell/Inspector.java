@@ -17,6 +17,7 @@ import thwartwise.archive.NewRecord;
 import thwartwise.archive.NewRecord.SavedRecord;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.files.rules.RuleSetFile;
 import thwartwise.inspection.Inspection;
 import thwartwise.inspection.InspectionProgress;
@@ -38,6 +39,13 @@ final class Inspector {
     default JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
       return Inspection.judgedWithoutAdvice(
           boat, rules, RuleSetFile.measuringSpreads(), today, progress);
+    }
+
+    /** The same for a boat that was changed. */
+    default JudgedBoat judged(
+        BoatModel changed, RuleBook rules, LocalDate today, Progress progress) {
+      return Inspection.judgedWithoutAdvice(
+          changed, rules, RuleSetFile.measuringSpreads(), today, progress);
     }
   }
 
@@ -143,6 +151,11 @@ final class Inspector {
   /** The same judgement by the spread of the measurements, for callers that save nothing. */
   JudgedBoat judged(Boat boat, RuleBook rules, Progress progress) {
     return run.judged(boat, rules, today(), progress);
+  }
+
+  /** The same for a boat that was changed. */
+  JudgedBoat judged(BoatModel changed, RuleBook rules, Progress progress) {
+    return run.judged(changed, rules, today(), progress);
   }
 
   /** The report on a boat; of the boat inspected or reported on last it is kept. */

@@ -3,6 +3,8 @@ package thwartwise.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandArgument;
@@ -11,11 +13,13 @@ import org.springframework.shell.core.command.ExitStatus;
 import thwartwise.advice.Progress;
 import thwartwise.archive.Workspace;
 import thwartwise.boat.Boat;
+import thwartwise.boat.BoatModel;
 import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.crew.NamedPerson.PlannedMasses;
 import thwartwise.files.boat.BoatFile;
 import thwartwise.files.rules.RuleSetFile;
+import thwartwise.inspection.JudgedBoat;
 import thwartwise.inspection.Report;
 import thwartwise.measure.Reading;
 import thwartwise.measure.UnitFormat;
@@ -124,15 +128,25 @@ final class SupposeCommand implements ShellCommand {
 
   private Reading<Tried> tried(
       Boat boat, RuleBook book, List<Supposition> supposed, Progress progress) {
-    JudgedBoats judged = new JudgedBoats(b -> inspector.judged(b, book, progress));
+    JudgedBoats judged = new JudgedBoats();
+    Function<BoatModel, JudgedBoat> changed =
+        model -> judged.of(model.boat(), () -> inspector.judged(model, book, progress));
+    Supplier<JudgedBoat> unchanged =
+        () -> judged.of(boat, () -> inspector.judged(boat, book, progress));
     return SupposedBoat.of(
-            boat, supposed, (fitted, people) -> judged.of(fitted).seats(people), inspector.today())
-        .as(after -> tried(boat, book, after, judged));
+            boat,
+            supposed,
+            (fitted, people) -> changed.apply(fitted).seats(people),
+            inspector.today())
+        .as(
+            after -> {
+              Report with = changed.apply(after.model()).report();
+              Report asItIs = inspector.report(boat, book, () -> unchanged.get().report());
+              return tried(boat, asItIs, after, with);
+            });
   }
 
-  private Tried tried(Boat boat, RuleBook book, SupposedBoat after, JudgedBoats judged) {
-    Report with = judged.of(after.boat()).report();
-    Report asItIs = inspector.report(boat, book, () -> judged.of(boat).report());
+  private Tried tried(Boat boat, Report asItIs, SupposedBoat after, Report with) {
     Comparison comparison =
         Comparison.of(
             inspector.unsavedRecord(boat, asItIs), inspector.unsavedRecord(after.boat(), with));

@@ -19,15 +19,20 @@ import thwartwise.remedy.Change;
 import thwartwise.remedy.NamedChanges;
 
 /**
- * A boat after all changes that were to be tried.
+ * A boat after all changes that were to be tried, with the bounds that its answers with fewer
+ * faults set.
  *
  * @param deeds the changes to boat and kit
  * @param crew the result of seating the named people; those who may go are aboard
  */
-public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> crew) {
+public record SupposedBoat(BoatModel model, List<Change> deeds, Optional<CrewAnswer> crew) {
 
   public SupposedBoat {
     deeds = List.copyOf(deeds);
+  }
+
+  public Boat boat() {
+    return model.boat();
   }
 
   /**
@@ -39,14 +44,14 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
   public static Reading<SupposedBoat> of(
       Boat boat,
       List<Supposition> supposed,
-      BiFunction<Boat, List<NamedPerson>, CrewAnswer> seats,
+      BiFunction<BoatModel, List<NamedPerson>, CrewAnswer> seats,
       LocalDate today) {
     BoatModel model = BoatModel.of(boat, today);
     List<Change> deeds = new ArrayList<>();
     Optional<CrewAnswer> crew = Optional.empty();
     for (Supposition one : supposed) {
       if (one instanceof Supposition.PeopleAboard people) {
-        crew = Optional.of(seats.apply(model.boat(), people.people()));
+        crew = Optional.of(seats.apply(model, people.people()));
         model = model.fittedOut(seated(model.boat(), crew.get()), today);
       } else {
         Reading<Change> deed = deed(model, one);
@@ -57,7 +62,7 @@ public record SupposedBoat(Boat boat, List<Change> deeds, Optional<CrewAnswer> c
         model = model.fittedOut(deeds.get(deeds.size() - 1).boat(), today);
       }
     }
-    return Reading.understood(new SupposedBoat(model.boat(), deeds, crew), "");
+    return Reading.understood(new SupposedBoat(model, deeds, crew), "");
   }
 
   private static Reading<Change> deed(BoatModel model, Supposition one) {

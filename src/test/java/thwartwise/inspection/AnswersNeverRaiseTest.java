@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import thwartwise.advice.Progress;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatFact;
 import thwartwise.boat.BoatModel;
@@ -79,6 +80,27 @@ class AnswersNeverRaiseTest {
     assertThat(one.people()).isZero();
     assertThat(QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
     assertThat(two).isEqualTo(one);
+  }
+
+  @Test
+  void a_change_that_is_only_tried_is_held_to_it_too() {
+    Boat both = withSideTanks();
+    BoatModel twice =
+        BoatModel.of(
+            both.withPointAnswers(
+                List.of(
+                    answer(both, "port", BoatFact.CHAMBER_OPEN),
+                    answer(both, "starboard", BoatFact.CHAMBER_OPEN))),
+            PlainHulls.TODAY);
+    assertThat(judged(twice).people()).isZero();
+    assertThat(judged(BoatModel.of(twice.boat(), PlainHulls.TODAY)).people()).isEqualTo(1);
+  }
+
+  private static Recommendation judged(BoatModel changed) {
+    return Inspection.judgedWithoutAdvice(
+            changed, BOOK, RuleSetFile.measuringSpreads(), PlainHulls.TODAY, Progress.UNHEARD)
+        .report()
+        .recommendation();
   }
 
   @Test

@@ -17,12 +17,16 @@ class JudgedBoatsTest {
   private static final Boat EMPTY = SampleBoats.plain().withAboard(List.of());
 
   private final List<Boat> fromTheStart = new ArrayList<>();
-  private final JudgedBoats judged =
-      new JudgedBoats(
-          boat -> {
-            fromTheStart.add(boat);
-            return new NamedBoat(boat);
-          });
+  private final JudgedBoats judged = new JudgedBoats();
+
+  private JudgedBoat judged(Boat boat) {
+    return judged.of(
+        boat,
+        () -> {
+          fromTheStart.add(boat);
+          return new NamedBoat(boat);
+        });
+  }
 
   private record NamedBoat(Boat boat) implements JudgedBoat {
     @Override
@@ -48,8 +52,8 @@ class JudgedBoatsTest {
   @Test
   void a_boat_with_other_people_aboard_is_not_judged_from_the_start() {
     for (Boat boat : List.of(with("Ann", 60), with("Ann", 80), with("Bo", 80), EMPTY)) {
-      assertThat(judged.of(boat)).isEqualTo(new NamedBoat(boat));
-      assertThat(judged.of(boat)).isSameAs(judged.of(boat));
+      assertThat(judged(boat)).isEqualTo(new NamedBoat(boat));
+      assertThat(judged(boat)).isSameAs(judged(boat));
     }
     assertThat(fromTheStart).containsExactly(with("Ann", 60));
   }
@@ -57,8 +61,8 @@ class JudgedBoatsTest {
   @Test
   void a_boat_with_other_kit_is() {
     Boat bare = EMPTY.withKit(List.of());
-    assertThat(judged.of(EMPTY)).isEqualTo(new NamedBoat(EMPTY));
-    assertThat(judged.of(bare)).isEqualTo(new NamedBoat(bare));
+    assertThat(judged(EMPTY)).isEqualTo(new NamedBoat(EMPTY));
+    assertThat(judged(bare)).isEqualTo(new NamedBoat(bare));
     assertThat(fromTheStart).containsExactly(EMPTY, bare);
   }
 }

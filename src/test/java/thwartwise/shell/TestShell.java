@@ -65,6 +65,12 @@ final class TestShell {
     public JudgedBoat judged(Boat boat, RuleBook rules, LocalDate today, Progress progress) {
       return new ScreenedBoat(boat, rules, today, judged);
     }
+
+    @Override
+    public JudgedBoat judged(
+        BoatModel changed, RuleBook rules, LocalDate today, Progress progress) {
+      return new ScreenedBoat(changed.boat(), rules, today, judged);
+    }
   }
 
   /**

@@ -34,8 +34,8 @@ class SupposedBoatTest {
         .then(all -> SupposedBoat.of(BOAT, all, SupposedBoatTest::seats, TODAY));
   }
 
-  private static CrewAnswer seats(Boat boat, List<NamedPerson> people) {
-    return CrewSeating.of(BoatModel.of(boat, TODAY), BOOK, people);
+  private static CrewAnswer seats(BoatModel boat, List<NamedPerson> people) {
+    return CrewSeating.of(boat, BOOK, people);
   }
 
   private static SupposedBoat tried(String typed) {
