@@ -149,17 +149,7 @@ class AppliedRulesTest {
   }
 
   private static double lifting(BoatModel model, int minutes) {
-    RuleSet set =
-        RuleSetFile.alternative(
-            """
-            { "format": "thwartwise/rules/1", "name": "lake", "edition": "1", "appliesTo": "all",
-              "limits": { "swamped-minutes": { "value": %d, "unit": "min", "basis": "judgement",
-                "source": "few pass by" } } }
-            """
-                .formatted(minutes),
-            "lake",
-            OWN);
-    return new AppliedRules(model, new RuleBook(OWN, List.of(set)))
+    return new AppliedRules(model, HeldUpFor.minutes(minutes))
         .model()
         .spaces()
         .get(0)

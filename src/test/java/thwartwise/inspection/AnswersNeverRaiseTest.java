@@ -70,12 +70,7 @@ class AnswersNeverRaiseTest {
   void a_second_tank_found_bad_lets_nobody_more_aboard_than_the_first_alone() {
     Boat both = withSideTanks();
     QuickAnswer one = QuickAnswer.of(found(both, BoatFact.CHAMBER_OPEN), BOOK, PlainHulls.TODAY);
-    Boat twice =
-        both.withPointAnswers(
-            List.of(
-                answer(both, "port", BoatFact.CHAMBER_OPEN),
-                answer(both, "starboard", BoatFact.CHAMBER_OPEN)));
-    QuickAnswer two = QuickAnswer.of(twice, BOOK, PlainHulls.TODAY);
+    QuickAnswer two = QuickAnswer.of(bothBad(), BOOK, PlainHulls.TODAY);
     assertThat(QuickAnswer.of(both, BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
     assertThat(one.people()).isZero();
     assertThat(QuickAnswer.of(PlainHulls.pram(), BOOK, PlainHulls.TODAY).people()).isEqualTo(1);
@@ -84,16 +79,17 @@ class AnswersNeverRaiseTest {
 
   @Test
   void a_change_that_is_only_tried_is_held_to_it_too() {
-    Boat both = withSideTanks();
-    BoatModel twice =
-        BoatModel.of(
-            both.withPointAnswers(
-                List.of(
-                    answer(both, "port", BoatFact.CHAMBER_OPEN),
-                    answer(both, "starboard", BoatFact.CHAMBER_OPEN))),
-            PlainHulls.TODAY);
+    BoatModel twice = BoatModel.of(bothBad(), PlainHulls.TODAY);
     assertThat(judged(twice).people()).isZero();
     assertThat(judged(BoatModel.of(twice.boat(), PlainHulls.TODAY)).people()).isEqualTo(1);
+  }
+
+  private static Boat bothBad() {
+    Boat both = withSideTanks();
+    return both.withPointAnswers(
+        List.of(
+            answer(both, "port", BoatFact.CHAMBER_OPEN),
+            answer(both, "starboard", BoatFact.CHAMBER_OPEN)));
   }
 
   private static Recommendation judged(BoatModel changed) {

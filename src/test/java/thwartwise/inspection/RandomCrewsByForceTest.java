@@ -2,21 +2,16 @@ package thwartwise.inspection;
 
 import static thwartwise.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.Kit;
 import thwartwise.crew.CrewAssessment;
 import thwartwise.crew.CrewSearch;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.geometry.Vector3;
-import thwartwise.hull.HullMeasurements;
-import thwartwise.hull.Station;
+import thwartwise.geometry.Span;
 import thwartwise.rules.RuleSet;
 
 /**
@@ -25,6 +20,9 @@ import thwartwise.rules.RuleSet;
  * -Dtwo.ways.crews=300} tries more boats. Boats of every kind do not all carry alike.
  */
 class RandomCrewsByForceTest {
+  private static final RedrawnBoats OTHERWISE =
+      new RedrawnBoats(new Span(0.85, 1.25), new Span(0.9, 1.2), 3, 12);
+
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
   private static final int BOATS = Integer.getInteger("two.ways.crews", 8);
   private static final long SEED = 20261128;
@@ -40,7 +38,7 @@ class RandomCrewsByForceTest {
     Random random = new Random(SEED);
     List<Boat> boats =
         IntStream.range(0, BOATS)
-            .mapToObj(i -> otherwise(PLAIN.get(i % PLAIN.size()), random))
+            .mapToObj(i -> OTHERWISE.of(PLAIN.get(i % PLAIN.size()), random))
             .toList();
     int[] carried = boats.parallelStream().mapToInt(RandomCrewsByForceTest::alike).toArray();
     if (BOATS >= PLAIN.size()) {
@@ -73,36 +71,5 @@ class RandomCrewsByForceTest {
     if (heavier <= RULES.value("heaviest-person")) {
       assertThat(CrewSearchByForceTest.found(model, people, heavier)).as(which).isFalse();
     }
-  }
-
-  /** The same kind of boat, wider or narrower, deeper or not, heavier or lighter, with kit. */
-  private static Boat otherwise(Boat boat, Random random) {
-    double wide = 0.85 + 0.4 * random.nextDouble();
-    double deep = 0.9 + 0.3 * random.nextDouble();
-    HullMeasurements hull = boat.hull();
-    List<Station> stations =
-        hull.stations().stream()
-            .map(s -> Station.mirrored(s.name(), scaled(s.port(), wide, deep)))
-            .toList();
-    return boat.withHull(
-            hull.withStations(stations).weighing(hull.mass() * (0.8 + 0.5 * random.nextDouble())))
-        .withKit(kit(hull, random));
-  }
-
-  private static List<Vector3> scaled(List<Vector3> points, double wide, double deep) {
-    return points.stream().map(p -> Vector3.of(p.x(), wide * p.y(), deep * p.z())).toList();
-  }
-
-  private static List<Kit> kit(HullMeasurements hull, Random random) {
-    double length = hull.stations().get(hull.stations().size() - 1).portRail().x();
-    List<Kit> kit = new ArrayList<>();
-    for (int i = random.nextInt(3); i > 0; i--) {
-      Vector3 at =
-          Vector3.of(length * (0.2 + 0.6 * random.nextDouble()), 0.1 * random.nextGaussian(), 0.15);
-      boolean fastened = random.nextBoolean();
-      double mass = 2 + 12 * random.nextDouble();
-      kit.add(new Kit("thing " + i, mass, at, Optional.of(0.004), fastened, Optional.empty()));
-    }
-    return kit;
   }
 }

@@ -6,7 +6,6 @@ import static thwartwise.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -16,7 +15,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thwartwise.afloat.BalanceCache;
 import thwartwise.boat.Boat;
 import thwartwise.boat.BoatModel;
-import thwartwise.boat.Kit;
 import thwartwise.boat.Place;
 import thwartwise.boat.SeatPositions.Packing;
 import thwartwise.checks.Check;
@@ -27,10 +25,9 @@ import thwartwise.checks.Role;
 import thwartwise.checks.WaterInTheBilge;
 import thwartwise.crew.Seating;
 import thwartwise.files.rules.RuleSetFile;
-import thwartwise.geometry.Vector3;
-import thwartwise.hull.HullMeasurements;
-import thwartwise.hull.Station;
+import thwartwise.geometry.Span;
 import thwartwise.inspection.PlainHulls;
+import thwartwise.inspection.RedrawnBoats;
 import thwartwise.loadcase.LoadedBoat;
 import thwartwise.rules.RuleSet;
 
@@ -40,6 +37,9 @@ import thwartwise.rules.RuleSet;
  * {@code -Dmoved.boats=100} tries more boats.
  */
 class MovedBoatsTwoWaysTest {
+  private static final RedrawnBoats OTHERWISE =
+      new RedrawnBoats(new Span(0.75, 1.25), new Span(0.85, 1.2), 4, 25);
+
   private static final RuleSet RULES = RuleSetFile.cautiousDefault();
   private static final int DRAWS = Integer.getInteger("moved.draws", 1);
   private static final int MOST = 2;
@@ -56,7 +56,7 @@ class MovedBoatsTwoWaysTest {
   @MethodSource("seeds")
   void a_moved_boat_has_the_figures_of_the_same_boat_by_itself(long seed) {
     Random random = new Random(seed);
-    Boat boat = otherwise(PlainHulls.dory(), random);
+    Boat boat = OTHERWISE.of(PlainHulls.dory(), random);
     BoatModel model = BoatModel.of(boat, PlainHulls.TODAY);
     int room = boat.places().stream().mapToInt(Place::people).sum();
     List<SpreadInput> inputs =
@@ -112,36 +112,5 @@ class MovedBoatsTwoWaysTest {
       crews.add(new CrewCase.SeatedCrew(seated, masses, Packing.SPREAD, Set.of(Role.INFORMATION)));
     }
     return crews;
-  }
-
-  /** The same kind of boat, wider or narrower, deeper or not, heavier or lighter, with kit. */
-  private static Boat otherwise(Boat boat, Random random) {
-    double wide = 0.75 + 0.5 * random.nextDouble();
-    double deep = 0.85 + 0.35 * random.nextDouble();
-    HullMeasurements hull = boat.hull();
-    List<Station> stations =
-        hull.stations().stream()
-            .map(s -> Station.mirrored(s.name(), scaled(s.port(), wide, deep)))
-            .toList();
-    return boat.withHull(
-            hull.withStations(stations).weighing(hull.mass() * (0.8 + 0.5 * random.nextDouble())))
-        .withKit(kit(hull, random));
-  }
-
-  private static List<Vector3> scaled(List<Vector3> points, double wide, double deep) {
-    return points.stream().map(p -> Vector3.of(p.x(), wide * p.y(), deep * p.z())).toList();
-  }
-
-  private static List<Kit> kit(HullMeasurements hull, Random random) {
-    double length = hull.stations().get(hull.stations().size() - 1).portRail().x();
-    List<Kit> kit = new ArrayList<>();
-    for (int i = random.nextInt(4); i > 0; i--) {
-      Vector3 at =
-          Vector3.of(length * (0.2 + 0.6 * random.nextDouble()), 0.1 * random.nextGaussian(), 0.15);
-      boolean fastened = random.nextBoolean();
-      double mass = 2 + 25 * random.nextDouble();
-      kit.add(new Kit("thing " + i, mass, at, Optional.of(0.004), fastened, Optional.empty()));
-    }
-    return kit;
   }
 }

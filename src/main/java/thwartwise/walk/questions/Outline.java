@@ -2,6 +2,7 @@ package thwartwise.walk.questions;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thwartwise.geometry.Box;
 import thwartwise.geometry.Span;
@@ -68,30 +69,21 @@ public record Outline(List<Station> stations) {
     return lowest;
   }
 
-  /** Height of the higher rail at x; toward an end of the boat that of its last station. */
+  /** Height of the higher rail at x; beyond an end of the rail the height of that end. */
   double higherRailAt(double x) {
-    Station first = stations.get(0);
-    Station last = stations.get(stations.size() - 1);
-    if (x <= first.portRail().x()) {
-      return higherRail(first);
-    }
-    if (x >= last.portRail().x()) {
-      return higherRail(last);
-    }
-    double highest = lowest();
-    for (int i = 1; i < stations.size(); i++) {
-      Station a = stations.get(i - 1);
-      Station b = stations.get(i);
-      if (x >= a.portRail().x() && x <= b.portRail().x()) {
-        highest = Math.max(highest, heightBetween(a.portRail(), b.portRail(), x));
-        highest = Math.max(highest, heightBetween(a.starboardRail(), b.starboardRail(), x));
-      }
-    }
-    return highest;
+    return Math.max(
+        heightAt(stations.stream().map(Station::portRail).toList(), x),
+        heightAt(stations.stream().map(Station::starboardRail).toList(), x));
   }
 
-  private static double higherRail(Station station) {
-    return Math.max(station.portRail().z(), station.starboardRail().z());
+  private static double heightAt(List<Vector3> rail, double x) {
+    double aft = rail.get(0).x();
+    double fore = rail.get(rail.size() - 1).x();
+    double within = Math.max(aft, Math.min(fore, x));
+    return IntStream.range(1, rail.size())
+        .mapToDouble(i -> heightBetween(rail.get(i - 1), rail.get(i), within))
+        .min()
+        .orElseThrow();
   }
 
   /** Height of the bottom on the middle line at x, by straight lines between stations. */
